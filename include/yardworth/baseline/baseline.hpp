@@ -1,0 +1,67 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "yardworth/player/golfer.hpp"
+
+namespace yardworth {
+
+// One column of a baseline: expected strokes to hole out at rising distances.
+struct BaselineColumn {
+  std::vector<double> distance;  // rising; yards, or feet for the green
+  std::vector<double> strokes;   // as published: need not be monotone
+};
+
+// A baseline as a file says it. Every column but the green is in yards.
+struct BaselineTable {
+  std::string name;
+  std::string source;
+  Band band = Band::tour;
+  Gender gender = Gender::men;
+  BaselineColumn tee, fairway, rough, bunker, recovery;
+  BaselineColumn green;  // feet, putts
+};
+
+// Expected strokes to hole out by lie and distance, for one band. Between the points of the table it is interpolated
+// monotonically (Fritsch and Carlson, "Monotone Piecewise Cubic Interpolation", SIAM J. Numer. Anal. 17, 1980, as in
+// Boost.Math pchip) after pooling adjacent violators, so that further away is never worth less; beyond the table it
+// goes on along a straight line. Defined from 0 to 700 yards; beyond that the last value plus the last slope.
+class Baseline {
+ public:
+  explicit Baseline(const BaselineTable& table);
+
+  // Expected strokes from distance_yd (>= 0) on a lie. On the green too the argument is in yards.
+  double strokes(Lie lie, double distance_yd) const {
+    const auto& column = columns_[static_cast<std::size_t>(lie)];
+    const double at = distance_yd * column.points_per_yard;
+    const auto last = column.values.size() - 2;
+    const auto index = at < static_cast<double>(last) ? static_cast<std::size_t>(at) : last;
+    const double share = at - static_cast<double>(index);
+    return column.values[index] + share * (column.values[index + 1] - column.values[index]);
+  }
+  double putts(double distance_ft) const { return strokes(Lie::green, distance_ft / feet_per_yard); }
+
+  const std::string& name() const { return name_; }
+  const std::string& source() const { return source_; }
+
+ private:
+  struct Column {
+    double points_per_yard = 1.0;
+    std::vector<double> values;  // at equal steps, finely enough that straight lines between them serve
+  };
+  std::string name_;
+  std::string source_;
+  std::vector<Column> columns_;  // by Lie
+};
+
+// The published table of tour professionals, with its source.
+BaselineTable tour_table();
+
+// A band's table anchored to the published yardage ratings; to be replaced by derived tables. docs/model.md has the
+// construction.
+BaselineTable anchored_table(Band band, Gender gender);
+// The same for any Handicap Index: between the two neighbouring bands.
+BaselineTable anchored_table(double handicap_index, Gender gender);
+
+}  // namespace yardworth

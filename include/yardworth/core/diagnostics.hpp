@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace yardworth {
+
+// A fault makes a file unusable; advice is worth saying and changes nothing.
+enum class Severity { fault, advice };
+
+// One finding about one place of one file.
+struct Diagnostic {
+  Severity severity = Severity::fault;
+  std::string file;      // as the user named it
+  int line = 0;          // from 1; 0 where the finding is about the whole file
+  int column = 0;        // from 1; 0 likewise
+  std::string path;      // key's path, such as holes[3].hazards[1].from; empty for the whole file
+  std::string found;     // what is there
+  std::string expected;  // what should be there, with the nearest known key where one is misspelt
+};
+
+// What reading a file gives: the value only when there is no fault, and every finding in the order of the file.
+template <class T>
+struct Reading {
+  std::optional<T> value;
+  std::vector<Diagnostic> findings;
+
+  bool ok() const { return value.has_value(); }
+};
+
+bool has_fault(const std::vector<Diagnostic>& findings);
+
+// "file:line:column: fault: path: found ..., expected ...". One line; control characters are escaped.
+std::string to_line(const Diagnostic& finding);
+
+// Text made safe for a terminal: control characters (C0, C1, DEL) and invalid UTF-8 become \xNN.
+std::string escape_control(const std::string& text);
+
+}  // namespace yardworth

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+
+#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/course/course.hpp"
+#include "yardworth/player/golfer.hpp"
+
+namespace yardworth {
+
+// Readers of our files. Every fault of the file is reported at once; the value is there only when there is none.
+// docs/formats.md is the contract. `file` is how findings name the text.
+
+Reading<Course> read_course(std::string_view text, const std::string& file);
+Reading<Player> read_player(std::string_view text, const std::string& file);
+Reading<BaselineTable> read_baseline(std::string_view text, const std::string& file);
+
+// Whichever of our files it is, by its `format:` line.
+using AnyFile = std::variant<Course, Player, BaselineTable>;
+Reading<AnyFile> read_any(std::string_view text, const std::string& file);
+
+// The file's bytes, or a finding: not there, a directory, larger than largest_file_bytes, unreadable.
+inline constexpr std::size_t largest_file_bytes = 4u << 20;
+Reading<std::string> read_text(const std::string& path);
+
+}  // namespace yardworth

@@ -1,0 +1,237 @@
+#include "yardworth/course/hole_map.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace yardworth {
+
+namespace {
+
+// Wide enough for nearly every ball; beyond it the polygons are asked directly.
+constexpr double side_margin_yd = 130.0;
+constexpr double end_margin_yd = 90.0;
+constexpr int clearance_limit_yd = 60;
+
+Ground ground_of(HazardKind kind) {
+  switch (kind) {
+    case HazardKind::bunker:
+      return Ground::bunker;
+    case HazardKind::penalty_area:
+      return Ground::penalty_area;
+    case HazardKind::out_of_bounds:
+      return Ground::out_of_bounds;
+    case HazardKind::trees:
+      return Ground::trees;
+  }
+  return Ground::rough;
+}
+
+Polygon green_outline(const LineOfPlay& line, const GreenSize& green) {
+  constexpr int corners = 36;
+  // The last leg made longer, so that a dogleg close to the green does not bend the green itself.
+  const Point middle = line.at(line.length_yd());
+  const Point forward = along_heading(line.heading_at(line.length_yd()));
+  const Point right = {forward.y, -forward.x};
+  Polygon outline;
+  for (int i = 0; i < corners; ++i) {
+    const double angle = 2.0 * pi * i / corners;
+    outline.push_back(middle + (green.depth_yd / 2.0 * std::cos(angle)) * forward +
+                      (green.width_yd / 2.0 * std::sin(angle)) * right);
+  }
+  return outline;
+}
+
+Polygon hazard_outline(const LineOfPlay& line, const Hazard& hazard) {
+  if (!hazard.corners.empty()) return line.bend(hazard.corners);
+  switch (hazard.side.value_or(Side::across)) {
+    case Side::left:
+      return line.strip(hazard.from_yd, hazard.to_yd, -hazard.far_yd, -hazard.near_yd);
+    case Side::right:
+      return line.strip(hazard.from_yd, hazard.to_yd, hazard.near_yd, hazard.far_yd);
+    case Side::across:
+      break;
+  }
+  return line.strip(hazard.from_yd, hazard.to_yd, -hazard.far_yd, hazard.far_yd);
+}
+
+}  // namespace
+
+std::string_view name(Ground ground) {
+  switch (ground) {
+    case Ground::green:
+      return "green";
+    case Ground::out_of_bounds:
+      return "out of bounds";
+    case Ground::penalty_area:
+      return "penalty area";
+    case Ground::bunker:
+      return "bunker";
+    case Ground::trees:
+      return "trees";
+    case Ground::fairway:
+      return "fairway";
+    case Ground::rough:
+      break;
+  }
+  return "rough";
+}
+
+bool contains(const Polygon& polygon, Point p) {
+  bool inside = false;
+  for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
+    const Point a = polygon[j];
+    const Point b = polygon[i];
+    const double cross = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+    if (cross == 0.0 && p.x >= std::min(a.x, b.x) && p.x <= std::max(a.x, b.x) && p.y >= std::min(a.y, b.y) &&
+        p.y <= std::max(a.y, b.y)) {
+      return true;
+    }
+    if ((a.y > p.y) != (b.y > p.y) && (cross > 0.0) == (b.y > a.y)) inside = !inside;
+  }
+  return inside;
+}
+
+HoleMap::HoleMap(const Hole& hole, Firmness firmness)
+    : line_(hole.length_yd.front(), hole.doglegs), firmness_(firmness), pin_(line_.at(line_.length_yd())) {
+  add_area(Ground::green, -1, green_outline(line_, hole.green));
+  for (const FairwayStretch& stretch : hole.fairway) {
+    add_area(Ground::fairway, -1, line_.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));
+  }
+  for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
+    add_area(ground_of(hole.hazards[i].kind), static_cast<int>(i), hazard_outline(line_, hole.hazards[i]));
+  }
+  std::stable_sort(areas_.begin(), areas_.end(), [](const Area& a, const Area& b) { return a.ground < b.ground; });
+  for (const Area& area : areas_) {
+    Box box{area.polygon.front(), area.polygon.front()};
+    for (const Point p : area.polygon) {
+      box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+      box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
+    }
+    boxes_.push_back(box);
+  }
+  place_raster();
+  fill_raster();
+  for (const Area& area : areas_) mark_edges(area.polygon);
+  measure_clearance();
+}
+
+void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
+  if (polygon.size() >= 3) areas_.push_back({ground, hazard, std::move(polygon)});
+}
+
+int HoleMap::area_at(Point p) const {
+  for (std::size_t i = 0; i < areas_.size(); ++i) {
+    const Box& box = boxes_[i];
+    if (p.x < box.low.x || p.x > box.high.x || p.y < box.low.y || p.y > box.high.y) continue;
+    if (contains(areas_[i].polygon, p)) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+Ground HoleMap::ground_by_areas(Point p) const {
+  const int area = area_at(p);
+  return area < 0 ? Ground::rough : areas_[static_cast<std::size_t>(area)].ground;
+}
+
+void HoleMap::place_raster() {
+  Point low{0.0, 0.0};
+  Point high{0.0, 0.0};
+  for (double along = 0.0;; along += 10.0) {
+    const Point p = line_.at(std::min(along, line_.length_yd()));
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+    if (along >= line_.length_yd()) break;
+  }
+  origin_ = {std::floor(low.x - side_margin_yd), std::floor(low.y - end_margin_yd)};
+  columns_ = static_cast<std::size_t>(std::ceil(high.x + side_margin_yd - origin_.x));
+  rows_ = static_cast<std::size_t>(std::ceil(high.y + end_margin_yd - origin_.y));
+  cells_.assign(columns_ * rows_, {static_cast<std::uint8_t>(Ground::rough), 0});
+}
+
+// Row by row through the middles of the cells: between two crossings of a polygon's outline the cells are inside it.
+// Later areas in the order lose, so they are painted first.
+void HoleMap::fill_raster() {
+  std::vector<double> crossings;
+  for (auto area = areas_.rbegin(); area != areas_.rend(); ++area) {
+    const Polygon& polygon = area->polygon;
+    for (std::size_t row = 0; row < rows_; ++row) {
+      const double y = origin_.y + static_cast<double>(row) + 0.5;
+      crossings.clear();
+      for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
+        const Point a = polygon[j];
+        const Point b = polygon[i];
+        if ((a.y > y) != (b.y > y)) crossings.push_back(a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x) - origin_.x);
+      }
+      std::sort(crossings.begin(), crossings.end());
+      for (std::size_t k = 0; k + 1 < crossings.size(); k += 2) {
+        const double first = std::clamp(std::ceil(crossings[k] - 0.5), 0.0, static_cast<double>(columns_));
+        const double end = std::clamp(std::ceil(crossings[k + 1] - 0.5), 0.0, static_cast<double>(columns_));
+        for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
+          cells_[row * columns_ + column].ground = static_cast<std::uint8_t>(area->ground);
+        }
+      }
+    }
+  }
+}
+
+// Every cell that an edge passes through or touches is mixed. Within a row the edge spans an interval of columns; one
+// more cell on each side keeps rounding harmless.
+void HoleMap::mark_edges(const Polygon& polygon) {
+  for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
+    const Point a = polygon[j] - origin_;
+    const Point b = polygon[i] - origin_;
+    const double low_y = std::min(a.y, b.y);
+    const double high_y = std::max(a.y, b.y);
+    const double rows = static_cast<double>(rows_);
+    const double columns = static_cast<double>(columns_);
+    const double first_row = std::clamp(std::floor(low_y) - 1.0, 0.0, rows);
+    const double end_row = std::clamp(std::floor(high_y) + 2.0, 0.0, rows);
+    for (double row = first_row; row < end_row; row += 1.0) {
+      double x0 = a.x;
+      double x1 = b.x;
+      if (high_y - low_y > 1e-9) {
+        const auto x_at = [&](double y) {
+          return a.x + (std::clamp(y, low_y, high_y) - a.y) / (b.y - a.y) * (b.x - a.x);
+        };
+        x0 = x_at(row - 0.01);
+        x1 = x_at(row + 1.01);
+      }
+      const double first = std::clamp(std::floor(std::min(x0, x1) - 0.01), 0.0, columns);
+      const double end = std::clamp(std::floor(std::max(x0, x1) + 0.01) + 1.0, 0.0, columns);
+      for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
+        cells_[static_cast<std::size_t>(row) * columns_ + column].ground = mixed;
+      }
+    }
+  }
+}
+
+// Chessboard distance, in cells, to the nearest cell that is mixed or outside the raster; the ball may be anywhere in
+// its own cell, so one less is certain.
+void HoleMap::measure_clearance() {
+  const auto at = [&](std::size_t row, std::size_t column) -> int {
+    return cells_[row * columns_ + column].clearance_yd;
+  };
+  const auto relax = [&](std::size_t row, std::size_t column, bool forward) {
+    Cell& cell = cells_[row * columns_ + column];
+    if (cell.ground == mixed || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
+      cell.clearance_yd = 0;
+      return;
+    }
+    const std::size_t other = forward ? row - 1 : row + 1;
+    const int nearest = std::min({at(other, column - 1), at(other, column), at(other, column + 1),
+                                  at(row, forward ? column - 1 : column + 1)});
+    const int before = forward ? clearance_limit_yd + 1 : cell.clearance_yd;
+    cell.clearance_yd = static_cast<std::uint8_t>(std::min(before, nearest + 1));
+  };
+  for (std::size_t row = 0; row < rows_; ++row) {
+    for (std::size_t column = 0; column < columns_; ++column) relax(row, column, true);
+  }
+  for (std::size_t row = rows_; row-- > 0;) {
+    for (std::size_t column = columns_; column-- > 0;) relax(row, column, false);
+  }
+  for (Cell& cell : cells_) {
+    if (cell.clearance_yd > 0) cell.clearance_yd = static_cast<std::uint8_t>(cell.clearance_yd - 1);
+  }
+}
+
+}  // namespace yardworth
