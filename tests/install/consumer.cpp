@@ -1,0 +1,21 @@
+// A program that knows only the installed headers and library.
+#include <cstdio>
+
+#include "yardworth/gain/gain.hpp"
+#include "yardworth/input/read.hpp"
+#include "yardworth/scenario.hpp"
+
+int main() {
+  using namespace yardworth;
+  const auto course = read_course(scenario_course_yaml(), std::string(scenario_course_file));
+  const auto player = read_player(scenario_player_yaml(), std::string(scenario_player_file));
+  if (!course.ok() || !player.ok()) return 1;
+  const Baseline baseline(anchored_table(player.value->band, player.value->gender));
+  GainRequest request;
+  request.change = {.driver_carry_yd = 20.0, .irons_carry_yd = 6.0};
+  request.plan = PlanChoice::habit;
+  const GainResult result = compute_gain(*course.value, *player.value, baseline, request);
+  const double saved = result.answer().round.strokes_saved();
+  std::printf("%s saves %.2f strokes\n", result.player.c_str(), saved);
+  return saved > 0.0 ? 0 : 1;
+}

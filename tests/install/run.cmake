@@ -1,0 +1,23 @@
+# Installs the build into a new folder outside the tree, copies the consumer beside it, and configures, builds and runs
+# the consumer there. Fails where any step does.
+execute_process(COMMAND mktemp -d OUTPUT_VARIABLE room OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
+file(COPY ${CONSUMER_DIR}/CMakeLists.txt ${CONSUMER_DIR}/consumer.cpp DESTINATION ${room}/consumer)
+
+set(failed FALSE)
+function(step)
+  if(NOT failed)
+    execute_process(COMMAND ${ARGV} RESULT_VARIABLE result)
+    if(result)
+      message(SEND_ERROR "failed with ${result}: ${ARGV}")
+      set(failed TRUE PARENT_SCOPE)
+    endif()
+  endif()
+endfunction()
+
+step(${CMAKE_COMMAND} --install ${BUILD_DIR} --prefix ${room}/prefix)
+step(${CMAKE_COMMAND} -S ${room}/consumer -B ${room}/build -G ${GENERATOR} -DCMAKE_PREFIX_PATH=${room}/prefix
+     -DCMAKE_CXX_COMPILER=${CXX_COMPILER})
+step(${CMAKE_COMMAND} --build ${room}/build)
+step(${room}/build/consumer)
+step(${room}/prefix/bin/yardworth gain --driver +20 --irons +6)
+file(REMOVE_RECURSE ${room})
