@@ -58,6 +58,20 @@ class Baseline {
 // The published table of tour professionals, with its source.
 BaselineTable tour_table();
 
+// The hole lengths of a course of 6,300 yards with four par 3s, ten par 4s and four par 5s, in rising order: what
+// "over the holes of a standard course" means here and in the tests.
+std::vector<double> standard_hole_lengths_yd();
+
+// The yardage rating of course rating for 18 holes (USGA Course Rating System manual): strokes = length /
+// yards_per_stroke + constant, of the better half of a golfer's scores. mean_above_better_half is what has to be added
+// for the mean of all scores. Only for Band::scratch and Band::bogey.
+struct YardageRating {
+  double yards_per_stroke = 0.0;
+  double constant = 0.0;
+  double mean_above_better_half = 0.0;
+};
+YardageRating yardage_rating(Band band, Gender gender);
+
 // A band's table anchored to the published yardage ratings; to be replaced by derived tables. docs/model.md has the
 // construction.
 BaselineTable anchored_table(Band band, Gender gender);

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+namespace yardworth {
+
+// How one strike varies, in units of a swing's own carry and spreads. docs/model.md, "Strike".
+//
+//   solid strike   carry = mean * (1 + share * z), z standard normal cut at +-4; direction = sd * t, Student t with 5
+//                  degrees of freedom scaled to unit variance and cut at +-5
+//   poor strike    carry = mean * u, u uniform on [0.3, 0.9]; direction as above with 1.75 times the spread
+inline constexpr double carry_cut_sd = 4.0;
+inline constexpr double direction_freedom = 5.0;
+inline constexpr double direction_cut_sd = 5.0;
+inline constexpr double poor_carry_low = 0.3;
+inline constexpr double poor_carry_high = 0.9;
+inline constexpr double poor_direction_factor = 1.75;
+
+// The standard normal deviate cut at +-carry_cut_sd that has the share u in (0, 1) below it.
+double cut_normal_quantile(double u);
+
+// The two-dimensional rule that turns expectations over strikes into sums, seen along one coordinate: direction.
+// Node k lies k steps of sd / steps_per_sd from the reference direction (a trapezoid rule, whose weights are the cut t
+// density), and takes the carry quantile frac(1/2 + k * golden ratio): a rank-1 lattice, so that edges of lies crossed
+// in either coordinate are met at as many different places as there are nodes (H. Niederreiter, Random Number
+// Generation and Quasi-Monte Carlo Methods, SIAM, 1992, ch. 5). A node does not depend on the aim: all aims that are
+// whole steps apart share the nodes and differ in the weights only.
+class StrikeLattice {
+ public:
+  // Nodes -reach..reach exist; steps_per_sd > 0.
+  StrikeLattice(int steps_per_sd, int reach);
+
+  int steps_per_sd() const { return steps_per_sd_; }
+  // The weights of one aim span -half_width..half_width around it; they sum to 1.
+  int half_width() const { return half_width_; }
+  int reach() const { return reach_; }
+  // weights()[half_width + j] is the weight of the node j steps right of the aim.
+  const std::vector<double>& weights() const { return weights_; }
+  // Carry deviate of node k for a solid strike, share of carry for a poor one; k in -reach..reach.
+  double solid_deviate(int k) const { return solid_deviates_[static_cast<std::size_t>(k + reach_)]; }
+  double poor_carry_share(int k) const { return poor_shares_[static_cast<std::size_t>(k + reach_)]; }
+
+ private:
+  int steps_per_sd_;
+  int half_width_;
+  int reach_;
+  std::vector<double> weights_;
+  std::vector<double> solid_deviates_;
+  std::vector<double> poor_shares_;
+};
+
+}  // namespace yardworth

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <vector>
+
+#include "yardworth/player/golfer.hpp"
+
+namespace yardworth {
+
+// A club swung from a lie to one mean carry: everything that the spread of its shots depends on.
+struct Swing {
+  std::size_t club = 0;           // index into Player::clubs
+  double carry_yd = 0.0;          // mean carry of a solid strike
+  double carry_sd_share = 0.0;    // spread of carry over carry
+  double direction_sd_rad = 0.0;
+  double roll_share = 0.0;        // roll on a normal fairway over carry
+  double poor_strike = 0.0;       // probability
+
+  double total_yd(double roll_factor) const { return carry_yd * (1.0 + roll_share * roll_factor); }
+};
+
+// Every swing that the lie allows at full length, longest first; never empty for a player with clubs. From the tee all
+// clubs; from the fairway no driver; from the rough no driver and no wood longer than a 5-wood; from a bunker irons and
+// wedges; among trees irons, hybrids and wedges. A bag with nothing of the kind may play what it has.
+std::vector<Swing> full_swings(const Player& player, Lie lie);
+
+// The same swing with less in it: spreads stay as shares of the carry.
+Swing played_down(const Swing& swing, double carry_yd);
+
+// Whether `a` spreads no more than `b` in every respect.
+bool spreads_no_more(const Swing& a, const Swing& b);
+
+}  // namespace yardworth

@@ -1,0 +1,50 @@
+#include "yardworth/shot/rest.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// Two club-lengths, the width of a relief area: common practice for the longest club but the putter.
+constexpr double relief_yd = 2.5;
+
+bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
+
+// The ball is in a penalty area at `inside`; it came along `direction` from `from`.
+Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside) {
+  const double flown = distance_yd(from, inside);
+  double out = 0.0;  // yards back from `inside`: still inside
+  double back = 1.0;
+  while (back < flown && map.ground_at(inside - back * direction) == Ground::penalty_area) {
+    out = back;
+    back += 1.0;
+  }
+  for (int halving = 0; halving < 12; ++halving) {
+    const double middle = 0.5 * (out + back);
+    (map.ground_at(inside - middle * direction) == Ground::penalty_area ? out : back) = middle;
+  }
+  for (double drop = back + relief_yd; drop < flown; drop += 1.0) {
+    const Point at = inside - drop * direction;
+    const Ground ground = map.ground_at(at);
+    if (playable(ground)) return {at, lie_on(ground), 1, false};
+  }
+  return {from, Lie::rough, 1, true};
+}
+
+}  // namespace
+
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, double roll_yd) {
+  Point at = landing;
+  double left = roll_yd;  // in yards of normal fairway
+  for (;;) {
+    const Ground ground = map.ground_at(at);
+    if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
+    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at);
+    const double factor = roll_factor(ground, map.firmness());
+    if (left * factor < 1e-6) return {at, lie_on(ground), 0, false};
+    const double step = std::min(left * factor, std::max(1.0, map.clearance_yd(at)));
+    at = at + step * direction;
+    left -= step / factor;
+  }
+}
+
+}  // namespace yardworth

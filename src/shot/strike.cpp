@@ -1,0 +1,38 @@
+#include "yardworth/shot/strike.hpp"
+
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
+#include <cmath>
+
+namespace yardworth {
+
+double cut_normal_quantile(double u) {
+  const boost::math::normal_distribution<double> normal;
+  const double outside = boost::math::cdf(normal, -carry_cut_sd);
+  return boost::math::quantile(normal, outside + u * (1.0 - 2.0 * outside));
+}
+
+StrikeLattice::StrikeLattice(int steps_per_sd, int reach)
+    : steps_per_sd_(steps_per_sd), half_width_(static_cast<int>(direction_cut_sd) * steps_per_sd), reach_(reach) {
+  const boost::math::students_t_distribution<double> student(direction_freedom);
+  const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
+  double sum = 0.0;
+  for (int j = -half_width_; j <= half_width_; ++j) {
+    const double z = static_cast<double>(j) / steps_per_sd;
+    // The ends of a trapezoid rule count half.
+    const double end = j == -half_width_ || j == half_width_ ? 0.5 : 1.0;
+    weights_.push_back(end * boost::math::pdf(student, z * unit));
+    sum += weights_.back();
+  }
+  for (double& weight : weights_) weight /= sum;
+  const double golden = (std::sqrt(5.0) - 1.0) / 2.0;
+  for (int k = -reach_; k <= reach_; ++k) {
+    const double turns = 0.5 + k * golden;
+    const double u = turns - std::floor(turns);
+    // 1 + k * golden is never whole for k != 0, and k = 0 gives one half: u lies inside (0, 1).
+    solid_deviates_.push_back(cut_normal_quantile(u));
+    poor_shares_.push_back(poor_carry_low + u * (poor_carry_high - poor_carry_low));
+  }
+}
+
+}  // namespace yardworth

@@ -1,0 +1,74 @@
+#include "yardworth/shot/swing.hpp"
+
+#include <algorithm>
+
+namespace yardworth {
+
+namespace {
+
+bool allowed(const Club& club, Lie lie) {
+  const bool wood = club.kind == ClubKind::wood;
+  switch (lie) {
+    case Lie::tee:
+    case Lie::green:
+      return true;
+    case Lie::fairway:
+      return club.kind != ClubKind::driver;
+    case Lie::rough:
+      return club.kind != ClubKind::driver && !(wood && club.number < 5);
+    case Lie::bunker:
+      return club.kind != ClubKind::driver && !wood && club.kind != ClubKind::hybrid;
+    case Lie::recovery:
+      return club.kind != ClubKind::driver && !wood;
+  }
+  return true;
+}
+
+LieEffect effect_of(const Skill& skill, Lie lie) {
+  switch (lie) {
+    case Lie::rough:
+      return skill.rough;
+    case Lie::bunker:
+      return skill.bunker;
+    case Lie::recovery:
+      return skill.recovery;
+    default:
+      return {};
+  }
+}
+
+}  // namespace
+
+std::vector<Swing> full_swings(const Player& player, Lie lie) {
+  const LieEffect effect = effect_of(player.skill, lie);
+  const bool any = std::any_of(player.clubs.begin(), player.clubs.end(),
+                               [lie](const Club& club) { return allowed(club, lie); });
+  std::vector<Swing> swings;
+  for (std::size_t i = 0; i < player.clubs.size(); ++i) {
+    const Club& club = player.clubs[i];
+    if (any && !allowed(club, lie)) continue;
+    Swing swing;
+    swing.club = i;
+    swing.carry_yd = club.carry_yd * effect.carry_factor;
+    swing.carry_sd_share = club.carry_sd_yd / club.carry_yd * effect.carry_sd_factor;
+    swing.direction_sd_rad = club.direction_sd_rad * effect.direction_sd_factor;
+    swing.roll_share = club.roll_yd / club.carry_yd;
+    swing.poor_strike = std::min(0.9, club.poor_strike + effect.poor_strike_added);
+    swings.push_back(swing);
+  }
+  std::stable_sort(swings.begin(), swings.end(), [](const Swing& a, const Swing& b) { return a.carry_yd > b.carry_yd; });
+  return swings;
+}
+
+Swing played_down(const Swing& swing, double carry_yd) {
+  Swing shorter = swing;
+  shorter.carry_yd = std::min(carry_yd, swing.carry_yd);
+  return shorter;
+}
+
+bool spreads_no_more(const Swing& a, const Swing& b) {
+  return a.carry_sd_share <= b.carry_sd_share && a.direction_sd_rad <= b.direction_sd_rad &&
+         a.poor_strike <= b.poor_strike && a.roll_share <= b.roll_share;
+}
+
+}  // namespace yardworth
