@@ -76,8 +76,9 @@ struct Course {
 // Standard set-up, used where a file is silent; docs/formats.md gives the sources.
 std::vector<FairwayStretch> default_fairway(int par, double longest_length_yd);
 GreenSize default_green();
-inline constexpr double default_far_yd = 150.0;   // a hazard without far: as far out as any ball goes
+inline constexpr double farthest_out_yd = 150.0;  // as far from the line as any ball goes
 double default_near_yd(HazardKind kind);          // a side hazard without near
+double default_far_yd(HazardKind kind, double near_yd);  // a side hazard without far, > near_yd
 int default_par(double longest_length_yd);
 
 std::optional<std::size_t> tee_index(const Course& course, std::string_view name);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -17,6 +18,9 @@ namespace yardworth {
 Reading<Course> read_course(std::string_view text, const std::string& file);
 Reading<Player> read_player(std::string_view text, const std::string& file);
 Reading<BaselineTable> read_baseline(std::string_view text, const std::string& file);
+
+// A table as the text of a file that read_baseline reads back to the same table.
+std::string write_baseline(const BaselineTable& table);
 
 // Whichever of our files it is, by its `format:` line.
 using AnyFile = std::variant<Course, Player, BaselineTable>;

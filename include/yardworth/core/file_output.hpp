@@ -1,0 +1,17 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "yardworth/core/diagnostics.hpp"
+
+namespace yardworth {
+
+// Writes bytes to path as a whole or not at all: to a temporary name beside it, flushed to the disk, then renamed.
+// An existing file is replaced only with replace, and keeps its permissions; a symbolic link to a file stays a link.
+// Gives a finding, with the target untouched and nothing left beside it, when the target exists (without replace), is
+// not an ordinary file, or cannot be written.
+std::optional<Diagnostic> write_file(const std::string& path, std::string_view bytes, bool replace);
+
+}  // namespace yardworth

@@ -1,0 +1,99 @@
+#include "yardworth/course/course.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace yardworth {
+namespace {
+
+template <class T, std::size_t N>
+using Names = std::array<std::pair<T, std::string_view>, N>;
+
+constexpr Names<Firmness, 3> firmness_names = {
+    {{Firmness::soft, "soft"}, {Firmness::normal, "normal"}, {Firmness::firm, "firm"}}};
+constexpr Names<HazardKind, 4> hazard_names = {{{HazardKind::bunker, "bunker"},
+                                                {HazardKind::penalty_area, "penalty_area"},
+                                                {HazardKind::out_of_bounds, "out_of_bounds"},
+                                                {HazardKind::trees, "trees"}}};
+constexpr Names<Side, 3> side_names = {{{Side::left, "left"}, {Side::right, "right"}, {Side::across, "across"}}};
+
+template <class T, std::size_t N>
+std::string_view name_in(const Names<T, N>& names, T value) {
+  const auto found = std::find_if(names.begin(), names.end(), [&](const auto& entry) { return entry.first == value; });
+  return found == names.end() ? std::string_view() : found->second;
+}
+
+template <class T, std::size_t N>
+std::optional<T> named_in(const Names<T, N>& names, std::string_view text) {
+  const auto found = std::find_if(names.begin(), names.end(), [&](const auto& entry) { return entry.second == text; });
+  return found == names.end() ? std::nullopt : std::optional<T>(found->first);
+}
+
+// Standard set-up where a file is silent: common practice, no source, unless docs/formats.md names one.
+constexpr double fairway_half_width_yd = 16.0;
+constexpr double fairway_begins_yd = 110.0;
+constexpr double fairway_begins_share = 0.35;  // of a short hole's length
+constexpr double apron_yd = 15.0;              // from the end of the fairway to the front of the green
+constexpr double bunker_width_yd = 12.0;
+constexpr GreenSize standard_green{30.0, 26.0};
+
+}  // namespace
+
+std::string_view name(Firmness firmness) { return name_in(firmness_names, firmness); }
+std::string_view name(HazardKind kind) { return name_in(hazard_names, kind); }
+std::string_view name(Side side) { return name_in(side_names, side); }
+std::optional<Firmness> firmness_named(std::string_view text) { return named_in(firmness_names, text); }
+std::optional<HazardKind> hazard_kind_named(std::string_view text) { return named_in(hazard_names, text); }
+std::optional<Side> side_named(std::string_view text) { return named_in(side_names, text); }
+
+std::vector<FairwayStretch> default_fairway(int par, double longest_length_yd) {
+  if (par <= 3) return {};
+  const double from = std::min(fairway_begins_yd, fairway_begins_share * longest_length_yd);
+  const double to = longest_length_yd - standard_green.depth_yd / 2.0 - apron_yd;
+  if (to <= from) return {};
+  return {{from, to, fairway_half_width_yd, fairway_half_width_yd}};
+}
+
+GreenSize default_green() { return standard_green; }
+
+double default_near_yd(HazardKind kind) {
+  switch (kind) {
+    case HazardKind::bunker:
+      return 16.0;
+    case HazardKind::penalty_area:
+      return 25.0;
+    case HazardKind::out_of_bounds:
+      return 40.0;
+    case HazardKind::trees:
+      return 28.0;
+  }
+  return 0.0;
+}
+
+double default_far_yd(HazardKind kind, double near_yd) {
+  return std::max(near_yd + bunker_width_yd, kind == HazardKind::bunker ? 0.0 : farthest_out_yd);
+}
+
+int default_par(double longest_length_yd) {
+  // Men's guideline of the Rules of Handicapping (World Handicap System), appendix F, from memory: par 3 to 260 yards,
+  // par 4 240 to 490, par 5 450 to 710, par 6 from 670. The limits here are the middles of the overlaps.
+  if (longest_length_yd <= 250.0) return 3;
+  if (longest_length_yd <= 470.0) return 4;
+  return longest_length_yd <= 690.0 ? 5 : 6;
+}
+
+std::optional<std::size_t> tee_index(const Course& course, std::string_view name) {
+  const auto found =
+      std::find_if(course.tees.begin(), course.tees.end(), [&](const Tee& tee) { return tee.name == name; });
+  if (found == course.tees.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - course.tees.begin());
+}
+
+double total_length_yd(const Course& course, std::size_t tee) {
+  double total = 0.0;
+  for (const Hole& hole : course.holes) total += hole.length_yd.at(tee);
+  return total;
+}
+
+}  // namespace yardworth

@@ -1,0 +1,225 @@
+#include "document.hpp"
+
+#include <fmt/format.h>
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/exceptions.h>
+#include <yaml-cpp/parser.h>
+
+#include <algorithm>
+#include <boost/locale/utf.hpp>
+#include <sstream>
+#include <utility>
+
+namespace yardworth::input {
+namespace {
+
+constexpr std::size_t deepest = 20;
+constexpr std::size_t most_nodes = 100'000;
+constexpr std::size_t longest_shown = 60;
+
+bool continues_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0) == 0x80; }
+
+Diagnostic fault_at(const std::string& file, Place place, std::string found, std::string expected) {
+  return {Severity::fault, file, place.line, place.column, "", std::move(found), std::move(expected)};
+}
+
+// Without a byte order mark and with line feeds only, so that a line is a line whatever system wrote the file.
+std::string plain_lines(std::string_view text) {
+  constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+  if (text.substr(0, byte_order_mark.size()) == byte_order_mark) text.remove_prefix(byte_order_mark.size());
+  std::string plain;
+  plain.reserve(text.size());
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool half_of_pair = text[i] == '\r' && i + 1 < text.size() && text[i + 1] == '\n';
+    if (!half_of_pair) plain += text[i] == '\r' ? '\n' : text[i];
+  }
+  return plain;
+}
+
+// The first thing in the text that is no text. The YAML reader would take some of these for the end of the file.
+std::optional<Diagnostic> refuse_bytes(const std::string& text, const std::string& file) {
+  Place place{1, 1};
+  for (auto at = text.begin(); at != text.end();) {
+    const auto byte = static_cast<unsigned char>(*at);
+    const auto point = boost::locale::utf::utf_traits<char>::decode(at, text.end());
+    if (!boost::locale::utf::is_valid_codepoint(point)) {
+      return fault_at(file, place, fmt::format("byte 0x{:02X}, which is not UTF-8", byte), "text in UTF-8");
+    }
+    if ((point < 0x20 && point != '\t' && point != '\n') || point == 0x7F) {
+      return fault_at(file, place, fmt::format("control character 0x{:02X}", point), "text");
+    }
+    if (point == '\n') {
+      place = {place.line + 1, 1};
+    } else {
+      ++place.column;
+    }
+  }
+  return std::nullopt;
+}
+
+// The reader counts columns in bytes; people and editors count characters.
+class Places {
+ public:
+  explicit Places(const std::string& text) : text_(text), starts_{0} {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      if (text[i] == '\n') starts_.push_back(i + 1);
+    }
+  }
+  Place of(const YAML::Mark& mark) const {
+    if (mark.line < 0 || static_cast<std::size_t>(mark.line) >= starts_.size()) return {};
+    const auto begin = text_.begin() + static_cast<std::ptrdiff_t>(starts_[static_cast<std::size_t>(mark.line)]);
+    const auto end = begin + std::min<std::ptrdiff_t>(mark.column, text_.end() - begin);
+    const auto continued = std::count_if(begin, end, continues_character);
+    return {mark.line + 1, static_cast<int>(end - begin - continued) + 1};
+  }
+
+ private:
+  const std::string& text_;
+  std::vector<std::size_t> starts_;
+};
+
+// Ends the reading of a document from within; the reason is among the findings.
+struct Stop {};
+
+// Grows the tree from the reader's events.
+class TreeBuilder : public YAML::EventHandler {
+ public:
+  TreeBuilder(const Places& places, const std::string& file) : places_(places), file_(file) {}
+
+  void OnDocumentStart(const YAML::Mark& mark) override {
+    if (++documents_ > 1) stop(mark, "a second document", "one document in a file");
+  }
+  void OnDocumentEnd() override {}
+  void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
+    add(start(mark, Node::Kind::nothing, "", anchor));
+  }
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
+    refuse(mark, "an alias (*)", "the value itself");
+    add(start(mark, Node::Kind::refused, "", {}));
+  }
+  void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                const std::string& value) override {
+    Node node = start(mark, Node::Kind::scalar, tag, anchor);
+    node.text = value;
+    node.quoted = tag == "!";
+    add(std::move(node));
+  }
+  void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                       YAML::EmitterStyle::value) override {
+    open_.push_back({start(mark, Node::Kind::list, tag, anchor), std::nullopt, true});
+  }
+  void OnSequenceEnd() override { close(); }
+  void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                  YAML::EmitterStyle::value) override {
+    open_.push_back({start(mark, Node::Kind::map, tag, anchor), std::nullopt, true});
+  }
+  void OnMapEnd() override { close(); }
+
+  std::optional<Node> root;
+  std::vector<Diagnostic> findings;
+
+ private:
+  // A list or a map that has begun and not ended.
+  struct Open {
+    Node node;
+    std::optional<Entry> key;  // of a map: read, its value is yet to come
+    bool key_is_text = true;   // otherwise the value is dropped with the key
+  };
+
+  void refuse(const YAML::Mark& mark, std::string found, std::string expected) {
+    findings.push_back(fault_at(file_, places_.of(mark), std::move(found), std::move(expected)));
+  }
+  [[noreturn]] void stop(const YAML::Mark& mark, std::string found, std::string expected) {
+    refuse(mark, std::move(found), std::move(expected));
+    throw Stop{};
+  }
+
+  Node start(const YAML::Mark& mark, Node::Kind kind, const std::string& tag, YAML::anchor_t anchor) {
+    if (++nodes_ > most_nodes) stop(mark, "too much in one file", fmt::format("at most {} values", most_nodes));
+    if (open_.size() >= deepest) {
+      stop(mark, "lists and maps in one another too deeply", fmt::format("at most {} levels", deepest));
+    }
+    if (anchor != 0) refuse(mark, "an anchor (&)", "the value without a name of its own");
+    Node node;
+    node.kind = kind;
+    node.place = places_.of(mark);
+    // "?" and "!" are the reader's own for plain and quoted values.
+    const bool tagged = !tag.empty() && tag != "?" && tag != "!";
+    if (tagged) {
+      refuse(mark, fmt::format("the tag {}", shortened(tag)), "a plain value without a tag");
+      node.kind = Node::Kind::refused;
+    }
+    return node;
+  }
+
+  void close() {
+    Node node = std::move(open_.back().node);
+    open_.pop_back();
+    add(std::move(node));
+  }
+
+  void add(Node node) {
+    if (open_.empty()) {
+      root = std::move(node);
+    } else if (Open& top = open_.back(); top.node.kind == Node::Kind::list) {
+      top.node.items.push_back(std::move(node));
+    } else if (top.key) {
+      top.key->value = std::move(node);
+      if (top.key_is_text) top.node.entries.push_back(std::move(*top.key));
+      top.key.reset();
+    } else {
+      add_key(top, node);
+    }
+  }
+
+  void add_key(Open& map, const Node& node) {
+    map.key_is_text = node.kind == Node::Kind::scalar;
+    map.key = {node.text, node.place, {}};
+    const bool unreported = !map.key_is_text && node.kind != Node::Kind::refused;
+    if (unreported) findings.push_back(fault_at(file_, node.place, "a key that is not text", "a key"));
+  }
+
+  const Places& places_;
+  const std::string& file_;
+  std::vector<Open> open_;
+  std::size_t nodes_ = 0;
+  int documents_ = 0;
+};
+
+void read_events(const std::string& text, const std::string& file, TreeBuilder& builder, const Places& places) {
+  try {
+    std::istringstream stream(text);
+    YAML::Parser parser(stream);
+    while (parser.HandleNextDocument(builder)) continue;
+  } catch (const YAML::Exception& error) {
+    builder.root.reset();
+    builder.findings.push_back(
+        fault_at(file, places.of(error.mark), "text that YAML cannot read: " + error.msg, "a YAML document"));
+  } catch (const Stop&) {
+    builder.root.reset();
+  }
+}
+
+}  // namespace
+
+std::string shortened(const std::string& text) {
+  if (text.size() <= longest_shown) return text;
+  std::size_t end = longest_shown;
+  while (end > 0 && continues_character(text[end])) --end;
+  return text.substr(0, end) + "...";
+}
+
+Document parse_document(std::string_view raw, const std::string& file) {
+  const std::string text = plain_lines(raw);
+  if (auto finding = refuse_bytes(text, file)) return {std::nullopt, {std::move(*finding)}};
+  const Places places(text);
+  TreeBuilder builder(places, file);
+  read_events(text, file, builder, places);
+  if (builder.findings.empty() && (!builder.root || builder.root->kind == Node::Kind::nothing)) {
+    builder.findings.push_back(fault_at(file, {1, 1}, "an empty file", "a file that begins with format:"));
+    builder.root.reset();
+  }
+  return {std::move(builder.root), std::move(builder.findings)};
+}
+
+}  // namespace yardworth::input

@@ -1,0 +1,313 @@
+#include "fields.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <cctype>
+#include <charconv>
+#include <cmath>
+#include <tuple>
+#include <utility>
+
+namespace yardworth::input {
+namespace {
+
+constexpr std::size_t most_findings = 200;
+constexpr std::size_t longest_words = 200;
+
+std::string quoted(const std::string& text) { return '"' + shortened(text) + '"'; }
+
+std::string small_letters(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return text;
+}
+
+// Insertions, deletions, replacements and swaps of neighbours that turn one word into the other (optimal string
+// alignment).
+std::size_t edit_distance(const std::string& a, const std::string& b) {
+  std::vector<std::vector<std::size_t>> cost(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+  for (std::size_t i = 0; i <= a.size(); ++i) cost[i][0] = i;
+  for (std::size_t j = 0; j <= b.size(); ++j) cost[0][j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t replaced = cost[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+      cost[i][j] = std::min({cost[i - 1][j] + 1, cost[i][j - 1] + 1, replaced});
+      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+      if (swapped) cost[i][j] = std::min(cost[i][j], cost[i - 2][j - 2] + 1);
+    }
+  }
+  return cost[a.size()][b.size()];
+}
+
+std::string bounds(const Range& range) {
+  return fmt::format("from {:.4g} to {:.4g}{}{}", range.low, range.high, range.unit.empty() ? "" : " ", range.unit);
+}
+
+enum class NumberFault { none, not_a_number, not_finite };
+
+struct ParsedNumber {
+  double value = 0.0;
+  NumberFault fault = NumberFault::none;
+};
+
+bool says_not_finite(const std::string& text) {
+  std::string word = small_letters(text);
+  if (!word.empty() && (word.front() == '+' || word.front() == '-')) word.erase(0, 1);
+  if (!word.empty() && word.front() == '.') word.erase(0, 1);
+  return word == "nan" || word == "inf" || word == "infinity";
+}
+
+ParsedNumber parse_number(const Node& node) {
+  if (node.kind != Node::Kind::scalar || node.quoted) return {0.0, NumberFault::not_a_number};
+  if (says_not_finite(node.text)) return {0.0, NumberFault::not_finite};
+  const bool plus = node.text.size() > 1 && node.text[0] == '+' && node.text[1] != '-';
+  const char* begin = node.text.data() + (plus ? 1 : 0);
+  const char* end = node.text.data() + node.text.size();
+  double value = 0.0;
+  const auto [stop, error] = std::from_chars(begin, end, value);
+  if (stop != end || error == std::errc::invalid_argument) return {0.0, NumberFault::not_a_number};
+  if (error == std::errc::result_out_of_range) return {0.0, NumberFault::not_finite};
+  return {value, std::isfinite(value) ? NumberFault::none : NumberFault::not_finite};
+}
+
+// The number, when it is one and in range; otherwise a fault that expects `kind` within the range.
+std::optional<double> number_within(const Value& value, const Range& range, std::string_view kind, Findings& findings) {
+  const Node& node = *value.node;
+  if (node.kind == Node::Kind::refused) return std::nullopt;
+  const ParsedNumber parsed = parse_number(node);
+  const std::string expected = fmt::format("{} {}", kind, bounds(range));
+  if (parsed.fault == NumberFault::not_a_number) {
+    findings.fault(value, described(node), expected);
+  } else if (parsed.fault == NumberFault::not_finite) {
+    findings.fault(value, shortened(node.text) + ", which is not a finite number", expected);
+  } else if (parsed.value < range.low || parsed.value > range.high) {
+    findings.fault(value, shortened(node.text), expected);
+  } else {
+    return parsed.value;
+  }
+  return std::nullopt;
+}
+
+std::string child_path(const std::string& path, const std::string& key) {
+  return path.empty() ? shortened(key) : path + "." + shortened(key);
+}
+
+}  // namespace
+
+void Findings::fault(const Value& at, std::string found, std::string expected) {
+  fault(at.node->place, at.path, std::move(found), std::move(expected));
+}
+
+void Findings::advice(const Value& at, std::string found, std::string expected) {
+  all_.push_back({Severity::advice, file_, at.node->place.line, at.node->place.column, at.path, std::move(found),
+                  std::move(expected)});
+}
+
+void Findings::fault(Place place, std::string path, std::string found, std::string expected) {
+  all_.push_back(
+      {Severity::fault, file_, place.line, place.column, std::move(path), std::move(found), std::move(expected)});
+}
+
+std::vector<Diagnostic> Findings::in_order() const {
+  std::vector<Diagnostic> ordered = all_;
+  std::stable_sort(ordered.begin(), ordered.end(), [](const Diagnostic& a, const Diagnostic& b) {
+    return std::tie(a.line, a.column) < std::tie(b.line, b.column);
+  });
+  if (ordered.size() <= most_findings) return ordered;
+  // Advice must not push the faults out of sight.
+  std::stable_partition(ordered.begin(), ordered.end(),
+                        [](const Diagnostic& finding) { return finding.severity == Severity::fault; });
+  Diagnostic rest;
+  rest.severity = ordered[most_findings].severity;
+  rest.file = file_;
+  rest.found = fmt::format("{} more of the kind", ordered.size() - most_findings);
+  rest.expected = "the first ones to be put right";
+  ordered.resize(most_findings);
+  ordered.push_back(std::move(rest));
+  return ordered;
+}
+
+std::string described(const Node& node) {
+  switch (node.kind) {
+    case Node::Kind::scalar:
+      return node.quoted || parse_number(node).fault != NumberFault::none ? quoted(node.text) : shortened(node.text);
+    case Node::Kind::list:
+      return "a list";
+    case Node::Kind::map:
+      return "a map";
+    case Node::Kind::nothing:
+    case Node::Kind::refused:
+      break;
+  }
+  return "nothing";
+}
+
+std::optional<std::string> nearest(const std::string& word, const std::vector<std::string>& candidates) {
+  constexpr std::size_t longest_word = 40;
+  if (word.size() > longest_word) return std::nullopt;
+  std::optional<std::string> best;
+  std::size_t best_distance = std::max<std::size_t>(1, word.size() / 3) + 1;
+  for (const std::string& candidate : candidates) {
+    const std::size_t distance = edit_distance(small_letters(word), small_letters(candidate));
+    const bool near = distance < best_distance && distance < candidate.size();
+    if (!near) continue;
+    best_distance = distance;
+    best = candidate;
+  }
+  return best;
+}
+
+std::optional<double> read_number(const Value& value, const Range& range, Findings& findings) {
+  return number_within(value, range, "a number", findings);
+}
+
+std::optional<int> read_whole(const Value& value, int low, int high, Findings& findings) {
+  const Range range{static_cast<double>(low), static_cast<double>(high)};
+  const auto number = number_within(value, range, "a whole number", findings);
+  if (!number) return std::nullopt;
+  if (std::trunc(*number) != *number) {
+    findings.fault(value, described(*value.node), "a whole number " + bounds(range));
+    return std::nullopt;
+  }
+  return static_cast<int>(*number);
+}
+
+std::optional<double> read_length(const Value& value, const Range& range, Units units, Findings& findings) {
+  const Range spoken{from_yards(range.low, units), from_yards(range.high, units), name(units)};
+  const auto number = number_within(value, spoken, "a number", findings);
+  return number ? std::optional<double>(to_yards(*number, units)) : std::nullopt;
+}
+
+std::optional<std::string> read_words(const Value& value, Findings& findings) {
+  const Node& node = *value.node;
+  if (node.kind == Node::Kind::refused) return std::nullopt;
+  const bool blank = node.text.find_first_not_of(" \t\n") == std::string::npos;
+  if (node.kind != Node::Kind::scalar || blank) {
+    findings.fault(value, described(node), "text");
+    return std::nullopt;
+  }
+  if (node.text.size() > longest_words) {
+    findings.fault(value, described(node), fmt::format("text of at most {} bytes", longest_words));
+    return std::nullopt;
+  }
+  return node.text;
+}
+
+std::vector<Value> read_list(const Value& value, std::size_t least, std::size_t most, std::string_view of_what,
+                             Findings& findings) {
+  const Node& node = *value.node;
+  if (node.kind == Node::Kind::refused) return {};
+  if (node.kind != Node::Kind::list) {
+    findings.fault(value, described(node), fmt::format("a list of {}", of_what));
+    return {};
+  }
+  const std::size_t count = node.items.size();
+  if (count < least || count > most) {
+    findings.fault(value, fmt::format("{} of them", count), fmt::format("from {} to {} {}", least, most, of_what));
+  }
+  std::vector<Value> items;
+  for (std::size_t i = 0; i < std::min(count, most); ++i) {
+    items.push_back({&node.items[i], fmt::format("{}[{}]", value.path, i)});
+  }
+  return items;
+}
+
+void report_not_one_of(const Value& value, const std::vector<std::string>& words, Findings& findings) {
+  const Node& node = *value.node;
+  if (node.kind == Node::Kind::refused) return;
+  std::string expected = fmt::format("one of {}", fmt::join(words, ", "));
+  const auto meant = node.kind == Node::Kind::scalar ? nearest(node.text, words) : std::nullopt;
+  if (meant) expected += fmt::format("; the nearest is {}", *meant);
+  findings.fault(value, node.kind == Node::Kind::scalar ? quoted(node.text) : described(node), expected);
+}
+
+Fields::Fields(const Value& value, std::vector<std::string> known, Findings& findings)
+    : value_(value), known_(std::move(known)), findings_(findings) {
+  const Node& node = *value_.node;
+  if (node.kind == Node::Kind::refused) return;
+  if (!is_map()) {
+    findings_.fault(value_, described(node), fmt::format("a map with keys among {}", fmt::join(known_, ", ")));
+    return;
+  }
+  std::set<std::string> seen;
+  for (const Entry& item : node.entries) {
+    const bool is_known = std::find(known_.begin(), known_.end(), item.key) != known_.end();
+    if (!is_known) {
+      report_unknown(item);
+    } else if (!seen.insert(item.key).second) {
+      findings_.fault(item.place, path_of(item.key), fmt::format("the key {} again", quoted(item.key)),
+                      "each key once");
+    }
+  }
+}
+
+std::string Fields::path_of(const std::string& key) const { return child_path(value_.path, key); }
+
+void Fields::report_unknown(const Entry& item) {
+  std::string expected = fmt::format("one of {}", fmt::join(known_, ", "));
+  if (const auto meant = nearest(item.key, known_)) {
+    meant_.insert(*meant);
+    expected = fmt::format("\"{}\", the nearest known key", *meant);
+  }
+  findings_.fault(item.place, path_of(item.key), fmt::format("unknown key {}", quoted(item.key)), expected);
+}
+
+const Entry* Fields::entry(const std::string& key) const {
+  const auto& entries = value_.node->entries;
+  const auto found = std::find_if(entries.begin(), entries.end(), [&](const Entry& item) { return item.key == key; });
+  return found == entries.end() ? nullptr : &*found;
+}
+
+std::optional<Value> Fields::get(const std::string& key, Need need, std::string_view expected) {
+  if (!is_map()) return std::nullopt;
+  if (const Entry* found = entry(key)) return Value{&found->value, path_of(key)};
+  const bool missing = need == Need::required && meant_.count(key) == 0;
+  if (missing) {
+    findings_.fault(value_.node->place, path_of(key), "nothing: the required key is missing", std::string(expected));
+  }
+  return std::nullopt;
+}
+
+std::optional<double> Fields::number(const std::string& key, const Range& range, Need need) {
+  const auto value = get(key, need, fmt::format("a number {}", bounds(range)));
+  return value ? read_number(*value, range, findings_) : std::nullopt;
+}
+
+std::optional<int> Fields::whole(const std::string& key, int low, int high, Need need) {
+  const auto value = get(key, need, fmt::format("a whole number from {} to {}", low, high));
+  return value ? read_whole(*value, low, high, findings_) : std::nullopt;
+}
+
+std::optional<double> Fields::length(const std::string& key, const Range& range, Units units, Need need) {
+  const auto value = get(key, need, fmt::format("a number of {}", name(units)));
+  return value ? read_length(*value, range, units, findings_) : std::nullopt;
+}
+
+std::optional<std::string> Fields::words(const std::string& key, Need need) {
+  const auto value = get(key, need, "text");
+  return value ? read_words(*value, findings_) : std::nullopt;
+}
+
+std::vector<Value> Fields::list(const std::string& key, std::size_t least, std::size_t most, std::string_view of_what,
+                                Need need) {
+  const auto value = get(key, need, fmt::format("a list of {}", of_what));
+  return value ? read_list(*value, least, most, of_what, findings_) : std::vector<Value>{};
+}
+
+std::string Fields::one_of(const std::vector<std::string>& words) {
+  return fmt::format("one of {}", fmt::join(words, ", "));
+}
+
+std::optional<Units> units_named(std::string_view text) {
+  if (text == name(Units::yards)) return Units::yards;
+  if (text == name(Units::metres)) return Units::metres;
+  return std::nullopt;
+}
+
+Units read_units(Fields& fields) {
+  return fields.choice<Units>("units", {"yards", "metres"}, units_named).value_or(Units::yards);
+}
+
+}  // namespace yardworth::input

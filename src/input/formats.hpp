@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "fields.hpp"
+#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/course/course.hpp"
+#include "yardworth/input/read.hpp"
+#include "yardworth/player/golfer.hpp"
+
+namespace yardworth::input {
+
+// The three formats: each reads the whole of a document's root. What they return is of use only without faults.
+inline constexpr std::string_view course_format = "yardworth/course/1";
+inline constexpr std::string_view player_format = "yardworth/player/1";
+inline constexpr std::string_view baseline_format = "yardworth/baseline/1";
+
+Course course_from(const Value& root, Findings& findings);
+Player player_from(const Value& root, Findings& findings);
+BaselineTable baseline_from(const Value& root, Findings& findings);
+
+}  // namespace yardworth::input

@@ -1,0 +1,107 @@
+#include "yardworth/report/check.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <array>
+#include <variant>
+#include <vector>
+
+namespace yardworth {
+namespace {
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::string lengths_of(const Course& course) {
+  std::vector<std::string> lengths;
+  for (std::size_t tee = 0; tee < course.tees.size(); ++tee) {
+    lengths.push_back(
+        fmt::format("{} {:.0f}", course.tees[tee].name, from_yards(total_length_yd(course, tee), course.units)));
+  }
+  return fmt::format("{} {}", fmt::join(lengths, ", "), name(course.units));
+}
+
+std::string hazards_of(const Course& course) {
+  constexpr std::array<HazardKind, 4> kinds = {HazardKind::bunker, HazardKind::penalty_area, HazardKind::out_of_bounds,
+                                               HazardKind::trees};
+  constexpr std::array<std::string_view, 4> one = {"bunker", "penalty area", "out of bounds", "trees"};
+  constexpr std::array<std::string_view, 4> many = {"bunkers", "penalty areas", "out of bounds", "trees"};
+  std::array<std::size_t, 4> counts{};
+  for (const Hole& hole : course.holes) {
+    for (const Hazard& hazard : hole.hazards) {
+      const auto* kind = std::find(kinds.begin(), kinds.end(), hazard.kind);
+      ++counts[static_cast<std::size_t>(kind - kinds.begin())];
+    }
+  }
+  std::vector<std::string> parts;
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
+    if (counts[i] > 0) parts.push_back(counted(counts[i], one[i], many[i]));
+  }
+  return parts.empty() ? "no hazards" : fmt::format("{}", fmt::join(parts, ", "));
+}
+
+std::string summary_of(const Course& course) {
+  int par = 0;
+  std::size_t doglegs = 0;
+  for (const Hole& hole : course.holes) {
+    par += hole.par;
+    doglegs += hole.doglegs.size();
+  }
+  return fmt::format("course \"{}\": {} holes, par {}; {}; {}; {}", course.name, course.holes.size(), par,
+                     lengths_of(course), hazards_of(course), counted(doglegs, "dogleg", "doglegs"));
+}
+
+std::string widest_gap(const Player& player) {
+  std::size_t widest = 0;
+  double gap_yd = 0.0;
+  for (std::size_t i = 1; i < player.clubs.size(); ++i) {
+    const double here_yd = player.clubs[i - 1].carry_yd - player.clubs[i].carry_yd;
+    if (here_yd <= gap_yd) continue;
+    gap_yd = here_yd;
+    widest = i;
+  }
+  if (widest == 0) return "";
+  return fmt::format("; widest gap {:.0f} between {} and {}", from_yards(gap_yd, player.units),
+                     player.clubs[widest - 1].name, player.clubs[widest].name);
+}
+
+// A plus handicap as golfers write it.
+std::string index_of(const Player& player) {
+  if (!player.handicap_index) return "";
+  const double index = *player.handicap_index;
+  return index < 0.0 ? fmt::format("Handicap Index +{:.1f}, ", -index) : fmt::format("Handicap Index {:.1f}, ", index);
+}
+
+std::string summary_of(const Player& player) {
+  std::string carries;
+  if (!player.clubs.empty()) {
+    carries = fmt::format(", carry {:.0f} to {:.0f} {}", from_yards(player.clubs.front().carry_yd, player.units),
+                          from_yards(player.clubs.back().carry_yd, player.units), name(player.units));
+  }
+  return fmt::format("player \"{}\": {}band {}, {}; {}{}{}", player.label, index_of(player), name(player.band),
+                     name(player.gender), counted(player.clubs.size(), "club", "clubs"), carries, widest_gap(player));
+}
+
+std::string range_of(std::string_view label, const BaselineColumn& column) {
+  if (column.distance.empty()) return fmt::format("{} empty", label);
+  return fmt::format("{} {:.4g} to {:.4g}", label, column.distance.front(), column.distance.back());
+}
+
+std::string summary_of(const BaselineTable& table) {
+  return fmt::format("baseline \"{}\": band {}, {}; {}, {}, {}, {}, {} yards; {} feet; source: {}", table.name,
+                     name(table.band), name(table.gender), range_of("tee", table.tee),
+                     range_of("fairway", table.fairway), range_of("rough", table.rough),
+                     range_of("bunker", table.bunker), range_of("recovery", table.recovery),
+                     range_of("green", table.green), table.source);
+}
+
+}  // namespace
+
+std::string summarise(const AnyFile& file) {
+  return escape_control(std::visit([](const auto& read) { return summary_of(read); }, file));
+}
+
+}  // namespace yardworth
