@@ -21,6 +21,7 @@ constexpr Range beside_line{-400.0, 400.0};
 constexpr Range turn_degrees{-120.0, 120.0, "degrees"};
 constexpr Range rating_of_18{50.0, 90.0};
 constexpr Range rating_of_9{25.0, 45.0};
+constexpr Range rating_of_any{25.0, 90.0};  // where it is not clear which of the two it is
 constexpr Range slope_rating{55.0, 155.0};
 constexpr double past_the_hole_yd = 60.0;  // a hazard wholly beyond this is not on the hole
 constexpr double beside_the_hole_yd = 200.0;
@@ -50,11 +51,13 @@ struct HoleReading {
   std::optional<Value> lengths;
 };
 
-Tee tee_from(const Value& value, int holes, Findings& findings) {
+Tee tee_from(const Value& value, std::size_t holes, Findings& findings) {
   Fields fields(value, {"name", "course_rating", "slope", "for"}, findings);
   Tee tee;
   tee.name = fields.words("name", Need::required).value_or("");
-  tee.course_rating = fields.number("course_rating", holes == 9 ? rating_of_9 : rating_of_18);
+  tee.course_rating = fields.number("course_rating", holes == 9    ? rating_of_9
+                                                     : holes == 18 ? rating_of_18
+                                                                   : rating_of_any);
   tee.slope = fields.number("slope", slope_rating);
   tee.rated_for = fields.choice<Gender>("for", {"men", "women"}, gender_named);
   return tee;
@@ -69,11 +72,12 @@ void check_names_differ(const std::vector<Value>& values, const std::vector<Tee>
   }
 }
 
-// Names of the tees when all of them could be read; otherwise nothing, since nothing can be held against them.
+// Names of the tees when each could be read and differs; otherwise nothing, since nothing can be held against them.
 std::vector<std::string> names_of(const std::vector<Tee>& tees) {
   std::vector<std::string> names;
   for (const Tee& tee : tees) {
-    if (tee.name.empty()) return {};
+    const bool usable = !tee.name.empty() && std::find(names.begin(), names.end(), tee.name) == names.end();
+    if (!usable) return {};
     names.push_back(tee.name);
   }
   return names;
@@ -187,11 +191,23 @@ std::vector<LinePlace> corners_from(const Value& polygon, const Setting& setting
   return corners;
 }
 
+bool on_one_line(const Polygon& polygon) {
+  return std::all_of(polygon.begin(), polygon.end(), [&](Point p) {
+    return std::all_of(polygon.begin(), polygon.end(), [&](Point q) {
+      const Point a = p - polygon.front();
+      const Point b = q - polygon.front();
+      return std::abs(a.x * b.y - a.y * b.x) < least_area_sq_yd;
+    });
+  });
+}
+
 void check_polygon(const Value& value, const std::vector<LinePlace>& corners, const HoleReading& reading,
                    Findings& findings) {
   Polygon polygon;
   for (const LinePlace& corner : corners) polygon.push_back({corner.right_yd, corner.along_yd});
-  if (!is_simple(polygon)) {
+  if (on_one_line(polygon)) {
+    findings.fault(value, "a polygon without area", "corners that enclose an area");
+  } else if (!is_simple(polygon)) {
     findings.fault(value, "a polygon that crosses or touches itself", "corners in order around the area");
   } else if (area_sq_yd(polygon) < least_area_sq_yd) {
     findings.fault(value, "a polygon without area", "corners that enclose an area");
@@ -366,7 +382,7 @@ Course course_from(const Value& root, Findings& findings) {
   }
 
   const auto tees = fields.list("tees", 1, most_tees, "tees", Need::required);
-  for (const Value& tee : tees) course.tees.push_back(tee_from(tee, setting.numbers_to, findings));
+  for (const Value& tee : tees) course.tees.push_back(tee_from(tee, holes.size(), findings));
   check_names_differ(tees, course.tees, findings);
   setting.tees = names_of(course.tees);
 

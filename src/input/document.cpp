@@ -65,17 +65,25 @@ class Places {
       if (text[i] == '\n') starts_.push_back(i + 1);
     }
   }
-  Place of(const YAML::Mark& mark) const {
+  // Marks come in the order of the text, so each is counted from the one before: a long line costs no more than many
+  // short ones.
+  Place of(const YAML::Mark& mark) {
     if (mark.line < 0 || static_cast<std::size_t>(mark.line) >= starts_.size()) return {};
-    const auto begin = text_.begin() + static_cast<std::ptrdiff_t>(starts_[static_cast<std::size_t>(mark.line)]);
-    const auto end = begin + std::min<std::ptrdiff_t>(mark.column, text_.end() - begin);
-    const auto continued = std::count_if(begin, end, continues_character);
-    return {mark.line + 1, static_cast<int>(end - begin - continued) + 1};
+    const std::size_t start = starts_[static_cast<std::size_t>(mark.line)];
+    const std::size_t at = std::min(start + static_cast<std::size_t>(mark.column), text_.size());
+    if (counted_to_ < start || counted_to_ > at) {
+      counted_to_ = start;
+      characters_ = 0;
+    }
+    for (; counted_to_ < at; ++counted_to_) characters_ += continues_character(text_[counted_to_]) ? 0 : 1;
+    return {mark.line + 1, characters_ + 1};
   }
 
  private:
   const std::string& text_;
   std::vector<std::size_t> starts_;
+  std::size_t counted_to_ = 0;
+  int characters_ = 0;  // of the line of counted_to_, before it
 };
 
 // Ends the reading of a document from within; the reason is among the findings.
@@ -84,7 +92,7 @@ struct Stop {};
 // Grows the tree from the reader's events.
 class TreeBuilder : public YAML::EventHandler {
  public:
-  TreeBuilder(const Places& places, const std::string& file) : places_(places), file_(file) {}
+  TreeBuilder(Places& places, const std::string& file) : places_(places), file_(file) {}
 
   void OnDocumentStart(const YAML::Mark& mark) override {
     if (++documents_ > 1) stop(mark, "a second document", "one document in a file");
@@ -163,6 +171,8 @@ class TreeBuilder : public YAML::EventHandler {
       root = std::move(node);
     } else if (Open& top = open_.back(); top.node.kind == Node::Kind::list) {
       top.node.items.push_back(std::move(node));
+    } else if (top.node.kind == Node::Kind::refused) {
+      return;
     } else if (top.key) {
       top.key->value = std::move(node);
       if (top.key_is_text) top.node.entries.push_back(std::move(*top.key));
@@ -179,14 +189,14 @@ class TreeBuilder : public YAML::EventHandler {
     if (unreported) findings.push_back(fault_at(file_, node.place, "a key that is not text", "a key"));
   }
 
-  const Places& places_;
+  Places& places_;
   const std::string& file_;
   std::vector<Open> open_;
   std::size_t nodes_ = 0;
   int documents_ = 0;
 };
 
-void read_events(const std::string& text, const std::string& file, TreeBuilder& builder, const Places& places) {
+void read_events(const std::string& text, const std::string& file, TreeBuilder& builder, Places& places) {
   try {
     std::istringstream stream(text);
     YAML::Parser parser(stream);
@@ -212,7 +222,7 @@ std::string shortened(const std::string& text) {
 Document parse_document(std::string_view raw, const std::string& file) {
   const std::string text = plain_lines(raw);
   if (auto finding = refuse_bytes(text, file)) return {std::nullopt, {std::move(*finding)}};
-  const Places places(text);
+  Places places(text);
   TreeBuilder builder(places, file);
   read_events(text, file, builder, places);
   if (builder.findings.empty() && (!builder.root || builder.root->kind == Node::Kind::nothing)) {

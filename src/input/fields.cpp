@@ -205,7 +205,8 @@ std::vector<Value> read_list(const Value& value, std::size_t least, std::size_t 
   }
   const std::size_t count = node.items.size();
   if (count < least || count > most) {
-    findings.fault(value, fmt::format("{} of them", count), fmt::format("from {} to {} {}", least, most, of_what));
+    const std::string wanted = least == most ? fmt::format("{}", least) : fmt::format("from {} to {}", least, most);
+    findings.fault(value, fmt::format("a list of {}", count), fmt::format("{} {}", wanted, of_what));
   }
   std::vector<Value> items;
   for (std::size_t i = 0; i < std::min(count, most); ++i) {
