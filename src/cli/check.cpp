@@ -1,0 +1,41 @@
+#include "yardworth/report/check.hpp"
+
+#include <fmt/format.h>
+
+#include <memory>
+
+#include "command.hpp"
+#include "yardworth/input/read.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+Reading<AnyFile> read(const std::string& path) {
+  const Reading<std::string> text = read_text(path);
+  if (!text.ok()) return {std::nullopt, text.findings};
+  return read_any(*text.value, path);
+}
+
+// Findings are what this command is for, so they go to standard output.
+Outcome run_check(const std::vector<std::string>& paths) {
+  Outcome outcome;
+  for (const std::string& path : paths) {
+    const Reading<AnyFile> reading = read(path);
+    for (const Diagnostic& finding : reading.findings) outcome.out += to_line(finding) + "\n";
+    if (reading.ok()) outcome.out += fmt::format("{}: {}\n", escape_control(path), summarise(*reading.value));
+    if (!reading.ok()) outcome.status = at_fault;
+  }
+  return outcome;
+}
+
+}  // namespace
+
+void add_check(CLI::App& app, const Surroundings&, Action& action) {
+  auto paths = std::make_shared<std::vector<std::string>>();
+  CLI::App* command = app.add_subcommand(
+      "check", "Every fault and every advice about files, each with its place, or what was understood");
+  command->add_option("FILE", *paths, "Course, player or baseline files")->required();
+  command->callback([paths, &action] { action = [paths] { return run_check(*paths); }; });
+}
+
+}  // namespace yardworth::cli

@@ -1,0 +1,153 @@
+#include "yardworth/gain/gain.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <memory>
+#include <stdexcept>
+
+#include "command.hpp"
+#include "inputs.hpp"
+#include "options.hpp"
+#include "yardworth/report/gain_report.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+constexpr double largest_change = 150.0;  // in the course's units: no training and no club adds more
+constexpr double smallest_step = 0.1;     // likewise
+constexpr double default_step = 5.0;
+constexpr double most_steps = 200.0;
+constexpr DistanceChange default_change = {20.0, 6.0};
+
+struct GainOptions {
+  InputOptions inputs;
+  OutputOptions output;
+  std::optional<double> driver, irons, to, step;  // in the course's units
+  Method method = Method::play;
+  PlanChoice plan = PlanChoice::both;
+  int threads = 0;
+};
+
+// What is wrong with the options together, if anything; each by itself has been looked at.
+std::string conflict(const GainOptions& options) {
+  if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
+  if (!options.to) return "";
+  const double steps = *options.to / options.step.value_or(default_step);
+  if (steps > most_steps + 1e-9)
+    return fmt::format("--to is more than {} times --step; give a larger --step", most_steps);
+  if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > 1e-9 * steps) {
+    return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_step));
+  }
+  const bool no_driver = options.driver ? *options.driver == 0.0 : options.irons.has_value();
+  if (no_driver)
+    return "--to needs a --driver other than 0, since the irons keep their proportion to it along the curve";
+  return "";
+}
+
+DistanceChange change_of(const GainOptions& options, Units units) {
+  const bool none = !options.driver && !options.irons;
+  const double driver = none ? default_change.driver_carry_yd : options.driver.value_or(0.0);
+  const double irons = none ? default_change.irons_carry_yd : options.irons.value_or(0.0);
+  return {to_yards(driver, units), to_yards(irons, units)};
+}
+
+void say_default_change(const GainOptions& options, Inputs& inputs) {
+  if (options.driver || options.irons) return;
+  inputs.assumed.push_back(
+      fmt::format("Neither --driver nor --irons was given: {} {} more with the driver and {} with "
+                  "the irons are taken.",
+                  default_change.driver_carry_yd, name(inputs.course.units), default_change.irons_carry_yd));
+}
+
+GainReport compute(const GainOptions& options, const Inputs& inputs) {
+  const Units units = inputs.course.units;
+  const GainRequest request{inputs.tee, change_of(options, units), options.method, options.plan, options.threads};
+  GainReport report;
+  report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
+  if (options.to) {
+    report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, request, to_yards(*options.to, units),
+                                 to_yards(options.step.value_or(default_step), units));
+  }
+  report.opening = inputs.assumed;
+  return report;
+}
+
+std::string written(const GainReport& report, Format format, bool emphasis) {
+  switch (format) {
+    case Format::json:
+      return gain_json(report);
+    case Format::csv:
+      return report.curve.empty() ? gain_csv(report) : gain_curve_csv(report);
+    case Format::text:
+      break;
+  }
+  return gain_text(report, emphasis);
+}
+
+Outcome refusal(int status, const std::string& why) {
+  return {status, "", fmt::format("yardworth: {}\n", escape_control(why))};
+}
+
+Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
+  if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
+  std::string complaints;
+  std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
+  if (!inputs) return {at_fault, "", complaints};
+  say_default_change(options, *inputs);
+  try {
+    const GainReport report = compute(options, *inputs);
+    const bool emphasis = surroundings.colour && options.output.path.empty();
+    Outcome outcome = deliver(written(report, options.output.format, emphasis), options.output);
+    // A table for a program has no room for sentences.
+    if (options.output.format == Format::csv && outcome.status == done) {
+      for (const std::string& sentence : report.opening) outcome.err += escape_control(sentence) + "\n";
+    }
+    return outcome;
+  } catch (const std::invalid_argument& error) {
+    return refusal(at_fault, error.what());
+  } catch (const CannotFinish& error) {
+    return refusal(not_done, error.what());
+  }
+}
+
+void add_change_options(CLI::App& command, GainOptions& options) {
+  add_number(command, "--driver", options.driver, {-largest_change, largest_change},
+             "Carry added to the driver, +N or -N in the course's units; +20 if neither this nor --irons is given");
+  add_number(command, "--irons", options.irons, {-largest_change, largest_change},
+             "Carry added to the 7-iron or the iron nearest to it; every club below the driver in proportion to its "
+             "carry; +6 if neither this nor --driver is given");
+  add_number(command, "--to", options.to, {smallest_step, largest_change},
+             "Also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
+             "proportion; with --format csv the curve alone");
+  add_number(command, "--step", options.step, {smallest_step, largest_change},
+             "Step of the curve; 5 unless given; --to is a multiple of it, at most 200 times as large");
+}
+
+void add_way_options(CLI::App& command, GainOptions& options) {
+  add_choice<Method>(command, "--method", options.method, {{"play", Method::play}, {"table", Method::table}},
+                     "play: the player's own shots to the green, unless given; table: one tee shot, then the baseline");
+  add_choice<PlanChoice>(
+      command, "--plan", options.plan,
+      {{"both", PlanChoice::both}, {"habit", PlanChoice::habit}, {"best", PlanChoice::best}},
+      "habit: as most club golfers play; best: with the fewest expected strokes; both, unless given");
+  add_whole_number(command, "--threads", options.threads, {1, 1024},
+                   "Threads to compute with; as many as there are cores unless given; the answer is the same");
+}
+
+}  // namespace
+
+void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
+  auto options = std::make_shared<GainOptions>();
+  CLI::App* command = app.add_subcommand("gain", "What added carry is worth in strokes, hole by hole");
+  add_input_options(*command, options->inputs);
+  add_change_options(*command, *options);
+  add_way_options(*command, *options);
+  add_output_options(*command, options->output);
+  command->callback([options, surroundings, &action] {
+    action = [options, surroundings] { return run_gain(*options, surroundings); };
+  });
+}
+
+}  // namespace yardworth::cli

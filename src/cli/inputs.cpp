@@ -1,0 +1,119 @@
+#include "inputs.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "yardworth/core/file_output.hpp"
+#include "yardworth/input/read.hpp"
+#include "yardworth/scenario.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+template <class T>
+using Reader = Reading<T> (*)(std::string_view, const std::string&);
+
+template <class T>
+Reading<T> read_file(const std::string& path, Reader<T> reader) {
+  const Reading<std::string> text = read_text(path);
+  if (!text.ok()) return {std::nullopt, text.findings};
+  return reader(*text.value, path);
+}
+
+Reading<Course> course_of(const InputOptions& options) {
+  if (!options.course.empty()) return read_file<Course>(options.course, read_course);
+  return read_course(scenario_course_yaml(), std::string(scenario_course_file));
+}
+
+Reading<Player> player_of(const InputOptions& options) {
+  if (!options.player.empty()) return read_file<Player>(options.player, read_player);
+  return read_player(scenario_player_yaml(), std::string(scenario_player_file));
+}
+
+// The table for a player who brings none.
+BaselineTable baseline_for(const Player& player) {
+  if (player.handicap_index) return anchored_table(*player.handicap_index, player.gender);
+  return anchored_table(player.band, player.gender);
+}
+
+void complain(const std::vector<Diagnostic>& findings, std::string& complaints) {
+  for (const Diagnostic& finding : findings) {
+    if (finding.severity == Severity::fault) complaints += to_line(finding) + "\n";
+  }
+}
+
+std::string tee_names(const Course& course) {
+  std::vector<std::string> names;
+  for (const Tee& tee : course.tees) names.push_back(tee.name);
+  return expected_word("", names);
+}
+
+std::optional<std::size_t> tee_of(const InputOptions& options, const Course& course, Gender gender,
+                                  std::string& complaints) {
+  if (options.tee.empty()) return default_tee(course, gender);
+  const auto tee = tee_index(course, options.tee);
+  if (!tee) {
+    complaints += escape_control(fmt::format("yardworth: --tee: found \"{}\", expected a tee of {}: {}", options.tee,
+                                             course.name, tee_names(course))) +
+                  "\n";
+  }
+  return tee;
+}
+
+std::vector<std::string> assumptions(const InputOptions& options, const Inputs& inputs) {
+  std::vector<std::string> parts;
+  if (options.course.empty()) parts.push_back("the built-in course " + inputs.course.name + " (--course)");
+  if (options.player.empty()) parts.push_back("the built-in player " + inputs.player.label + " (--player)");
+  if (options.tee.empty()) parts.push_back("the " + inputs.course.tees[inputs.tee].name + " tees (--tee)");
+  if (parts.empty()) return {};
+  return {fmt::format("Taken because nothing else was given: {}.", fmt::join(parts, ", "))};
+}
+
+}  // namespace
+
+void add_input_options(CLI::App& app, InputOptions& options) {
+  add_words(app, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
+  add_words(app, "--player", options.player, "FILE", "Player file; unless given, the built-in player");
+  add_words(app, "--baseline", options.baseline, "FILE",
+            "Baseline file; unless given, the table of the player's Handicap Index or band");
+  add_words(app, "--tee", options.tee, "NAME",
+            "Tees to play from; unless given, the first that the course marks as rated for the player's gender, or, "
+            "if none is marked, the middle one of its list");
+}
+
+std::size_t default_tee(const Course& course, Gender gender) {
+  const auto marked =
+      std::find_if(course.tees.begin(), course.tees.end(), [&](const Tee& tee) { return tee.rated_for == gender; });
+  if (marked != course.tees.end()) return static_cast<std::size_t>(marked - course.tees.begin());
+  return (course.tees.size() - 1) / 2;
+}
+
+std::optional<Inputs> read_inputs(const InputOptions& options, std::string& complaints) {
+  Reading<Course> course = course_of(options);
+  Reading<Player> player = player_of(options);
+  Reading<BaselineTable> baseline;
+  if (!options.baseline.empty()) baseline = read_file<BaselineTable>(options.baseline, read_baseline);
+  complain(course.findings, complaints);
+  complain(player.findings, complaints);
+  complain(baseline.findings, complaints);
+
+  std::optional<std::size_t> tee;
+  if (course.ok()) tee = tee_of(options, *course.value, player.ok() ? player.value->gender : Gender::men, complaints);
+  if (!complaints.empty()) return std::nullopt;
+
+  const BaselineTable table = baseline.ok() ? *baseline.value : baseline_for(*player.value);
+  Inputs inputs{std::move(*course.value), std::move(*player.value), Baseline(table), *tee, {}};
+  inputs.assumed = assumptions(options, inputs);
+  return inputs;
+}
+
+Outcome deliver(std::string text, const OutputOptions& options) {
+  if (options.path.empty()) return {done, std::move(text), ""};
+  if (const auto finding = write_file(options.path, text, options.replace)) {
+    return {at_fault, "", to_line(*finding) + "\n"};
+  }
+  return {};
+}
+
+}  // namespace yardworth::cli

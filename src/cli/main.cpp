@@ -1,0 +1,65 @@
+#include <unistd.h>
+
+#include <cerrno>
+#include <csignal>
+#include <cstdlib>
+#include <cstring>
+#include <exception>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "command.hpp"
+#include "yardworth/core/diagnostics.hpp"
+
+namespace {
+
+using yardworth::cli::not_done;
+
+// Colour on a terminal, unless NO_COLOR says otherwise or the terminal has none.
+bool wants_colour() {
+  const char* no_color = std::getenv("NO_COLOR");
+  const char* terminal = std::getenv("TERM");
+  const bool refused = no_color != nullptr && *no_color != '\0';
+  const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
+  return ::isatty(STDOUT_FILENO) == 1 && !refused && !dumb;
+}
+
+// 0 or the error number.
+int write_all(int descriptor, std::string_view text) {
+  while (!text.empty()) {
+    const auto written = ::write(descriptor, text.data(), text.size());
+    if (written < 0 && errno == EINTR) continue;
+    if (written < 0) return errno;
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return 0;
+}
+
+int finish(const yardworth::cli::Outcome& outcome) {
+  write_all(STDERR_FILENO, outcome.err);
+  const int error = write_all(STDOUT_FILENO, outcome.out);
+  // A reader that has read enough is no failure.
+  if (error == 0 || error == EPIPE) return outcome.status;
+  write_all(STDERR_FILENO, std::string("yardworth: cannot write the output: ") + std::strerror(error) + "\n");
+  return not_done;
+}
+
+int fail(std::string_view what) {
+  write_all(STDERR_FILENO, "yardworth: " + yardworth::escape_control(std::string(what)) + "\n");
+  return not_done;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    std::signal(SIGPIPE, SIG_IGN);
+    const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
+    return finish(yardworth::cli::run(arguments, {wants_colour()}));
+  } catch (const std::exception& error) {
+    return fail(error.what());
+  } catch (...) {
+    return fail("an error that has no name");
+  }
+}

@@ -1,0 +1,79 @@
+#include "options.hpp"
+
+#include <cctype>
+#include <charconv>
+#include <cmath>
+
+#include "input/fields.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind) {
+  const auto number = parse_number(text);
+  if (!number || *number < limits.low || *number > limits.high) {
+    throw misfit(option, text, fmt::format("{} from {} to {}", kind, limits.low, limits.high));
+  }
+  return *number;
+}
+
+}  // namespace
+
+std::optional<double> parse_number(std::string_view text) {
+  if (!text.empty() && text.front() == '+') {
+    text.remove_prefix(1);
+    if (!text.empty() && text.front() == '-') return std::nullopt;
+  }
+  double number = 0.0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+  const bool whole_text = error == std::errc() && end == text.data() + text.size();
+  return whole_text && std::isfinite(number) ? std::optional<double>(number) : std::nullopt;
+}
+
+CLI::ValidationError misfit(const std::string& option, const std::string& found, const std::string& expected) {
+  return CLI::ValidationError(option, fmt::format("found \"{}\", expected {}", found, expected));
+}
+
+std::string expected_word(const std::string& word, const std::vector<std::string>& words) {
+  std::string expected = words.front();
+  for (std::size_t i = 1; i < words.size(); ++i) expected += (i + 1 == words.size() ? " or " : ", ") + words[i];
+  if (const auto meant = input::nearest(word, words)) expected += fmt::format("; the nearest is {}", *meant);
+  return expected;
+}
+
+CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
+                        const std::string& help) {
+  const auto store = [name, &target, limits](const std::string& text) {
+    target = number_within(name, text, limits, "a number");
+  };
+  return app.add_option_function<std::string>(name, store, help)->type_name("N");
+}
+
+CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& target, Limits limits,
+                              const std::string& help) {
+  const auto store = [name, &target, limits](const std::string& text) {
+    const double number = number_within(name, text, limits, "a whole number");
+    if (std::trunc(number) != number) throw misfit(name, text, "a whole number");
+    target = static_cast<int>(number);
+  };
+  return app.add_option_function<std::string>(name, store, help)->type_name("N");
+}
+
+CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& target, const std::string& kind,
+                       const std::string& help) {
+  const auto store = [name, &target](const std::string& text) {
+    if (text.empty()) throw misfit(name, text, "something between the quotes");
+    target = text;
+  };
+  return app.add_option_function<std::string>(name, store, help)->type_name(kind);
+}
+
+void add_output_options(CLI::App& app, OutputOptions& options) {
+  add_choice<Format>(app, "--format", options.format,
+                     {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}},
+                     "How the answer is written; text unless given");
+  auto* output = add_words(app, "--output", options.path, "FILE", "Write the answer to this file, whole or not at all");
+  app.add_flag("--force", options.replace, "Let --output replace a file that exists")->needs(output);
+}
+
+}  // namespace yardworth::cli

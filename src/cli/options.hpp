@@ -1,0 +1,67 @@
+#pragma once
+
+#include <fmt/format.h>
+
+#include <CLI/App.hpp>
+#include <CLI/Error.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace yardworth::cli {
+
+// Options of the kinds that commands share. What is given to one of them is stored in target, which has to live as
+// long as app; what does not fit is refused with what was found and what was expected.
+
+struct Limits {
+  double low;   // allowed
+  double high;  // allowed
+};
+
+// "+20", "-20", "20" or "7.5" as a number; nothing for anything else, infinities and NaN among it.
+std::optional<double> parse_number(std::string_view text);
+
+CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
+                        const std::string& help);
+CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& target, Limits limits,
+                              const std::string& help);
+// A file's or a tee's name, which cannot be empty; kind stands for it in the help.
+CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& target, const std::string& kind,
+                       const std::string& help);
+
+// The refusal of a value.
+CLI::ValidationError misfit(const std::string& option, const std::string& found, const std::string& expected);
+// "play or table", with the nearest one where the word is a misspelling.
+std::string expected_word(const std::string& word, const std::vector<std::string>& words);
+
+template <class T>
+CLI::Option* add_choice(CLI::App& app, const std::string& name, T& target,
+                        const std::vector<std::pair<std::string, T>>& choices, const std::string& help) {
+  std::vector<std::string> words;
+  for (const auto& choice : choices) words.push_back(choice.first);
+  const auto store = [name, &target, choices, words](const std::string& word) {
+    for (const auto& [known, value] : choices) {
+      if (known == word) {
+        target = value;
+        return;
+      }
+    }
+    throw misfit(name, word, expected_word(word, words));
+  };
+  return app.add_option_function<std::string>(name, store, help)->type_name(fmt::format("{}", fmt::join(words, "|")));
+}
+
+// Where a report goes and how it is written.
+enum class Format { text, json, csv };
+
+struct OutputOptions {
+  Format format = Format::text;
+  std::string path;  // empty: standard output
+  bool replace = false;
+};
+
+void add_output_options(CLI::App& app, OutputOptions& options);
+
+}  // namespace yardworth::cli

@@ -1,0 +1,116 @@
+#include <nlohmann/json.hpp>
+
+#include "gain_parts.hpp"
+#include "yardworth/report/gain_report.hpp"
+
+namespace yardworth {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json text(std::string_view view) { return std::string(view); }
+
+void put_strokes(Json& json, const FourValues& values) {
+  json["strokes_before"] = values.before;
+  json["strokes_after"] = values.replanned;
+  json["strokes_saved"] = values.strokes_saved();
+  json["from_tee"] = values.from_tee();
+  json["from_irons"] = values.from_irons();
+  json["from_replanning"] = values.from_replanning();
+}
+
+Json strokes_json(const FourValues& values) {
+  Json json;
+  put_strokes(json, values);
+  return json;
+}
+
+template <class T>
+Json before_after(const T& before, const T& after) {
+  return {{"before", before}, {"after", after}};
+}
+
+Json shares_json(const ClubShares& shares) {
+  Json json = Json::object();
+  for (const std::string& club : report::in_bag_order(shares)) json[club] = shares.at(club);
+  return json;
+}
+
+Json next_club_json(const HoleGain& hole) {
+  Json json = before_after(hole.before.next_club, hole.after.next_club);
+  json["changed_probability"] = hole.next_club_changed;
+  json["share_before"] = shares_json(hole.before.next_shares);
+  json["share_after"] = shares_json(hole.after.next_shares);
+  return json;
+}
+
+Json hole_json(const HoleGain& hole) {
+  Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
+  put_strokes(json, hole.strokes);
+  json["tee_club"] = before_after(hole.before.club, hole.after.club);
+  json["left_yd"] = before_after(hole.before.left_yd, hole.after.left_yd);
+  json["next_club"] = next_club_json(hole);
+  json["fairway_probability"] = before_after(hole.before.fairway, hole.after.fairway);
+  json["penalty_probability"] = before_after(hole.before.penalty, hole.after.penalty);
+  json["plan_change"] = hole.plan_change;
+  return json;
+}
+
+Json holes_json(const PlanGain& plan) {
+  Json json = Json::array();
+  for (const HoleGain& hole : plan.holes) json.push_back(hole_json(hole));
+  return json;
+}
+
+Json change_json(const DistanceChange& change) {
+  return {{"driver_carry_yd", change.driver_carry_yd}, {"irons_carry_yd", change.irons_carry_yd}};
+}
+
+Json curve_json(const std::vector<CurvePoint>& curve) {
+  Json json = Json::array();
+  for (const CurvePoint& point : curve) {
+    Json entry = change_json(point.change);
+    put_strokes(entry, point.round);
+    json.push_back(std::move(entry));
+  }
+  return json;
+}
+
+Json head_json(const GainResult& result) {
+  Json json = {{"format", "yardworth/gain/1"},
+               {"course", result.course},
+               {"tee", result.tee},
+               {"player", result.player},
+               {"band", text(name(result.band))},
+               {"method", text(name(result.method))},
+               {"plan", text(name(result.plan))},
+               {"change", change_json(result.change)}};
+  if (result.reference_iron) json["change"]["reference_iron"] = *result.reference_iron;
+  return json;
+}
+
+std::vector<std::string> all_notes(const GainReport& report) {
+  std::vector<std::string> notes = report.opening;
+  notes.insert(notes.end(), report.result.notes.begin(), report.result.notes.end());
+  return notes;
+}
+
+}  // namespace
+
+std::string gain_json(const GainReport& report) {
+  const GainResult& result = report.result;
+  Json json = head_json(result);
+  json["replanning_computed"] = result.replanning_computed;
+  json["round"] = strokes_json(result.answer().round);
+  json["holes"] = holes_json(result.answer());
+  if (result.best && result.habit) {
+    json["habit"] = {{"round", strokes_json(result.habit->round)}, {"holes", holes_json(*result.habit)}};
+  }
+  if (!report.curve.empty()) json["curve"] = curve_json(report.curve);
+  json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
+  json["notes"] = all_notes(report);
+  json["cautions"] = result.cautions;
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace yardworth

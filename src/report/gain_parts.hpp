@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "yardworth/gain/gain.hpp"
+
+namespace yardworth::report {
+
+// A club with its probability before and after the change.
+struct ClubShare {
+  std::string club;
+  double before = 0.0;
+  double after = 0.0;
+};
+
+// Clubs in the order of a bag, longest first, then the short game and the putter.
+std::vector<std::string> in_bag_order(const ClubShares& shares);
+std::vector<ClubShare> in_bag_order(const ClubShares& before, const ClubShares& after);
+
+// What follows the tee shots of the holes longer than a par 3, each hole counting the same.
+struct SecondShots {
+  int holes = 0;
+  std::vector<ClubShare> clubs;
+  double fairway_before = 0.0, fairway_after = 0.0;
+  double penalty_before = 0.0, penalty_after = 0.0;
+};
+SecondShots second_shots(const PlanGain& plan);
+
+// The club's name where there is little room: wedges by their letters or their loft.
+std::string short_club_name(const std::string& club);
+
+}  // namespace yardworth::report

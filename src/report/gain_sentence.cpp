@@ -1,0 +1,128 @@
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/gain_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+constexpr std::size_t name_width = 40;
+
+std::string shown_name(const std::string& text) { return shorten(escape_control(text), name_width); }
+
+// "20 more yards"; without_unit "6 more".
+struct Amount {
+  std::string number;
+  std::string more;
+  std::string unit;
+};
+
+Amount amount_of(double yards, Units units) {
+  const std::string number = plain_number(std::abs(from_yards(yards, units)));
+  const std::string unit = units == Units::yards ? "yard" : "metre";
+  return {number, yards > 0.0 ? "more" : "fewer", number == "1" ? unit : unit + "s"};
+}
+
+struct Subject {
+  std::string text;
+  bool plural = true;
+};
+
+Subject subject_of(const GainResult& result) {
+  const Amount driver = amount_of(result.change.driver_carry_yd, result.units);
+  const Amount irons = amount_of(result.change.irons_carry_yd, result.units);
+  if (result.change.driver_carry_yd == 0.0) {
+    return {fmt::format("{} {} {} in the irons", irons.number, irons.more, irons.unit), irons.number != "1"};
+  }
+  std::string text = fmt::format("{} {} {} of driver carry", driver.number, driver.more, driver.unit);
+  if (result.change.irons_carry_yd != 0.0) {
+    text += fmt::format(", with {} {} in the irons,", irons.number, irons.more);
+  }
+  return {text, driver.number != "1"};
+}
+
+struct Part {
+  double strokes = 0.0;  // in the direction of the whole: what it saves of a saving, what it costs of a cost
+  std::string from;
+};
+
+std::vector<Part> parts_of(const GainResult& result) {
+  const FourValues& round = result.answer().round;
+  const double sign = round.strokes_saved() < 0.0 ? -1.0 : 1.0;
+  const auto length = [](double change) { return change > 0.0 ? "longer" : "shorter"; };
+  const DistanceChange& change = result.change;
+  std::vector<Part> parts;
+  if (change.driver_carry_yd != 0.0) {
+    parts.push_back({sign * round.from_tee(), fmt::format("the {} tee shot", length(change.driver_carry_yd))});
+  }
+  if (change.irons_carry_yd != 0.0 && result.method == Method::play) {
+    parts.push_back({sign * round.from_irons(), fmt::format("the {} irons", length(change.irons_carry_yd))});
+  }
+  if (result.replanning_computed) {
+    parts.push_back({sign * round.from_replanning(), "playing the course differently"});
+  }
+  return parts;
+}
+
+long in_units_of_last_place(double strokes, int decimals) { return std::lround(strokes * std::pow(10.0, decimals)); }
+
+// ": 1.2 from the longer tee shot, 0.3 from the longer irons"; nothing where there is nothing to tell apart.
+std::string breakdown(const GainResult& result, int decimals) {
+  const std::vector<Part> parts = parts_of(result);
+  if (parts.size() < 2) return "";
+  std::string text;
+  long sum = 0;
+  for (const Part& part : parts) {
+    text += fmt::format("{}{} from {}", text.empty() ? ": " : ", ", fixed(part.strokes, decimals), part.from);
+    sum += in_units_of_last_place(part.strokes, decimals);
+  }
+  const double saved = std::abs(result.answer().round.strokes_saved());
+  return sum == in_units_of_last_place(saved, decimals) ? text : text + " (each rounded)";
+}
+
+std::string strokes_words(double strokes, int decimals) {
+  if (strokes < 0.005) return "less than 0.01 strokes";
+  const std::string number = fixed(strokes, decimals);
+  return number == "1.0" ? "about 1 stroke" : "about " + number + " strokes";
+}
+
+std::string place_words(const GainResult& result) {
+  return fmt::format("on {} from the {} tees", shown_name(result.course), shown_name(result.tee));
+}
+
+// A round is 18 holes unless said otherwise.
+std::string round_words(const GainResult& result) {
+  const std::size_t holes = result.answer().holes.size();
+  return holes == 9 ? "a round of 9 holes" : "a round";
+}
+
+std::string left_out(const GainResult& result) {
+  const bool irons_not_counted = result.method == Method::table && result.change.irons_carry_yd != 0.0;
+  return irons_not_counted ? "; the table method does not count the irons" : "";
+}
+
+}  // namespace
+
+std::string gain_sentence(const GainResult& result) {
+  const std::string player = shown_name(result.player);
+  const std::string place = place_words(result);
+  if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
+    return fmt::format("With no carry gained or lost nothing changes for {} {}.", player, place);
+  }
+  const Subject subject = subject_of(result);
+  const double saved = result.answer().round.strokes_saved();
+  const std::string s = subject.plural ? "" : "s";
+  if (saved == 0.0) {
+    return fmt::format("{} change{} nothing for {} {}{}.", subject.text, s, player, place, left_out(result));
+  }
+  // Small answers would all be 0.0 or 0.1 in tenths.
+  const int decimals = std::abs(saved) < 0.095 ? 2 : 1;
+  return fmt::format("{} {}{} {} {} {} {}{}{}.", subject.text, saved > 0.0 ? "save" : "cost", s, player,
+                     strokes_words(std::abs(saved), decimals), round_words(result), place, breakdown(result, decimals),
+                     left_out(result));
+}
+
+}  // namespace yardworth

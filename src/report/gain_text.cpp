@@ -1,0 +1,264 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "gain_parts.hpp"
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/gain_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+using Cells = std::vector<std::string>;
+
+constexpr std::string_view arrow = " -> ";
+// The answer and the holes are exact to more than this; a golfer reads no further.
+constexpr int table_decimals = 2;
+
+std::string strokes(double value) { return fixed(value, table_decimals); }
+
+std::string before_after(const std::string& before, const std::string& after) {
+  return before == after ? before : before + std::string(arrow) + after;
+}
+
+std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
+
+std::string section(std::string_view title) { return fmt::format("\n{}\n", title); }
+
+std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
+
+// The strokes of a round under one plan. A plan that was kept has nothing from replanning.
+Cells round_row(const std::string& plan, const FourValues& round, bool replanned) {
+  return {plan,
+          strokes(round.before),
+          strokes(round.replanned),
+          strokes(round.strokes_saved()),
+          strokes(round.from_tee()),
+          strokes(round.from_irons()),
+          replanned ? strokes(round.from_replanning()) : "-"};
+}
+
+std::string round_section(const GainResult& result) {
+  Table table{{{"", Align::left},
+               {"strokes\nbefore"},
+               {"strokes\nafter"},
+               {"\nsaved"},
+               {"from the\ntee shot"},
+               {"from the\nirons"},
+               {"from\nreplanning"}},
+              {}};
+  if (result.best) table.rows.push_back(round_row("best plan", result.best->round, result.replanning_computed));
+  if (result.habit) table.rows.push_back(round_row("habit plan", result.habit->round, false));
+  return section("The round") + format_table(table);
+}
+
+std::string next_club(const TeeShotResult& shot) {
+  const auto share = shot.next_shares.find(shot.next_club);
+  const std::string club = report::short_club_name(escape_control(shot.next_club));
+  return share == shot.next_shares.end() ? club : club + " " + percent(share->second);
+}
+
+std::string next_club_change(const HoleGain& hole) {
+  const std::string before = next_club(hole.before);
+  const std::string after = next_club(hole.after);
+  if (before == after || hole.before.next_club != hole.after.next_club) return before_after(before, after);
+  const auto share = hole.after.next_shares.find(hole.after.next_club);
+  return share == hole.after.next_shares.end() ? before : before + std::string(arrow) + percent(share->second);
+}
+
+Cells hole_row(const HoleGain& hole, Units units) {
+  const auto tee_club = [](const TeeShotResult& shot) { return report::short_club_name(escape_control(shot.club)); };
+  return {std::to_string(hole.number),
+          std::to_string(hole.par),
+          whole(hole.length_yd, units),
+          before_after(tee_club(hole.before), tee_club(hole.after)),
+          before_after(whole(hole.before.left_yd, units), whole(hole.after.left_yd, units)),
+          next_club_change(hole),
+          percent(hole.next_club_changed),
+          strokes(hole.strokes.before),
+          strokes(hole.strokes.replanned),
+          strokes(hole.strokes.strokes_saved())};
+}
+
+Cells total_row(const PlanGain& plan, Units units) {
+  int par = 0;
+  double length_yd = 0.0;
+  for (const HoleGain& hole : plan.holes) {
+    par += hole.par;
+    length_yd += hole.length_yd;
+  }
+  return {"all",
+          std::to_string(par),
+          whole(length_yd, units),
+          "",
+          "",
+          "",
+          "",
+          strokes(plan.round.before),
+          strokes(plan.round.replanned),
+          strokes(plan.round.strokes_saved())};
+}
+
+std::string holes_section(const GainResult& result) {
+  const std::string unit = name(result.units);
+  Table table{{{"hole"},
+               {"par"},
+               {unit},
+               {"tee club", Align::left},
+               {unit + "\nleft"},
+               {"likeliest next club", Align::left},
+               {"other\nclub"},
+               {"strokes\nbefore"},
+               {"strokes\nafter"},
+               {"saved"}},
+              {}};
+  const PlanGain& plan = result.answer();
+  for (const HoleGain& hole : plan.holes) table.rows.push_back(hole_row(hole, result.units));
+  table.rows.push_back({});
+  table.rows.push_back(total_row(plan, result.units));
+  return section(result.best ? "The holes, best plan" : "The holes, habit plan") + format_table(table) +
+         wrap(
+             "Left: expected distance to the hole after the tee shot. Other club: how often the same strike is "
+             "followed by another club than before.",
+             report_width);
+}
+
+std::string plan_changes_section(const GainResult& result) {
+  std::string text;
+  for (const HoleGain& hole : result.answer().holes) {
+    if (!hole.plan_change.empty()) text += bullet(fmt::format("Hole {}: {}", hole.number, hole.plan_change));
+  }
+  return text.empty() ? text : section("Played differently") + text;
+}
+
+// Percentage points, "+12"; nothing where it rounds to no change.
+std::string points(double difference) {
+  const std::string number = fixed(100.0 * difference, 0);
+  if (number == "0") return "";
+  return difference > 0.0 ? "+" + number : number;
+}
+
+std::string second_shots_section(const GainResult& result) {
+  const report::SecondShots shots = report::second_shots(result.answer());
+  if (shots.holes == 0) return "";
+  Table table{{{"second shot", Align::left, 24}, {"before"}, {"after"}, {"points"}}, {}};
+  constexpr double worth_a_row = 0.005;
+  report::ClubShare others{"others", 0.0, 0.0};
+  for (const report::ClubShare& share : shots.clubs) {
+    if (std::max(share.before, share.after) < worth_a_row) {
+      others.before += share.before;
+      others.after += share.after;
+      continue;
+    }
+    table.rows.push_back(
+        {escape_control(share.club), percent(share.before), percent(share.after), points(share.after - share.before)});
+  }
+  if (others.before + others.after > 0.0) {
+    table.rows.push_back({others.club, percent(others.before), percent(others.after), ""});
+  }
+  const std::string title =
+      shots.holes == 1
+          ? "What is played after the tee shot on the one hole longer than a par 3"
+          : fmt::format("What is played after the tee shot on the {} holes longer than a par 3", shots.holes);
+  return section(title) + format_table(table) +
+         fmt::format("Tee shots on the fairway {}, with a penalty stroke {}.\n",
+                     before_after(percent(shots.fairway_before), percent(shots.fairway_after)),
+                     before_after(percent(shots.penalty_before), percent(shots.penalty_after)));
+}
+
+std::string curve_section(const GainReport& report) {
+  if (report.curve.empty()) return "";
+  const GainResult& result = report.result;
+  const std::string unit = name(result.units);
+  Table table{{{unit + "\ndriver"},
+               {unit + "\nirons"},
+               {"strokes\nsaved"},
+               {"from the\ntee shot"},
+               {"from the\nirons"},
+               {"from\nreplanning"}},
+              {}};
+  for (const CurvePoint& point : report.curve) {
+    table.rows.push_back({plain_number(from_yards(point.change.driver_carry_yd, result.units)),
+                          plain_number(from_yards(point.change.irons_carry_yd, result.units)),
+                          strokes(point.round.strokes_saved()), strokes(point.round.from_tee()),
+                          strokes(point.round.from_irons()),
+                          result.replanning_computed ? strokes(point.round.from_replanning()) : "-"});
+  }
+  return section("Strokes saved a round against added carry") + format_table(table);
+}
+
+std::string method_words(Method method) {
+  if (method == Method::play) {
+    return "Method play: the player's own shots all the way to the green; the baseline only inside the short game and "
+           "on the green.";
+  }
+  return "Method table: one tee shot, then the baseline at the distance and lie where it finished. The table knows "
+         "nothing of the player's irons, so what comes from the irons is 0 by construction.";
+}
+
+std::string plan_words(PlanChoice plan) {
+  const std::string habit =
+      "the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits the distance "
+      "left at the middle of the green";
+  const std::string best = "for every place the ball can lie, the club and aim with the fewest expected strokes";
+  switch (plan) {
+    case PlanChoice::habit:
+      return "Habit plan: " + habit + ".";
+    case PlanChoice::best:
+      return "Best plan: " + best + ".";
+    case PlanChoice::both:
+      return "Best plan, which is the answer: " + best + ". Habit plan, beside it: " + habit + ".";
+  }
+  return "";
+}
+
+std::string irons_words(const GainResult& result) {
+  const std::string amount = plain_number(from_yards(result.change.irons_carry_yd, result.units));
+  return fmt::format("Irons: {} {} of carry for the {}, every other club below the driver in proportion to its carry.",
+                     amount, name(result.units), *result.reference_iron);
+}
+
+std::string basis_section(const GainResult& result) {
+  std::string text =
+      section("What it rests on") + bullet(method_words(result.method)) + bullet(plan_words(result.plan));
+  if (!result.replanning_computed) {
+    text += bullet("What playing the course differently would save was not computed, and counts as 0.");
+  }
+  if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += bullet(irons_words(result));
+  text += bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
+                             result.baseline_source));
+  for (const std::string& note : result.notes) text += bullet(note);
+  return text;
+}
+
+std::string cautions_section(const GainResult& result) {
+  if (result.cautions.empty()) return "";
+  std::string text = section("Cautions");
+  for (const std::string& caution : result.cautions) text += bullet(caution);
+  return text;
+}
+
+std::string opening_lines(const std::vector<std::string>& opening) {
+  std::string text;
+  for (const std::string& line : opening) text += wrap(escape_control(line), report_width);
+  return text.empty() ? text : text + '\n';
+}
+
+std::string answer_lines(const GainResult& result, bool emphasis) {
+  std::string text = wrap(gain_sentence(result), report_width);
+  if (!emphasis) return text;
+  text.pop_back();
+  return "\x1b[1m" + text + "\x1b[0m\n";
+}
+
+}  // namespace
+
+std::string gain_text(const GainReport& report, bool emphasis) {
+  const GainResult& result = report.result;
+  return opening_lines(report.opening) + answer_lines(result, emphasis) + round_section(result) +
+         holes_section(result) + plan_changes_section(result) + second_shots_section(result) + curve_section(report) +
+         basis_section(result) + cautions_section(result);
+}
+
+}  // namespace yardworth
