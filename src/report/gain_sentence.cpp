@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <string>
 
 #include "yardworth/core/diagnostics.hpp"
 #include "yardworth/report/gain_report.hpp"
@@ -67,7 +68,10 @@ std::vector<Part> parts_of(const GainResult& result) {
   return parts;
 }
 
-long in_units_of_last_place(double strokes, int decimals) { return std::lround(strokes * std::pow(10.0, decimals)); }
+// The number as it is written, in units of its last place, so that sums of written numbers are exact.
+long as_written(double strokes, int decimals) {
+  return std::lround(std::stod(fixed(strokes, decimals)) * std::pow(10.0, decimals));
+}
 
 // ": 1.2 from the longer tee shot, 0.3 from the longer irons"; nothing where there is nothing to tell apart.
 std::string breakdown(const GainResult& result, int decimals) {
@@ -77,10 +81,10 @@ std::string breakdown(const GainResult& result, int decimals) {
   long sum = 0;
   for (const Part& part : parts) {
     text += fmt::format("{}{} from {}", text.empty() ? ": " : ", ", fixed(part.strokes, decimals), part.from);
-    sum += in_units_of_last_place(part.strokes, decimals);
+    sum += as_written(part.strokes, decimals);
   }
   const double saved = std::abs(result.answer().round.strokes_saved());
-  return sum == in_units_of_last_place(saved, decimals) ? text : text + " (each rounded)";
+  return sum == as_written(saved, decimals) ? text : text + " (each rounded)";
 }
 
 std::string strokes_words(double strokes, int decimals) {

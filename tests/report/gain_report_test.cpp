@@ -1,0 +1,246 @@
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "sample_gain.hpp"
+#include "yardworth/report/text.hpp"
+
+using namespace yardworth;
+using test::sample_gain;
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+std::vector<std::string> lines_of(const std::string& text) {
+  std::vector<std::string> lines;
+  std::istringstream stream(text);
+  for (std::string line; std::getline(stream, line);) lines.push_back(line);
+  return lines;
+}
+
+std::vector<std::string> keys_of(const Json& json) {
+  std::vector<std::string> keys;
+  for (const auto& item : json.items()) keys.push_back(item.key());
+  return keys;
+}
+
+// Names that would break each of the formats if they were written as they are.
+GainReport nasty_gain() {
+  GainReport report = sample_gain();
+  report.result.course = "\x1b]0;owned\x07 <script>alert(1)</script>";
+  report.result.player = "=HYPERLINK(\"x\"),\nsecond line";
+  report.result.tee = "\xff\xfe";
+  report.result.best->holes[0].before.club = "@driver";
+  report.result.best->holes[0].before.next_club = "5\"iron";
+  report.result.best->holes[0].before.next_shares = {{"5\"iron", 0.5}, {"\x1b[31m", 0.25}, {"\xff", 0.25}};
+  report.result.notes = {"a\x1b[2Jnote"};
+  report.opening = {"\x9b opened \x1b[1m"};
+  return report;
+}
+
+GainReport with_curve() {
+  GainReport report = sample_gain();
+  report.curve = {{{0.0, 0.0}, {92.5, 92.5, 92.5, 92.5}}, {{20.0, 6.0}, {92.5, 91.25, 90.9375, 90.75}}};
+  return report;
+}
+
+}  // namespace
+
+TEST_CASE("JSON of a gain keeps its contract") {
+  const Json json = Json::parse(gain_json(sample_gain()));
+  CHECK(json["format"] == "yardworth/gain/1");
+  CHECK(json["course"] == "Heron Ferry Municipal");
+  CHECK(json["tee"] == "middle");
+  CHECK(json["player"] == "weekend 16");
+  CHECK(json["band"] == "13-20");
+  CHECK(json["method"] == "play");
+  CHECK(json["plan"] == "both");
+  CHECK(json["change"] == Json{{"driver_carry_yd", 20.0}, {"irons_carry_yd", 6.0}, {"reference_iron", "7-iron"}});
+  CHECK(json["round"] == Json{{"strokes_before", 92.5},
+                              {"strokes_after", 90.75},
+                              {"strokes_saved", 1.75},
+                              {"from_tee", 1.25},
+                              {"from_irons", 0.3125},
+                              {"from_replanning", 0.1875}});
+  CHECK(json["replanning_computed"] == true);
+  CHECK(json["baseline"] == Json{{"name", "anchored 16.2 men"}, {"source", "published yardage ratings"}});
+  CHECK(json["notes"] == Json{"A note."});
+  CHECK(json["cautions"] == Json{"A caution."});
+  CHECK(json["habit"]["round"]["strokes_before"] == 94.0);
+  CHECK(json["habit"]["holes"].size() == 2);
+  CHECK_FALSE(json.contains("curve"));
+}
+
+TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
+  const Json hole = Json::parse(gain_json(sample_gain()))["holes"][0];
+  CHECK(keys_of(hole) == std::vector<std::string>{"number", "par", "length_yd", "strokes_before", "strokes_after",
+                                                  "strokes_saved", "from_tee", "from_irons", "from_replanning",
+                                                  "tee_club", "left_yd", "next_club", "fairway_probability",
+                                                  "penalty_probability", "plan_change"});
+  CHECK(hole["strokes_saved"] == 0.5);
+  CHECK(hole["tee_club"] == Json{{"before", "driver"}, {"after", "3-wood"}});
+  CHECK(hole["left_yd"] == Json{{"before", 182.0}, {"after", 163.0}});
+  CHECK(hole["next_club"]["before"] == "5-iron");
+  CHECK(hole["next_club"]["after"] == "7-iron");
+  CHECK(hole["next_club"]["changed_probability"] == 0.875);
+  CHECK(keys_of(hole["next_club"]["share_before"]) == std::vector<std::string>{"4-hybrid", "5-iron", "putter"});
+  CHECK(hole["next_club"]["share_after"]["7-iron"] == 0.75);
+  CHECK(hole["fairway_probability"] == Json{{"before", 0.5}, {"after", 0.625}});
+  CHECK(hole["plan_change"] == "a wood, short of the pond");
+}
+
+TEST_CASE("JSON of one plan has no second one, and numbers are not rounded") {
+  GainReport report = sample_gain();
+  report.result.best.reset();
+  report.result.habit->round.before = 94.0 + 1.0 / 3.0;
+  const Json json = Json::parse(gain_json(report));
+  CHECK_FALSE(json.contains("habit"));
+  CHECK(json["round"]["strokes_before"].get<double>() == 94.0 + 1.0 / 3.0);
+}
+
+TEST_CASE("JSON holds the curve that was asked for") {
+  const Json curve = Json::parse(gain_json(with_curve()))["curve"];
+  REQUIRE(curve.size() == 2);
+  CHECK(curve[1]["driver_carry_yd"] == 20.0);
+  CHECK(curve[1]["irons_carry_yd"] == 6.0);
+  CHECK(curve[1]["strokes_saved"] == 1.75);
+}
+
+TEST_CASE("JSON carries any name and has only printable ASCII in it") {
+  const std::string text = gain_json(nasty_gain());
+  for (const char c : text) CHECK((c == '\n' || (c >= ' ' && c < '\x7f')));
+  const Json json = Json::parse(text);
+  CHECK(json["course"] == "\x1b]0;owned\x07 <script>alert(1)</script>");
+  CHECK(json["player"] == "=HYPERLINK(\"x\"),\nsecond line");
+  CHECK(json["tee"] == "\ufffd\ufffd");
+}
+
+TEST_CASE("CSV of a gain: a row for each hole, then the round") {
+  const auto lines = lines_of(gain_csv(sample_gain()));
+  REQUIRE(lines.size() == 4);
+  CHECK(lines[0] ==
+        "hole,par,length_yd,strokes_before,strokes_after,strokes_saved,from_tee,from_irons,from_replanning,"
+        "tee_club_before,tee_club_after,left_before_yd,left_after_yd,next_club_before,next_club_before_probability,"
+        "next_club_after,next_club_after_probability,next_club_changed_probability,fairway_before_probability,"
+        "fairway_after_probability,penalty_before_probability,penalty_after_probability,course,tee,player,method,"
+        "plan\r");
+  CHECK(lines[1] ==
+        "1,4,376,5.25,4.75,0.5,0.25,0.125,0.125,driver,3-wood,182,163,5-iron,0.5,7-iron,0.75,0.875,0.5,0.625,0.125,"
+        "0.0625,Heron Ferry Municipal,middle,weekend 16,play,best\r");
+  CHECK(lines[3] ==
+        "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,"
+        "best\r");
+}
+
+TEST_CASE("CSV of nasty names keeps one row a line and no formula") {
+  const std::string csv = gain_csv(nasty_gain());
+  CHECK(lines_of(csv).size() == 4);
+  CHECK(csv.find('\x1b') == std::string::npos);
+  CHECK(says(csv, ",\"'=HYPERLINK(\"\"x\"\"),\\x0Asecond line\","));
+  CHECK(says(csv, ",'@driver,"));
+  CHECK(says(csv, ",\"5\"\"iron\","));
+  CHECK(says(csv, ",\\xFF\\xFE,"));
+}
+
+TEST_CASE("CSV of the curve") {
+  const auto lines = lines_of(gain_curve_csv(with_curve()));
+  REQUIRE(lines.size() == 3);
+  CHECK(says(lines[0], "driver_carry_yd,irons_carry_yd,strokes_before,"));
+  CHECK(says(lines[2], "20,6,92.5,90.75,1.75,1.25,0.3125,0.1875,"));
+}
+
+TEST_CASE("text begins with what was assumed, then the answer") {
+  GainReport report = sample_gain();
+  report.opening = {"The built-in course."};
+  const std::string text = gain_text(report);
+  CHECK(text.rfind("The built-in course.\n\n20 more yards of driver carry", 0) == 0);
+  CHECK(gain_text(sample_gain()).rfind("20 more yards", 0) == 0);
+}
+
+TEST_CASE("text has the sections in their order") {
+  GainReport report = with_curve();
+  const std::string text = gain_text(report);
+  std::size_t last = 0;
+  for (const char* title :
+       {"\nThe round\n", "\nThe holes, best plan\n", "\nPlayed differently\n", "\nWhat is played after the tee shot",
+        "\nStrokes saved a round against added carry\n", "\nWhat it rests on\n", "\nCautions\n"}) {
+    const std::size_t at = text.find(title);
+    CAPTURE(title);
+    REQUIRE(at != std::string::npos);
+    CHECK(at > last);
+    last = at;
+  }
+}
+
+TEST_CASE("text shows both plans side by side, and the holes of the answer") {
+  const std::string text = gain_text(sample_gain());
+  CHECK(says(text, "best plan     92.50    90.75   1.75      1.25      0.31        0.19\n"));
+  CHECK(says(text, "habit plan    94.00    92.50   1.50      1.12      0.38           -\n"));
+  CHECK(says(text, "driver -> 3-wood"));
+  CHECK(says(text, "182 -> 163"));
+  CHECK(says(text, "5-iron 50% -> 7-iron 75%"));
+  CHECK(says(text, "- Hole 1: a wood, short of the pond\n"));
+  CHECK(says(text, "- A note.\n"));
+  CHECK(says(text, "- A caution.\n"));
+}
+
+TEST_CASE("text sums the second shots of the holes longer than a par 3") {
+  const std::string text = gain_text(sample_gain());
+  CHECK(says(text, "on the one hole longer than a par 3"));
+  CHECK(says(text,
+             "4-hybrid        25%     0%     -25\n"
+             "5-iron          50%    25%     -25\n"
+             "7-iron           0%    75%     +75\n"
+             "putter          25%     0%     -25\n"));
+  CHECK(says(text, "Tee shots on the fairway 50% -> 62%, with a penalty stroke 12% -> 6%."));
+}
+
+TEST_CASE("text says what was not computed") {
+  GainReport report = sample_gain();
+  CHECK_FALSE(says(gain_text(report), "was not computed"));
+  report.result.replanning_computed = false;
+  CHECK(says(gain_text(report), "What playing the course differently would save was not computed"));
+  report.result.method = Method::table;
+  CHECK(says(gain_text(report), "is 0 by construction"));
+}
+
+TEST_CASE("text of a course in metres is in metres") {
+  GainReport report = sample_gain();
+  report.result.units = Units::metres;
+  const std::string text = gain_text(report);
+  CHECK(says(text, "166 -> 149"));
+  CHECK(says(text, " 344 "));
+}
+
+TEST_CASE("text keeps within its width, also with the longest names of clubs") {
+  GainReport report = sample_gain();
+  HoleGain& hole = report.result.best->holes[0];
+  hole.number = 18;
+  hole.before.club = "driver";
+  hole.after.club = "driver";
+  hole.before.next_club = "50-degree wedge";
+  hole.before.next_shares = {{"50-degree wedge", 0.41}, {"pitching wedge", 0.59}};
+  hole.after.next_club = "short game";
+  hole.after.next_shares = {{"short game", 1.0}};
+  report.result.notes = {std::string(40, 'a') + " " + std::string(40, 'b') + " " + std::string(40, 'c')};
+  for (const std::string& line : lines_of(gain_text(report))) {
+    CAPTURE(line);
+    CHECK(display_width(line) <= report_width);
+  }
+}
+
+TEST_CASE("text shows control characters and is bold only where that is wanted") {
+  const std::string plain = gain_text(nasty_gain());
+  CHECK(plain.find('\x1b') == std::string::npos);
+  CHECK(plain.find('\x9b') == std::string::npos);
+  CHECK(says(plain, "\\x1B]0;owned\\x07 <script>"));
+  CHECK(says(plain, "a\\x1B[2Jnote"));
+  CHECK(says(plain, "\\xFF\\xFE tees"));
+  const std::string bold = gain_text(sample_gain(), true);
+  CHECK(bold.rfind("\x1b[1m20 more", 0) == 0);
+  CHECK(says(bold, "\x1b[0m\n\nThe round"));
+}
