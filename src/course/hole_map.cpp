@@ -10,7 +10,7 @@ namespace {
 // Wide enough for nearly every ball; beyond it the polygons are asked directly.
 constexpr double side_margin_yd = 130.0;
 constexpr double end_margin_yd = 90.0;
-constexpr int clearance_limit_yd = 60;
+constexpr int clearance_limit_cells = 31;
 
 Ground ground_of(HazardKind kind) {
   switch (kind) {
@@ -52,6 +52,14 @@ Polygon hazard_outline(const LineOfPlay& line, const Hazard& hazard) {
       break;
   }
   return line.strip(hazard.from_yd, hazard.to_yd, -hazard.far_yd, hazard.far_yd);
+}
+
+double signed_area(const Polygon& polygon) {
+  double twice = 0.0;
+  for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
+    twice += polygon[j].x * polygon[i].y - polygon[i].x * polygon[j].y;
+  }
+  return twice / 2.0;
 }
 
 }  // namespace
@@ -108,10 +116,11 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
       box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
     }
     boxes_.push_back(box);
+    anticlockwise_.push_back(signed_area(area.polygon) > 0.0);
   }
   place_raster();
   fill_raster();
-  for (const Area& area : areas_) mark_edges(area.polygon);
+  for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
   measure_clearance();
 }
 
@@ -119,11 +128,15 @@ void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
   if (polygon.size() >= 3) areas_.push_back({ground, hazard, std::move(polygon)});
 }
 
+bool HoleMap::covers_area(std::size_t area, Point p) const {
+  const Box& box = boxes_[area];
+  if (p.x < box.low.x || p.x > box.high.x || p.y < box.low.y || p.y > box.high.y) return false;
+  return contains(areas_[area].polygon, p);
+}
+
 int HoleMap::area_at(Point p) const {
   for (std::size_t i = 0; i < areas_.size(); ++i) {
-    const Box& box = boxes_[i];
-    if (p.x < box.low.x || p.x > box.high.x || p.y < box.low.y || p.y > box.high.y) continue;
-    if (contains(areas_[i].polygon, p)) return static_cast<int>(i);
+    if (covers_area(i, p)) return static_cast<int>(i);
   }
   return -1;
 }
@@ -143,9 +156,9 @@ void HoleMap::place_raster() {
     if (along >= line_.length_yd()) break;
   }
   origin_ = {std::floor(low.x - side_margin_yd), std::floor(low.y - end_margin_yd)};
-  columns_ = static_cast<std::size_t>(std::ceil(high.x + side_margin_yd - origin_.x));
-  rows_ = static_cast<std::size_t>(std::ceil(high.y + end_margin_yd - origin_.y));
-  cells_.assign(columns_ * rows_, {static_cast<std::uint8_t>(Ground::rough), 0});
+  columns_ = static_cast<std::size_t>(std::ceil((high.x + side_margin_yd - origin_.x) / cell_yd));
+  rows_ = static_cast<std::size_t>(std::ceil((high.y + end_margin_yd - origin_.y) / cell_yd));
+  cells_.assign(columns_ * rows_, {Ground::rough, 0, no_edge});
 }
 
 // Row by row through the middles of the cells: between two crossings of a polygon's outline the cells are inside it.
@@ -155,37 +168,39 @@ void HoleMap::fill_raster() {
   for (auto area = areas_.rbegin(); area != areas_.rend(); ++area) {
     const Polygon& polygon = area->polygon;
     for (std::size_t row = 0; row < rows_; ++row) {
-      const double y = origin_.y + static_cast<double>(row) + 0.5;
+      const double y = origin_.y + (static_cast<double>(row) + 0.5) * cell_yd;
       crossings.clear();
       for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
         const Point a = polygon[j];
         const Point b = polygon[i];
-        if ((a.y > y) != (b.y > y)) crossings.push_back(a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x) - origin_.x);
+        if ((a.y > y) != (b.y > y))
+          crossings.push_back((a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x) - origin_.x) / cell_yd);
       }
       std::sort(crossings.begin(), crossings.end());
       for (std::size_t k = 0; k + 1 < crossings.size(); k += 2) {
         const double first = std::clamp(std::ceil(crossings[k] - 0.5), 0.0, static_cast<double>(columns_));
         const double end = std::clamp(std::ceil(crossings[k + 1] - 0.5), 0.0, static_cast<double>(columns_));
         for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
-          cells_[row * columns_ + column].ground = static_cast<std::uint8_t>(area->ground);
+          cells_[row * columns_ + column].ground = area->ground;
         }
       }
     }
   }
 }
 
-// Every cell that an edge passes through or touches is mixed. Within a row the edge spans an interval of columns; one
-// more cell on each side keeps rounding harmless.
-void HoleMap::mark_edges(const Polygon& polygon) {
+// Every cell that an edge passes through or touches. Within a row the edge spans an interval of columns; a hundredth of
+// a cell more on each side keeps rounding harmless.
+void HoleMap::mark_edges(std::size_t area) {
+  const Polygon& polygon = areas_[area].polygon;
+  const double rows = static_cast<double>(rows_);
+  const double columns = static_cast<double>(columns_);
   for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
-    const Point a = polygon[j] - origin_;
-    const Point b = polygon[i] - origin_;
+    const Point a = (1.0 / cell_yd) * (polygon[j] - origin_);
+    const Point b = (1.0 / cell_yd) * (polygon[i] - origin_);
     const double low_y = std::min(a.y, b.y);
     const double high_y = std::max(a.y, b.y);
-    const double rows = static_cast<double>(rows_);
-    const double columns = static_cast<double>(columns_);
-    const double first_row = std::clamp(std::floor(low_y) - 1.0, 0.0, rows);
-    const double end_row = std::clamp(std::floor(high_y) + 2.0, 0.0, rows);
+    const double first_row = std::clamp(std::floor(low_y - 0.01), 0.0, rows);
+    const double end_row = std::clamp(std::floor(high_y + 0.01) + 1.0, 0.0, rows);
     for (double row = first_row; row < end_row; row += 1.0) {
       double x0 = a.x;
       double x1 = b.x;
@@ -198,29 +213,55 @@ void HoleMap::mark_edges(const Polygon& polygon) {
       }
       const double first = std::clamp(std::floor(std::min(x0, x1) - 0.01), 0.0, columns);
       const double end = std::clamp(std::floor(std::max(x0, x1) + 0.01) + 1.0, 0.0, columns);
-      for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
-        cells_[static_cast<std::size_t>(row) * columns_ + column].ground = mixed;
+      for (double column = first; column < end; column += 1.0) {
+        mark_cell(static_cast<std::size_t>(row), static_cast<std::size_t>(column), area, polygon[j], polygon[i]);
       }
     }
   }
 }
 
-// Chessboard distance, in cells, to the nearest cell that is mixed or outside the raster; the ball may be anywhere in
-// its own cell, so one less is certain.
+void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end) {
+  Cell& cell = cells_[row * columns_ + column];
+  if (cell.edge != no_edge || edges_.size() >= many_edges) {
+    cell.edge = many_edges;
+    return;
+  }
+  // With this one edge in it, the other areas cover the whole cell or none of it.
+  const Point middle = origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
+  Ground other = Ground::rough;
+  for (std::size_t i = 0; i < areas_.size(); ++i) {
+    if (i != area && covers_area(i, middle)) {
+      other = areas_[i].ground;
+      break;
+    }
+  }
+  const Ground inside = std::min(other, areas_[area].ground);
+  // Which side of the edge is the inside: that of the outline's orientation. The edge itself belongs to the area, so
+  // an edge whose inside is on its right is turned round.
+  cell.edge = static_cast<std::uint16_t>(edges_.size());
+  if (anticlockwise_[area]) {
+    edges_.push_back({start, end, inside, other});
+  } else {
+    edges_.push_back({end, start, inside, other});
+  }
+}
+
+// Chessboard distance, in cells, to the nearest cell that an edge crosses or that is outside the raster; the ball may
+// be anywhere in its own cell, so one less is certain.
 void HoleMap::measure_clearance() {
   const auto at = [&](std::size_t row, std::size_t column) -> int {
     return cells_[row * columns_ + column].clearance_yd;
   };
   const auto relax = [&](std::size_t row, std::size_t column, bool forward) {
     Cell& cell = cells_[row * columns_ + column];
-    if (cell.ground == mixed || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
+    if (cell.edge != no_edge || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
       cell.clearance_yd = 0;
       return;
     }
     const std::size_t other = forward ? row - 1 : row + 1;
-    const int nearest = std::min({at(other, column - 1), at(other, column), at(other, column + 1),
-                                  at(row, forward ? column - 1 : column + 1)});
-    const int before = forward ? clearance_limit_yd + 1 : cell.clearance_yd;
+    const int nearest = std::min(
+        {at(other, column - 1), at(other, column), at(other, column + 1), at(row, forward ? column - 1 : column + 1)});
+    const int before = forward ? clearance_limit_cells : cell.clearance_yd;
     cell.clearance_yd = static_cast<std::uint8_t>(std::min(before, nearest + 1));
   };
   for (std::size_t row = 0; row < rows_; ++row) {
@@ -230,7 +271,8 @@ void HoleMap::measure_clearance() {
     for (std::size_t column = columns_; column-- > 0;) relax(row, column, false);
   }
   for (Cell& cell : cells_) {
-    if (cell.clearance_yd > 0) cell.clearance_yd = static_cast<std::uint8_t>(cell.clearance_yd - 1);
+    const int cells = std::max(0, cell.clearance_yd - 1);
+    cell.clearance_yd = static_cast<std::uint8_t>(cells * static_cast<int>(cell_yd));
   }
 }
 

@@ -7,6 +7,9 @@ namespace {
 // Two club-lengths, the width of a relief area: common practice for the longest club but the putter.
 constexpr double relief_yd = 2.5;
 
+// How closely a rolling ball is watched near edges.
+constexpr double step_yd = 1.5;
+
 bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
 
 // The ball is in a penalty area at `inside`; it came along `direction` from `from`.
@@ -41,7 +44,7 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, do
     if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at);
     const double factor = roll_factor(ground, map.firmness());
     if (left * factor < 1e-6) return {at, lie_on(ground), 0, false};
-    const double step = std::min(left * factor, std::max(1.0, map.clearance_yd(at)));
+    const double step = std::min(left * factor, std::max(step_yd, map.clearance_yd(at)));
     at = at + step * direction;
     left -= step / factor;
   }

@@ -12,8 +12,8 @@ double cut_normal_quantile(double u) {
   return boost::math::quantile(normal, outside + u * (1.0 - 2.0 * outside));
 }
 
-StrikeLattice::StrikeLattice(int steps_per_sd, int reach)
-    : steps_per_sd_(steps_per_sd), half_width_(static_cast<int>(direction_cut_sd) * steps_per_sd), reach_(reach) {
+StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
+    : steps_per_sd_(steps_per_sd), half_width_(cut_sd * steps_per_sd), reach_(reach) {
   const boost::math::students_t_distribution<double> student(direction_freedom);
   const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
   double sum = 0.0;

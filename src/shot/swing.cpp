@@ -41,8 +41,8 @@ LieEffect effect_of(const Skill& skill, Lie lie) {
 
 std::vector<Swing> full_swings(const Player& player, Lie lie) {
   const LieEffect effect = effect_of(player.skill, lie);
-  const bool any = std::any_of(player.clubs.begin(), player.clubs.end(),
-                               [lie](const Club& club) { return allowed(club, lie); });
+  const bool any =
+      std::any_of(player.clubs.begin(), player.clubs.end(), [lie](const Club& club) { return allowed(club, lie); });
   std::vector<Swing> swings;
   for (std::size_t i = 0; i < player.clubs.size(); ++i) {
     const Club& club = player.clubs[i];
@@ -56,7 +56,8 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
     swing.poor_strike = std::min(0.9, club.poor_strike + effect.poor_strike_added);
     swings.push_back(swing);
   }
-  std::stable_sort(swings.begin(), swings.end(), [](const Swing& a, const Swing& b) { return a.carry_yd > b.carry_yd; });
+  std::stable_sort(swings.begin(), swings.end(),
+                   [](const Swing& a, const Swing& b) { return a.carry_yd > b.carry_yd; });
   return swings;
 }
 

@@ -45,21 +45,21 @@ struct GreenSize {
 // A hazard as the file says it: along the line, or as corners in the line's terms (right of the line, along it).
 struct Hazard {
   HazardKind kind = HazardKind::bunker;
-  std::optional<Side> side;            // with from and to; for corners: nothing
+  std::optional<Side> side;  // with from and to; for corners: nothing
   double from_yd = 0.0;
   double to_yd = 0.0;
-  double near_yd = 0.0;                // from the line outwards
+  double near_yd = 0.0;  // from the line outwards
   double far_yd = 0.0;
-  std::vector<LinePlace> corners;      // not empty: the hazard is this polygon
+  std::vector<LinePlace> corners;  // not empty: the hazard is this polygon
 };
 
 struct Hole {
   int number = 0;
-  int par = 4;                           // 3 to 6
+  int par = 4;  // 3 to 6
   std::optional<int> stroke_index;
-  std::vector<double> length_yd;         // by tee, in the course's order; the first is the longest
+  std::vector<double> length_yd;  // by tee, in the course's order; the first is the longest
   std::vector<Dogleg> doglegs;
-  std::vector<FairwayStretch> fairway;   // may be empty on a par 3
+  std::vector<FairwayStretch> fairway;  // may be empty on a par 3
   GreenSize green;
   std::vector<Hazard> hazards;
 };
@@ -76,8 +76,8 @@ struct Course {
 // Standard set-up, used where a file is silent; docs/formats.md gives the sources.
 std::vector<FairwayStretch> default_fairway(int par, double longest_length_yd);
 GreenSize default_green();
-inline constexpr double farthest_out_yd = 150.0;  // as far from the line as any ball goes
-double default_near_yd(HazardKind kind);          // a side hazard without near
+inline constexpr double farthest_out_yd = 150.0;         // as far from the line as any ball goes
+double default_near_yd(HazardKind kind);                 // a side hazard without near
 double default_far_yd(HazardKind kind, double near_yd);  // a side hazard without far, > near_yd
 int default_par(double longest_length_yd);
 

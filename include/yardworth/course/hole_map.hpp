@@ -21,17 +21,23 @@ struct Area {
   Polygon polygon;
 };
 
-// The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of one-yard cells knows
-// the cells that lie wholly in one ground, and only in the others are the polygons themselves asked.
+// The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of two-yard cells knows
+// the cells that lie wholly in one ground; in a cell that a single edge crosses the side of that edge decides; only in
+// the cells at corners and crossings are the polygons themselves asked.
 class HoleMap {
  public:
   HoleMap(const Hole& hole, Firmness firmness);
 
   Ground ground_at(Point p) const {
     const Cell* cell = cell_at(p);
-    return cell != nullptr && cell->ground != mixed ? static_cast<Ground>(cell->ground) : ground_by_areas(p);
+    if (cell == nullptr || cell->edge == many_edges) return ground_by_areas(p);
+    if (cell->edge == no_edge) return cell->ground;
+    const Edge& edge = edges_[cell->edge];
+    const double cross =
+        (edge.end.x - edge.start.x) * (p.y - edge.start.y) - (edge.end.y - edge.start.y) * (p.x - edge.start.x);
+    return cross >= 0.0 ? edge.left : edge.right;
   }
-  // The ground stays the same at least this far in every direction, in whole yards up to 60; 0 near an edge.
+  // The ground stays the same at least this far in every direction, up to 60 yards; 0 near an edge.
   double clearance_yd(Point p) const {
     const Cell* cell = cell_at(p);
     return cell != nullptr ? cell->clearance_yd : 0.0;
@@ -47,28 +53,38 @@ class HoleMap {
   Firmness firmness() const { return firmness_; }
 
  private:
-  static constexpr std::uint8_t mixed = 255;
+  static constexpr double cell_yd = 2.0;
+  static constexpr std::uint16_t no_edge = 65535;
+  static constexpr std::uint16_t many_edges = 65534;
   struct Cell {
-    std::uint8_t ground;
+    Ground ground;
     std::uint8_t clearance_yd;
+    std::uint16_t edge;  // index into edges_, or one of the two above
+  };
+  // The only edge that crosses a cell, with the ground on both sides of it; the edge itself belongs to `left`.
+  struct Edge {
+    Point start, end;
+    Ground left, right;
   };
   struct Box {
     Point low, high;
   };
 
   const Cell* cell_at(Point p) const {
-    const double column = p.x - origin_.x;
-    const double row = p.y - origin_.y;
+    const double column = (p.x - origin_.x) * (1.0 / cell_yd);
+    const double row = (p.y - origin_.y) * (1.0 / cell_yd);
     if (!(column >= 0.0 && row >= 0.0 && column < static_cast<double>(columns_) && row < static_cast<double>(rows_))) {
       return nullptr;
     }
     return &cells_[static_cast<std::size_t>(row) * columns_ + static_cast<std::size_t>(column)];
   }
   Ground ground_by_areas(Point p) const;
+  bool covers_area(std::size_t area, Point p) const;
   void add_area(Ground ground, int hazard, Polygon polygon);
   void place_raster();
   void fill_raster();
-  void mark_edges(const Polygon& polygon);
+  void mark_edges(std::size_t area);
+  void mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end);
   void measure_clearance();
 
   LineOfPlay line_;
@@ -76,10 +92,12 @@ class HoleMap {
   Point pin_;
   std::vector<Area> areas_;  // in the order of Ground, so that the first that covers a point counts
   std::vector<Box> boxes_;
+  std::vector<bool> anticlockwise_;
   Point origin_;
   std::size_t columns_ = 0;
   std::size_t rows_ = 0;
   std::vector<Cell> cells_;
+  std::vector<Edge> edges_;
 };
 
 // Inside the polygon or on its edge, by counting crossings: the same answer as covers(), without its set-up cost.

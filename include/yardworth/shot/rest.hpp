@@ -10,9 +10,9 @@ namespace yardworth {
 // Where a struck ball ends and what it costs beside the stroke itself.
 struct Rest {
   Point at;
-  Lie lie = Lie::rough;       // where replay is false
-  int penalty_strokes = 0;    // 0 or 1
-  bool replay = false;        // stroke and distance: played again from where it was struck
+  Lie lie = Lie::rough;     // where replay is false
+  int penalty_strokes = 0;  // 0 or 1
+  bool replay = false;      // stroke and distance: played again from where it was struck
 };
 
 // Roll on a ground over roll on a normal fairway. Common practice, no source; see docs/model.md, "Roll".
@@ -25,9 +25,9 @@ Lie lie_on(Ground ground);
 Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, double roll_yd);
 
 // A ball struck from `from` along the unit vector `direction`: it lands carry_yd on, rolls (roll_yd is the roll on a
-// normal fairway) and comes to rest. Only the ground it lands on or rolls over counts. A bunker holds it. Out of bounds:
-// one stroke, played again (Rule 18.2). Penalty area: one stroke, dropped two club-lengths back along the line of flight
-// from where it last crossed the edge (Rule 17.1d); where nothing there can be played, stroke and distance.
+// normal fairway) and comes to rest. Only the ground it lands on or rolls over counts. A bunker holds it. Out of
+// bounds: one stroke, played again (Rule 18.2). Penalty area: one stroke, dropped two club-lengths back along the line
+// of flight from where it last crossed the edge (Rule 17.1d); where nothing there can be played, stroke and distance.
 inline Rest come_to_rest(const HoleMap& map, Point from, Point direction, double carry_yd, double roll_yd) {
   const Point landing = from + carry_yd * direction;
   const Ground ground = map.ground_at(landing);

@@ -8,14 +8,15 @@ namespace yardworth {
 // How one strike varies, in units of a swing's own carry and spreads. docs/model.md, "Strike".
 //
 //   solid strike   carry = mean * (1 + share * z), z standard normal cut at +-4; direction = sd * t, Student t with 5
-//                  degrees of freedom scaled to unit variance and cut at +-5
-//   poor strike    carry = mean * u, u uniform on [0.3, 0.9]; direction as above with 1.75 times the spread
+//                  degrees of freedom scaled to unit variance and cut at +-4
+//   poor strike    carry = mean * u, u uniform on [0.3, 0.9]; direction as above with 1.75 times the spread, cut at +-3
 inline constexpr double carry_cut_sd = 4.0;
 inline constexpr double direction_freedom = 5.0;
-inline constexpr double direction_cut_sd = 5.0;
+inline constexpr int direction_cut_sd = 4;
 inline constexpr double poor_carry_low = 0.3;
 inline constexpr double poor_carry_high = 0.9;
 inline constexpr double poor_direction_factor = 1.75;
+inline constexpr int poor_direction_cut_sd = 3;
 
 // The standard normal deviate cut at +-carry_cut_sd that has the share u in (0, 1) below it.
 double cut_normal_quantile(double u);
@@ -28,8 +29,8 @@ double cut_normal_quantile(double u);
 // whole steps apart share the nodes and differ in the weights only.
 class StrikeLattice {
  public:
-  // Nodes -reach..reach exist; steps_per_sd > 0.
-  StrikeLattice(int steps_per_sd, int reach);
+  // The direction is cut at +-cut_sd; nodes -reach..reach exist; steps_per_sd > 0, reach >= cut_sd * steps_per_sd.
+  StrikeLattice(int steps_per_sd, int cut_sd, int reach);
 
   int steps_per_sd() const { return steps_per_sd_; }
   // The weights of one aim span -half_width..half_width around it; they sum to 1.

@@ -1,0 +1,185 @@
+#pragma once
+
+#include <array>
+#include <cmath>
+#include <vector>
+
+#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/course/hole_map.hpp"
+#include "yardworth/player/golfer.hpp"
+#include "yardworth/shot/rest.hpp"
+#include "yardworth/shot/strike.hpp"
+#include "yardworth/shot/swing.hpp"
+
+namespace yardworth {
+
+// Inside this distance of the hole the band's baseline takes over: the short game, by the trade's usual reckoning about
+// 30 yards from the edge of a green (common practice, no source).
+inline constexpr double short_game_radius_yd = 50.0;
+
+// How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
+struct Resolution {
+  double ring_yd = 9.0;    // between rings around the hole at 150 yards; closer near the green, wider far out
+  double arc_yd = 16.0;    // between states along a ring
+  int steps_per_sd = 24;   // strike lattice; a multiple of 4
+  int tee_refinement = 4;  // times as many steps for the tee shot, of which there is only one state
+};
+
+// The aims searched lie this share of the direction spread apart.
+inline constexpr int aims_per_sd = 4;
+
+// The largest aim, in steps either way of the reference, that the lattices reach.
+inline constexpr int largest_aim = 48;
+
+// The strike lattices of a resolution, made once and shared by all holes.
+struct StrikeLattices {
+  explicit StrikeLattices(const Resolution& resolution);
+
+  StrikeLattice solid, poor;          // of most shots
+  StrikeLattice tee_solid, tee_poor;  // of the tee shot
+};
+
+// States lie on rings around the hole: the value of a lie changes mostly with the distance, so rings may be far apart
+// along themselves. A point between the rings is a weighted mean of the four states around it (weights >= 0, sum 1).
+class RingGrid {
+ public:
+  RingGrid(double first_yd, double last_yd, double ring_yd, double arc_yd);
+
+  struct Corners {
+    std::array<int, 4> vertex;
+    std::array<double, 4> weight;
+  };
+  // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
+  Corners corners(Point offset, double distance_yd) const {
+    const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
+    std::size_t ring = ring_below_[static_cast<std::size_t>(inside)];
+    if (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
+    const double share = std::max(0.0, (inside - radius_[ring]) / (radius_[ring + 1] - radius_[ring]));
+    const double turn = diamond_angle(offset);
+    const auto [near0, near1, near_share] = on_ring(ring, turn);
+    const auto [far0, far1, far_share] = on_ring(ring + 1, turn);
+    return {
+        {near0, near1, far0, far1},
+        {(1.0 - share) * (1.0 - near_share), (1.0 - share) * near_share, share * (1.0 - far_share), share * far_share}};
+  }
+  int size() const { return first_vertex_.back(); }
+  // The place of a vertex, from the hole.
+  Point offset(int vertex) const;
+
+ private:
+  // A stand-in for the angle that needs no arc tangent: rises from 0 to 4 once round, anticlockwise from +x.
+  static double diamond_angle(Point p) {
+    const double s = std::abs(p.x) + std::abs(p.y);
+    if (s == 0.0) return 0.0;
+    const double t = p.x / s;
+    return p.y >= 0.0 ? 1.0 - t : 3.0 + t;
+  }
+  struct OnRing {
+    int first, second;
+    double share;
+  };
+  OnRing on_ring(std::size_t ring, double turn) const {
+    const int count = first_vertex_[ring + 1] - first_vertex_[ring];
+    const double at = turn * 0.25 * count;
+    int index = static_cast<int>(at);
+    const double share = at - index;
+    if (index >= count) index = 0;
+    const int next = index + 1 == count ? 0 : index + 1;
+    return {first_vertex_[ring] + index, first_vertex_[ring] + next, share};
+  }
+
+  std::vector<double> radius_;
+  std::vector<int> first_vertex_;          // one more than rings
+  std::vector<std::uint16_t> ring_below_;  // by whole yards
+};
+
+// A state of the hole: the ball on the tee, or on a lie at a vertex of the grid.
+using StateId = int;
+
+// A shot that a plan may ask for: one of the swings of the state's lie played to a carry, started along
+// reference_heading_rad turned right by aim steps of (direction spread / aims_per_sd).
+struct Action {
+  int swing = -1;  // index into HoleModel::swings(lie); -1: none
+  double carry_yd = 0.0;
+  double reference_heading_rad = 0.0;
+  int aim = 0;
+
+  friend bool operator==(const Action&, const Action&) = default;
+};
+
+// What a ball at rest is worth: a cost that is certain plus a mean over states, or the same shot again.
+struct Settled {
+  double cost = 0.0;  // penalty strokes, and the short game or the putts where the ball is that near
+  bool replay = false;
+  bool terminal = true;
+  RingGrid::Corners corners{};  // vertices already moved to their lie: state ids
+};
+
+// One hole for one golfer: the states, the shots and what they lead to. Holds references: map, baseline and lattices
+// must outlive it.
+class HoleModel {
+ public:
+  HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
+            const StrikeLattices& lattices, const Resolution& resolution);
+
+  const HoleMap& map() const { return *map_; }
+  Point tee() const { return tee_; }
+  Point pin() const { return map_->pin(); }
+  const Baseline& short_game() const { return *short_game_; }
+  // Full swings by lie, longest first.
+  const std::vector<Swing>& swings(Lie lie) const { return swings_[static_cast<std::size_t>(lie)]; }
+
+  int state_count() const { return 4 * grid_.size() + 1; }
+  StateId tee_state() const { return 4 * grid_.size(); }
+  Lie lie_of(StateId state) const;
+  Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
+
+  Settled settle(const Rest& rest) const {
+    Settled settled;
+    settled.cost = rest.penalty_strokes;
+    settled.replay = rest.replay;
+    if (rest.replay) return settled;
+    const Point offset = rest.at - pin();
+    const double distance = std::sqrt(offset.x * offset.x + offset.y * offset.y);
+    if (rest.lie == Lie::green || distance <= short_game_radius_yd) {
+      settled.cost += short_game_->strokes(rest.lie, distance);
+      return settled;
+    }
+    settled.terminal = false;
+    settled.corners = grid_.corners(offset, distance);
+    const int shift = (static_cast<int>(rest.lie) - static_cast<int>(Lie::fairway)) * grid_.size();
+    for (int& vertex : settled.corners.vertex) vertex += shift;
+    return settled;
+  }
+
+  // The swing that an action asks for.
+  Swing swing_of(Lie lie, const Action& action) const {
+    return played_down(swings(lie)[static_cast<std::size_t>(action.swing)], action.carry_yd);
+  }
+  static double heading_of(const Swing& swing, const Action& action) {
+    return action.reference_heading_rad + action.aim * swing.direction_sd_rad / aims_per_sd;
+  }
+
+  // The strike lattices: of the tee shot, and of all others.
+  const StrikeLattice& solid_lattice(StateId state) const {
+    return state == tee_state() ? lattices_->tee_solid : lattices_->solid;
+  }
+  const StrikeLattice& poor_lattice(StateId state) const {
+    return state == tee_state() ? lattices_->tee_poor : lattices_->poor;
+  }
+
+ private:
+  const HoleMap* map_;
+  Point tee_;
+  const Baseline* short_game_;
+  std::array<std::vector<Swing>, all_lies.size()> swings_;
+  RingGrid grid_;
+  std::vector<Point> places_;
+  const StrikeLattices* lattices_;
+};
+
+// The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the
+// hole where that is nearer.
+double middle_heading(const HoleMap& map, Point from, double total_yd);
+
+}  // namespace yardworth

@@ -1,0 +1,82 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "yardworth/strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// A hole that cannot be finished with these clubs; what() is a sentence for the golfer.
+class CannotFinish : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+// A plan by state: what is played from it. Entries with swing -1 have not been asked for yet.
+using Plan = std::vector<Action>;
+
+// The habit of most club golfers, at any place: the club that reaches the hole, the shortest one, played to the
+// distance; where none reaches, the longest whose straight shot down the middle ends in no trouble, or the longest of
+// all. Of clubs that reach, one that spreads more in every respect than another is never taken.
+Action habit_action(const HoleModel& model, Lie lie, Point from);
+
+// Where aims are reckoned from: the hole for a swing that reaches it, otherwise the middle of the line of play at the
+// swing's distance.
+double reference_heading(const HoleModel& model, Point from, const Swing& swing);
+
+// The swing played to the hole by the shortest club that reaches it, if any does.
+std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
+
+// A plan made with other clubs (`planned`), followed with these: a shot at the hole stays one, with the club that now
+// fits; the longest club at full length stays at full length; both keep their angle to the reference direction. Any
+// other shot keeps its carry and its direction, with the club that now fits.
+Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
+
+// One row of the transition matrix: from a state under an action.
+struct Transition {
+  double cost = 1.0;    // the stroke, penalties, and what ends in the short game or on the green
+  double replay = 0.0;  // probability that the same shot is played again
+  std::vector<std::pair<StateId, double>> to;
+};
+
+// Sums the outcomes of an action over the strike lattices.
+class TransitionBuilder {
+ public:
+  explicit TransitionBuilder(const HoleModel& model);
+  const Transition& build(StateId state, const Action& action);
+
+ private:
+  void add(const Settled& settled, double weight);
+
+  const HoleModel* model_;
+  Transition row_;
+  std::vector<double> weight_;
+  std::vector<StateId> touched_;
+};
+
+// Expected strokes by state under a plan; NaN for states that are not reached from the tee.
+struct PlanValue {
+  std::vector<double> value;
+  Plan plan;  // with an action for every reached state
+  double at_tee = 0.0;
+  int states = 0;             // reached
+  int components = 0;         // strong components of the graph of reached states
+  int largest_component = 0;  // states in the largest of them
+};
+
+// What is played from a state.
+using ActionOf = std::function<Action(StateId)>;
+
+// Evaluates a plan exactly: the strong components of the graph of states reached from the tee, in reverse topological
+// order, and a sparse linear solve inside each (P. Dai, Mausam, D. Weld, J. Goldsmith, "Topological Value Iteration
+// Algorithms", JAIR 42, 2011). Throws CannotFinish when the plan never holes out from a state.
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
+
+// Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
+double action_value(const Transition& row, const std::vector<double>& value);
+
+}  // namespace yardworth

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <cstdint>
+#include <functional>
+
+#include "yardworth/shot/sample.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth {
+
+// What is played from any place of the hole, not only from a state.
+using ActionAt = std::function<Action(Lie lie, Point from, RandomEngine& engine)>;
+
+// The habit plan asks nothing of chance.
+ActionAt habit_at(const HoleModel& model);
+
+// A plan by state, played from any place: the action of one of the four states around it, drawn by their weights and
+// turned and fitted to the place. What a place was never planned for is played by habit.
+ActionAt plan_at(const HoleModel& model, const Plan& plan);
+
+// Strokes to hole out once, shot by shot from the tee. Inside the short game the baseline's expectation is drawn as a
+// whole number. A hole that has not ended after 200 strokes counts 200.
+int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine);
+
+struct SampledMean {
+  double mean = 0.0;
+  double standard_error = 0.0;
+  double spread = 0.0;  // standard deviation of one hole's strokes
+};
+
+// The mean of `plays` plays of the hole. Same seed, same result.
+SampledMean sample_hole(const HoleModel& model, const ActionAt& action_at, int plays, std::uint64_t seed);
+
+}  // namespace yardworth

@@ -1,0 +1,65 @@
+#pragma once
+
+#include <array>
+
+#include "yardworth/strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// The nodes that stand for the strikes of one kind, solid or poor, of a swing from a state.
+struct Stratum {
+  const StrikeLattice* lattice = nullptr;
+  double step_rad = 0.0;  // between nodes
+  int steps_per_aim = 0;
+  double share = 0.0;  // probability of this kind of strike
+  bool solid = true;
+
+  double carry_yd(const Swing& swing, int k) const {
+    return solid ? swing.carry_yd * (1.0 + swing.carry_sd_share * lattice->solid_deviate(k))
+                 : swing.carry_yd * lattice->poor_carry_share(k);
+  }
+};
+
+inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, const Swing& swing) {
+  const StrikeLattice& solid = model.solid_lattice(state);
+  const StrikeLattice& poor = model.poor_lattice(state);
+  const double aim_rad = swing.direction_sd_rad / aims_per_sd;
+  const int solid_steps = solid.steps_per_sd() / aims_per_sd;
+  // A poor strike's spread is poor_direction_factor times wider, so fewer of its steps make up the same angle.
+  const int poor_steps = static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
+  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, true},
+           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, false}}};
+}
+
+// Strikes the nodes first..last of a stratum and calls visit(k, const Rest&) for each, k rising.
+template <class Visit>
+void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
+                  double reference_heading_rad, int first, int last, Visit visit) {
+  Point direction = along_heading(reference_heading_rad + first * stratum.step_rad);
+  const double sine = std::sin(stratum.step_rad);
+  const double cosine = std::cos(stratum.step_rad);
+  for (int k = first; k <= last; ++k) {
+    const double carry = stratum.carry_yd(swing, k);
+    visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
+    // The next node's direction, turned by one step: cheaper than a sine and a cosine for each.
+    direction = {direction.x * cosine + direction.y * sine, direction.y * cosine - direction.x * sine};
+  }
+}
+
+// All strikes of an action from a state: visit(const Rest&, double weight), weights sum to 1.
+template <class Visit>
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, Visit visit) {
+  const Swing swing = model.swing_of(model.lie_of(state), action);
+  for (const Stratum& stratum : strata_of(model, state, swing)) {
+    if (stratum.share <= 0.0) continue;
+    const int half = stratum.lattice->half_width();
+    const int centre = action.aim * stratum.steps_per_aim;
+    const std::vector<double>& weights = stratum.lattice->weights();
+    strike_nodes(model, model.place_of(state), swing, stratum, action.reference_heading_rad, centre - half,
+                 centre + half, [&](int k, const Rest& rest) {
+                   visit(rest, stratum.share * weights[static_cast<std::size_t>(k - centre + half)]);
+                 });
+  }
+}
+
+}  // namespace yardworth

@@ -1,0 +1,199 @@
+#include <Eigen/SparseLU>
+#include <algorithm>
+#include <boost/graph/compressed_sparse_row_graph.hpp>
+#include <boost/graph/strong_components.hpp>
+#include <cmath>
+#include <limits>
+
+#include "yardworth/strategy/plan.hpp"
+#include "yardworth/strategy/strikes.hpp"
+
+namespace yardworth {
+
+TransitionBuilder::TransitionBuilder(const HoleModel& model)
+    : model_(&model), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
+
+void TransitionBuilder::add(const Settled& settled, double weight) {
+  row_.cost += weight * settled.cost;
+  if (settled.replay) row_.replay += weight;
+  if (settled.terminal) return;
+  for (std::size_t i = 0; i < 4; ++i) {
+    const double share = weight * settled.corners.weight[i];
+    if (share <= 0.0) continue;
+    const StateId state = settled.corners.vertex[i];
+    double& sum = weight_[static_cast<std::size_t>(state)];
+    if (sum == 0.0) touched_.push_back(state);
+    sum += share;
+  }
+}
+
+const Transition& TransitionBuilder::build(StateId state, const Action& action) {
+  row_.cost = 1.0;
+  row_.replay = 0.0;
+  row_.to.clear();
+  touched_.clear();
+  for_each_strike(*model_, state, action,
+                  [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
+  std::sort(touched_.begin(), touched_.end());
+  for (const StateId to : touched_) {
+    row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
+    weight_[static_cast<std::size_t>(to)] = 0.0;
+  }
+  return row_;
+}
+
+double action_value(const Transition& row, const std::vector<double>& value) {
+  double sum = row.cost;
+  for (const auto& [state, weight] : row.to) sum += weight * value[static_cast<std::size_t>(state)];
+  const double leaves = 1.0 - row.replay;
+  return leaves > 1e-12 ? sum / leaves : std::numeric_limits<double>::infinity();
+}
+
+namespace {
+
+using Graph = boost::compressed_sparse_row_graph<boost::directedS>;
+
+// Reached states in the order they were met, with their rows.
+struct ReachedGraph {
+  std::vector<StateId> states;
+  std::vector<int> index_of;  // by state; -1: not reached
+  std::vector<Transition> rows;
+};
+
+ReachedGraph reach(const HoleModel& model, const ActionOf& action_of, Plan& plan) {
+  ReachedGraph reached;
+  reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
+  const auto meet = [&](StateId state) {
+    int& index = reached.index_of[static_cast<std::size_t>(state)];
+    if (index >= 0) return;
+    index = static_cast<int>(reached.states.size());
+    reached.states.push_back(state);
+  };
+  TransitionBuilder builder(model);
+  meet(model.tee_state());
+  for (std::size_t i = 0; i < reached.states.size(); ++i) {
+    const StateId state = reached.states[i];
+    plan[static_cast<std::size_t>(state)] = action_of(state);
+    reached.rows.push_back(builder.build(state, plan[static_cast<std::size_t>(state)]));
+    for (const auto& edge : reached.rows.back().to) meet(edge.first);
+  }
+  return reached;
+}
+
+std::vector<int> find_components(const ReachedGraph& reached, int& count) {
+  std::vector<std::pair<std::size_t, std::size_t>> edges;
+  for (std::size_t i = 0; i < reached.rows.size(); ++i) {
+    for (const auto& edge : reached.rows[i].to) {
+      edges.emplace_back(i, static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(edge.first)]));
+    }
+  }
+  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), reached.rows.size());
+  std::vector<int> component(reached.rows.size());
+  count = boost::strong_components(
+      graph, boost::make_iterator_property_map(component.begin(), boost::get(boost::vertex_index, graph)));
+  return component;
+}
+
+[[noreturn]] void never_ends() {
+  throw CannotFinish("the plan never holes out: some place is only ever left for itself");
+}
+
+using SparseMatrix = Eigen::SparseMatrix<double, Eigen::RowMajor>;
+
+// The members of a component come nearest the hole first, and nearly every ball goes towards it: the matrix is nearly
+// lower triangular, and a few sweeps of Gauss and Seidel solve it to the last digit. What they do not solve goes to a
+// sparse LU factorisation, which also finds out a component that nothing leaves.
+Eigen::VectorXd solve_sparse(const SparseMatrix& matrix, const Eigen::VectorXd& cost) {
+  constexpr int most_sweeps = 60;
+  constexpr double accuracy = 1e-12;
+  const SparseMatrix upper = matrix.triangularView<Eigen::StrictlyUpper>();
+  Eigen::VectorXd value = matrix.triangularView<Eigen::Lower>().solve(cost);
+  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
+    const Eigen::VectorXd next = matrix.triangularView<Eigen::Lower>().solve(cost - upper * value);
+    const double moved = (next - value).cwiseAbs().maxCoeff();
+    value = next;
+    if (moved <= accuracy * value.cwiseAbs().maxCoeff()) return value;
+  }
+  Eigen::SparseLU<Eigen::SparseMatrix<double>> solver;
+  solver.compute(Eigen::SparseMatrix<double>(matrix));
+  if (solver.info() != Eigen::Success) never_ends();
+  value = solver.solve(cost);
+  // A singular component shows as nonsense, not always as a failed factorisation.
+  if (!(value.minCoeff() >= 1.0 && value.maxCoeff() < 1e6)) never_ends();
+  return value;
+}
+
+// Solves value = cost + replay * value + P value within one component, whose outside is already known.
+void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>& members, std::vector<int>& local,
+                     std::vector<double>& value) {
+  if (members.size() == 1) {
+    const Transition& row = reached.rows[members.front()];
+    const StateId self = reached.states[members.front()];
+    double sum = row.cost;
+    double stays = row.replay;
+    for (const auto& [state, weight] : row.to) {
+      if (state == self) {
+        stays += weight;
+      } else {
+        sum += weight * value[static_cast<std::size_t>(state)];
+      }
+    }
+    if (stays > 1.0 - 1e-9) never_ends();
+    value[static_cast<std::size_t>(self)] = sum / (1.0 - stays);
+    return;
+  }
+  for (std::size_t i = 0; i < members.size(); ++i) local[members[i]] = static_cast<int>(i);
+  const auto size = static_cast<Eigen::Index>(members.size());
+  std::vector<Eigen::Triplet<double>> entries;
+  Eigen::VectorXd cost(size);
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    const Transition& row = reached.rows[members[i]];
+    double sum = row.cost;
+    entries.emplace_back(static_cast<int>(i), static_cast<int>(i), 1.0 - row.replay);
+    for (const auto& [state, weight] : row.to) {
+      const int other = local[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])];
+      if (other >= 0) {
+        entries.emplace_back(static_cast<int>(i), other, -weight);
+      } else {
+        sum += weight * value[static_cast<std::size_t>(state)];
+      }
+    }
+    cost[static_cast<Eigen::Index>(i)] = sum;
+  }
+  SparseMatrix matrix(size, size);
+  matrix.setFromTriplets(entries.begin(), entries.end());
+  const Eigen::VectorXd solved = solve_sparse(matrix, cost);
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    value[static_cast<std::size_t>(reached.states[members[i]])] = solved[static_cast<Eigen::Index>(i)];
+    local[members[i]] = -1;
+  }
+}
+
+}  // namespace
+
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
+  PlanValue result;
+  const auto count = static_cast<std::size_t>(model.state_count());
+  result.value.assign(count, std::numeric_limits<double>::quiet_NaN());
+  result.plan.assign(count, {});
+  const ReachedGraph reached = reach(model, action_of, result.plan);
+  const std::vector<int> component = find_components(reached, result.components);
+  std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
+  for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
+  const auto nearer = [&](std::size_t a, std::size_t b) {
+    return distance_yd(model.place_of(reached.states[a]), model.pin()) <
+           distance_yd(model.place_of(reached.states[b]), model.pin());
+  };
+  // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.
+  std::vector<int> local(reached.rows.size(), -1);
+  for (auto& group : members) {
+    std::stable_sort(group.begin(), group.end(), nearer);
+    solve_component(reached, group, local, result.value);
+    result.largest_component = std::max(result.largest_component, static_cast<int>(group.size()));
+  }
+  result.states = static_cast<int>(reached.states.size());
+  result.at_tee = result.value[static_cast<std::size_t>(model.tee_state())];
+  return result;
+}
+
+}  // namespace yardworth

@@ -1,0 +1,91 @@
+#include <algorithm>
+#include <optional>
+
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth {
+
+namespace {
+
+double roll_on_green(const HoleModel& model) { return roll_factor(Ground::green, model.map().firmness()); }
+
+double roll_on_fairway(const HoleModel& model) { return roll_factor(Ground::fairway, model.map().firmness()); }
+
+// Index of the shortest swing that reaches, or of a longer one that spreads no more in any respect.
+std::optional<int> fitting_swing(const std::vector<Swing>& swings, const std::function<bool(const Swing&)>& reaches) {
+  std::optional<int> best;
+  for (std::size_t i = swings.size(); i-- > 0;) {
+    if (!reaches(swings[i])) continue;
+    if (best && !spreads_no_more(swings[i], swings[static_cast<std::size_t>(*best)])) continue;
+    best = static_cast<int>(i);
+  }
+  return best;
+}
+
+// Whether the straight, solid shot stays out of trouble.
+bool is_sensible(const HoleModel& model, Point from, const Swing& swing, double heading) {
+  const Rest rest =
+      come_to_rest(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share);
+  return rest.penalty_strokes == 0 && rest.lie != Lie::bunker && rest.lie != Lie::recovery;
+}
+
+Action full_action(const HoleModel& model, Point from, const std::vector<Swing>& swings, std::size_t index) {
+  const Swing& swing = swings[index];
+  return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing), 0};
+}
+
+}  // namespace
+
+double reference_heading(const HoleModel& model, Point from, const Swing& swing) {
+  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin())) return heading_rad(from, model.pin());
+  return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
+}
+
+std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from) {
+  const double distance = distance_yd(from, model.pin());
+  const double green = roll_on_green(model);
+  const std::vector<Swing>& swings = model.swings(lie);
+  const auto index = fitting_swing(swings, [&](const Swing& swing) { return swing.total_yd(green) >= distance; });
+  if (!index) return std::nullopt;
+  const Swing& swing = swings[static_cast<std::size_t>(*index)];
+  return Action{*index, distance / (1.0 + swing.roll_share * green), heading_rad(from, model.pin()), 0};
+}
+
+Action habit_action(const HoleModel& model, Lie lie, Point from) {
+  if (const auto action = action_to_hole(model, lie, from)) return *action;
+  const std::vector<Swing>& swings = model.swings(lie);
+  for (std::size_t i = 0; i < swings.size(); ++i) {
+    const Action action = full_action(model, from, swings, i);
+    if (is_sensible(model, from, swings[i], action.reference_heading_rad)) return action;
+  }
+  return full_action(model, from, swings, 0);
+}
+
+Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
+  const std::vector<Swing>& now = model.swings(lie);
+  const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];
+  const Swing was = played_down(full, action.carry_yd);
+  const double heading = HoleModel::heading_of(was, action);
+  const double off_reference = heading - reference_heading(planned, from, was);
+  const double distance = distance_yd(from, model.pin());
+  const double green = roll_on_green(model);
+  if (std::abs(was.total_yd(green) - distance) < 1e-6) {
+    if (auto shot = action_to_hole(model, lie, from)) {
+      shot->reference_heading_rad += off_reference;
+      return *shot;
+    }
+  }
+  if (action.swing == 0 && action.carry_yd >= full.carry_yd) {
+    const auto same_club =
+        std::find_if(now.begin(), now.end(), [&](const Swing& swing) { return swing.club == was.club; });
+    const auto index = same_club == now.end() ? std::size_t{0} : static_cast<std::size_t>(same_club - now.begin());
+    const double to_hole = distance / (1.0 + now[index].roll_share * green);
+    const Swing swing = played_down(now[index], to_hole);
+    return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
+  }
+  const auto index = fitting_swing(now, [&](const Swing& swing) { return swing.carry_yd >= action.carry_yd; });
+  if (!index) return {0, now.front().carry_yd, heading, 0};
+  return {*index, action.carry_yd, heading, 0};
+}
+
+}  // namespace yardworth

@@ -1,0 +1,93 @@
+#include "yardworth/strategy/hole_model.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// Poor strikes are few, so a coarser lattice serves: one step for each step between aims.
+constexpr int poor_steps_per_sd = static_cast<int>(aims_per_sd * poor_direction_factor);
+
+StrikeLattice solid_lattice_of(int steps_per_sd) {
+  return {steps_per_sd, direction_cut_sd, direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd};
+}
+
+StrikeLattice poor_lattice_of(int refinement) {
+  const int steps_per_sd = poor_steps_per_sd * refinement;
+  return {steps_per_sd, poor_direction_cut_sd, poor_direction_cut_sd * steps_per_sd + largest_aim * refinement};
+}
+
+}  // namespace
+
+StrikeLattices::StrikeLattices(const Resolution& resolution)
+    : solid(solid_lattice_of(resolution.steps_per_sd)),
+      poor(poor_lattice_of(1)),
+      tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
+      tee_poor(poor_lattice_of(resolution.tee_refinement)) {}
+
+RingGrid::RingGrid(double first_yd, double last_yd, double ring_yd, double arc_yd) {
+  radius_.push_back(first_yd);
+  first_vertex_.push_back(0);
+  const auto close_ring = [&](double radius) {
+    // A multiple of four puts a state in line with the axes; eight at least keep the innermost ring round.
+    const double around = 2.0 * pi * radius / arc_yd;
+    first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
+  };
+  close_ring(first_yd);
+  while (radius_.back() < last_yd) {
+    // Half as far apart near the green, half as far again from 300 yards out.
+    const double step = ring_yd * std::clamp(radius_.back() / 150.0, 0.6, 1.5);
+    radius_.push_back(radius_.back() + step);
+    close_ring(radius_.back());
+  }
+  const auto yards = static_cast<std::size_t>(radius_.back()) + 2;
+  std::size_t ring = 0;
+  for (std::size_t yard = 0; yard < yards; ++yard) {
+    while (ring + 2 < radius_.size() && radius_[ring + 1] <= static_cast<double>(yard)) ++ring;
+    ring_below_.push_back(static_cast<std::uint16_t>(ring));
+  }
+}
+
+Point RingGrid::offset(int vertex) const {
+  std::size_t ring = 0;
+  while (first_vertex_[ring + 1] <= vertex) ++ring;
+  const int count = first_vertex_[ring + 1] - first_vertex_[ring];
+  const double turn = 4.0 * (vertex - first_vertex_[ring]) / count;
+  const double x = turn <= 2.0 ? 1.0 - turn : turn - 3.0;
+  const double y = turn <= 2.0 ? 1.0 - std::abs(x) : std::abs(x) - 1.0;
+  return (radius_[ring] / std::hypot(x, y)) * Point{x, y};
+}
+
+HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
+                     const StrikeLattices& lattices, const Resolution& resolution)
+    : map_(&map),
+      tee_(tee),
+      short_game_(&short_game),
+      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution.ring_yd,
+            resolution.arc_yd),
+      lattices_(&lattices) {
+  for (const Lie lie : all_lies) swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
+  for (int lie = 0; lie < 4; ++lie) {
+    for (int vertex = 0; vertex < grid_.size(); ++vertex) places_.push_back(map.pin() + grid_.offset(vertex));
+  }
+  places_.push_back(tee);
+}
+
+Lie HoleModel::lie_of(StateId state) const {
+  if (state == tee_state()) return Lie::tee;
+  return static_cast<Lie>(static_cast<int>(Lie::fairway) + state / grid_.size());
+}
+
+double middle_heading(const HoleMap& map, Point from, double total_yd) {
+  const LineOfPlay& line = map.line();
+  double near = std::max(0.0, line.nearest(from).along_yd);
+  double far = line.length_yd();
+  if (distance_yd(from, line.at(far)) <= total_yd || near >= far) return heading_rad(from, map.pin());
+  // Along a line of play that bends little the distance rises; where it does not, some crossing is found all the same.
+  for (int halving = 0; halving < 40; ++halving) {
+    const double middle = 0.5 * (near + far);
+    (distance_yd(from, line.at(middle)) < total_yd ? near : far) = middle;
+  }
+  return heading_rad(from, line.at(far));
+}
+
+}  // namespace yardworth
