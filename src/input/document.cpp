@@ -68,18 +68,25 @@ class Places {
   // Marks come in the order of the text, so each is counted from the one before: a long line costs no more than many
   // short ones.
   Place of(const YAML::Mark& mark) {
+    // The reader forgets the column once it has come to the end.
+    const bool at_end = mark.pos >= 0 && static_cast<std::size_t>(mark.pos) >= text_.size();
+    if (at_end) return of(starts_.size() - 1, text_.size());
     if (mark.line < 0 || static_cast<std::size_t>(mark.line) >= starts_.size()) return {};
-    const std::size_t start = starts_[static_cast<std::size_t>(mark.line)];
-    const std::size_t at = std::min(start + static_cast<std::size_t>(mark.column), text_.size());
+    const auto line = static_cast<std::size_t>(mark.line);
+    return of(line, std::min(starts_[line] + static_cast<std::size_t>(mark.column), text_.size()));
+  }
+
+ private:
+  Place of(std::size_t line, std::size_t at) {
+    const std::size_t start = starts_[line];
     if (counted_to_ < start || counted_to_ > at) {
       counted_to_ = start;
       characters_ = 0;
     }
     for (; counted_to_ < at; ++counted_to_) characters_ += continues_character(text_[counted_to_]) ? 0 : 1;
-    return {mark.line + 1, characters_ + 1};
+    return {static_cast<int>(line) + 1, characters_ + 1};
   }
 
- private:
   const std::string& text_;
   std::vector<std::size_t> starts_;
   std::size_t counted_to_ = 0;

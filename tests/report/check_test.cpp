@@ -1,0 +1,51 @@
+#include "yardworth/report/check.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "input/samples.hpp"
+
+namespace yardworth {
+namespace {
+
+std::string summary_of(const std::string& text) {
+  const auto reading = read_any(text, "f");
+  REQUIRE(reading.ok());
+  return summarise(*reading.value);
+}
+
+TEST_CASE("a course in a line") {
+  CHECK(summary_of(samples::course) ==
+        "course \"Test Nine\": 9 holes, par 35; back 3218, forward 2548 yards; 2 bunkers, 1 penalty area; 1 dogleg");
+  CHECK(summary_of(samples::changed(samples::course, "units: yards", "units: metres"))
+            .find("back 3218, forward 2548 metres") != std::string::npos);
+  CHECK(summary_of(samples::changed(samples::course, "Test Nine", "\"a\\e[1mb\"")).find("course \"a\\x1B[1mb\"") == 0);
+}
+
+TEST_CASE("a player in a line") {
+  CHECK(summary_of(samples::player) ==
+        "player \"weekend 16\": Handicap Index 16.2, band 13-20, men; 4 clubs, carry 196 to 131 yards; widest gap 24 "
+        "between driver and 5-wood");
+  CHECK(summary_of(samples::changed(samples::player, "16.2", "-1.4")).find("Handicap Index +1.4, band below 6") !=
+        std::string::npos);
+  CHECK(summary_of(
+            "format: yardworth/player/1\nlabel: x\nband: bogey\ngender: women\nclubs: [{club: 7-iron, carry: 90}]\n") ==
+        "player \"x\": band bogey, women; 1 club, carry 90 to 90 yards");
+}
+
+TEST_CASE("a baseline in a line") {
+  BaselineTable table;
+  table.name = "n";
+  table.source = "s";
+  for (auto* column : {&table.tee, &table.fairway, &table.rough, &table.bunker, &table.recovery, &table.green}) {
+    *column = {{20.0, 600.0}, {2.0, 5.0}};
+  }
+  CHECK(summarise(table) ==
+        "baseline \"n\": band tour, men; tee 20 to 600, fairway 20 to 600, rough 20 to 600, bunker 20 to 600, recovery "
+        "20 "
+        "to 600 yards; green 20 to 600 feet; source: s");
+}
+
+}  // namespace
+}  // namespace yardworth
