@@ -2,12 +2,12 @@
 
 #include <fmt/format.h>
 
-#include <CLI/Error.hpp>
 #include <algorithm>
 #include <optional>
 #include <sstream>
 
 #include "input/fields.hpp"
+#include "version.hpp"
 #include "yardworth/core/diagnostics.hpp"
 
 namespace yardworth::cli {
@@ -86,7 +86,7 @@ Outcome refuse(CLI::App& app, const CLI::ParseError& error) {
 
 Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings) {
   CLI::App app("What added distance is worth in strokes on a real course, and why.", "yardworth");
-  app.set_version_flag("--version", "yardworth " YARDWORTH_VERSION);
+  app.set_version_flag("--version", fmt::format("yardworth {}", version));
   app.require_subcommand(1);
   app.footer(
       "Exit status: 0 done, 1 could not be done, 2 the command or the input is at fault.\n"

@@ -2,8 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <CLI/App.hpp>
-#include <CLI/Error.hpp>
+#include <CLI/CLI.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
