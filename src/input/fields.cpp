@@ -14,7 +14,7 @@ namespace yardworth::input {
 namespace {
 
 constexpr std::size_t most_findings = 200;
-constexpr std::size_t longest_words = 200;
+constexpr std::size_t longest_words = 1000;
 
 std::string quoted(const std::string& text) { return '"' + shortened(text) + '"'; }
 

@@ -156,7 +156,7 @@ TEST_CASE("depth and size have limits") {
   const auto found = findings_in(changed(samples::course, "Test Nine", std::string(1'000'000, 'x')));
   REQUIRE(found.size() == 1);
   CHECK(found.front() ==
-        "2:7: fault: name: found \"" + std::string(60, 'x') + "...\", expected text of at most 200 bytes");
+        "2:7: fault: name: found \"" + std::string(60, 'x') + "...\", expected text of at most 1000 bytes");
 }
 
 TEST_CASE("text from the file is escaped when it is printed") {
