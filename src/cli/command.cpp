@@ -71,7 +71,9 @@ std::string what_is_wrong(CLI::App& app, const CLI::ParseError& error) {
   if (!unknown.empty()) return unknown_argument(app, unknown);
   const CLI::App* command = chosen_command(app);
   if (command == nullptr) return "which command? For the built-in scenario: yardworth gain; for all: yardworth --help";
-  return fmt::format("{}; see {}", error.what(), help_call(command));
+  const bool count = error.get_name() == "ArgumentMismatch";
+  return fmt::format("{}{}; see {}", count ? "a value is missing or given twice: " : "", error.what(),
+                     help_call(command));
 }
 
 Outcome refuse(CLI::App& app, const CLI::ParseError& error) {

@@ -43,10 +43,10 @@ void complain(const std::vector<Diagnostic>& findings, std::string& complaints) 
   }
 }
 
-std::string tee_names(const Course& course) {
+std::string expected_tee(const std::string& word, const Course& course) {
   std::vector<std::string> names;
   for (const Tee& tee : course.tees) names.push_back(tee.name);
-  return expected_word("", names);
+  return expected_word(word, names);
 }
 
 std::optional<std::size_t> tee_of(const InputOptions& options, const Course& course, Gender gender,
@@ -55,7 +55,7 @@ std::optional<std::size_t> tee_of(const InputOptions& options, const Course& cou
   const auto tee = tee_index(course, options.tee);
   if (!tee) {
     complaints += escape_control(fmt::format("yardworth: --tee: found \"{}\", expected a tee of {}: {}", options.tee,
-                                             course.name, tee_names(course))) +
+                                             course.name, expected_tee(options.tee, course))) +
                   "\n";
   }
   return tee;
@@ -63,11 +63,11 @@ std::optional<std::size_t> tee_of(const InputOptions& options, const Course& cou
 
 std::vector<std::string> assumptions(const InputOptions& options, const Inputs& inputs) {
   std::vector<std::string> parts;
-  if (options.course.empty()) parts.push_back("the built-in course " + inputs.course.name + " (--course)");
-  if (options.player.empty()) parts.push_back("the built-in player " + inputs.player.label + " (--player)");
-  if (options.tee.empty()) parts.push_back("the " + inputs.course.tees[inputs.tee].name + " tees (--tee)");
+  if (options.course.empty()) parts.push_back("built-in course " + inputs.course.name);
+  if (options.player.empty()) parts.push_back("built-in player " + inputs.player.label);
+  if (options.tee.empty()) parts.push_back(inputs.course.tees[inputs.tee].name + " tees");
   if (parts.empty()) return {};
-  return {fmt::format("Taken because nothing else was given: {}.", fmt::join(parts, ", "))};
+  return {fmt::format("Assumed, since no others were given: {}.", fmt::join(parts, ", "))};
 }
 
 }  // namespace

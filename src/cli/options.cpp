@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "input/fields.hpp"
+#include "yardworth/report/text.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -15,6 +16,14 @@ double number_within(const std::string& option, const std::string& text, Limits 
     throw misfit(option, text, fmt::format("{} from {} to {}", kind, limits.low, limits.high));
   }
   return *number;
+}
+
+// The parser's help does not break lines: what it prints beside the names of the options comes in lines.
+std::string in_lines(const std::string& help) {
+  constexpr std::size_t columns_beside_names = 68;
+  std::string lines = wrap(help, columns_beside_names);
+  lines.pop_back();
+  return lines;
 }
 
 }  // namespace
@@ -41,12 +50,17 @@ std::string expected_word(const std::string& word, const std::vector<std::string
   return expected;
 }
 
+CLI::Option* add_text_option(CLI::App& app, const std::string& name,
+                             const std::function<void(const std::string&)>& store, const std::string& help) {
+  return app.add_option_function<std::string>(name, store, in_lines(help));
+}
+
 CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
                         const std::string& help) {
   const auto store = [name, &target, limits](const std::string& text) {
     target = number_within(name, text, limits, "a number");
   };
-  return app.add_option_function<std::string>(name, store, help)->type_name("N");
+  return add_text_option(app, name, store, help)->type_name("N");
 }
 
 CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& target, Limits limits,
@@ -56,7 +70,7 @@ CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& targe
     if (std::trunc(number) != number) throw misfit(name, text, "a whole number");
     target = static_cast<int>(number);
   };
-  return app.add_option_function<std::string>(name, store, help)->type_name("N");
+  return add_text_option(app, name, store, help)->type_name("N");
 }
 
 CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& target, const std::string& kind,
@@ -65,7 +79,7 @@ CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& targ
     if (text.empty()) throw misfit(name, text, "something between the quotes");
     target = text;
   };
-  return app.add_option_function<std::string>(name, store, help)->type_name(kind);
+  return add_text_option(app, name, store, help)->type_name(kind);
 }
 
 void add_output_options(CLI::App& app, OutputOptions& options) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -21,6 +22,10 @@ struct Limits {
 
 // "+20", "-20", "20" or "7.5" as a number; nothing for anything else, infinities and NaN among it.
 std::optional<double> parse_number(std::string_view text);
+
+// An option with a value that store takes or refuses (see misfit).
+CLI::Option* add_text_option(CLI::App& app, const std::string& name,
+                             const std::function<void(const std::string&)>& store, const std::string& help);
 
 CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
                         const std::string& help);
@@ -49,7 +54,7 @@ CLI::Option* add_choice(CLI::App& app, const std::string& name, T& target,
     }
     throw misfit(name, word, expected_word(word, words));
   };
-  return app.add_option_function<std::string>(name, store, help)->type_name(fmt::format("{}", fmt::join(words, "|")));
+  return add_text_option(app, name, store, help)->type_name(fmt::format("{}", fmt::join(words, "|")));
 }
 
 // Where a report goes and how it is written.

@@ -1,0 +1,318 @@
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+#include <sys/wait.h>
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+#include <string>
+
+// The built program as a user meets it: exit statuses and both streams.
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// A folder of its own for each test, gone when the test is over.
+class Folder {
+ public:
+  Folder() {
+    std::string pattern = (fs::temp_directory_path() / "yardworth-cli-XXXXXX").string();
+    REQUIRE(::mkdtemp(pattern.data()) != nullptr);
+    path_ = pattern;
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  ~Folder() {
+    std::error_code ignored;
+    fs::remove_all(path_, ignored);
+  }
+
+  std::string operator/(const std::string& name) const { return (path_ / name).string(); }
+  std::string write(const std::string& name, const std::string& text) const {
+    std::ofstream(path_ / name, std::ios::binary) << text;
+    return *this / name;
+  }
+  std::size_t files() const {
+    return static_cast<std::size_t>(std::distance(fs::directory_iterator(path_), fs::directory_iterator()));
+  }
+
+ private:
+  fs::path path_;
+};
+
+std::string content(const std::string& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+struct Ran {
+  int status = -1;  // -1: ended by a signal
+  std::string out;
+  std::string err;
+};
+
+// arguments as a shell reads them; behind is what comes after the redirection of standard error, such as a pipe.
+Ran run(const std::string& arguments, const std::string& behind = "") {
+  const Folder folder;
+  const std::string errors = folder / "stderr";
+  const std::string line = fmt::format("'{}' {} 2>'{}' {}", YARDWORTH_PROGRAM, arguments, errors, behind);
+  std::FILE* pipe = ::popen(line.c_str(), "r");
+  REQUIRE(pipe != nullptr);
+  Ran ran;
+  std::array<char, 4096> buffer{};
+  while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe)) {
+    ran.out.append(buffer.data(), count);
+  }
+  const int status = ::pclose(pipe);
+  if (WIFEXITED(status)) ran.status = WEXITSTATUS(status);
+  ran.err = content(errors);
+  return ran;
+}
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+std::string heron_ferry(const std::string& file) {
+  return std::string(YARDWORTH_SOURCE_DIR) + "/courses/heron-ferry/" + file;
+}
+
+// The quickest question there is; which numbers come out is for other tests.
+const std::string quick_gain = "gain --method table --plan habit --driver +20 ";
+
+const std::string faulty_course =
+    "format: yardworth/course/1\n"
+    "name: Two slips\n"
+    "tees: [{name: middle}]\n"
+    "holse: []\n"
+    "untis: yards\n";
+
+}  // namespace
+
+TEST_CASE("help and version are done, on standard output") {
+  for (const char* arguments : {"--help", "-h", "gain --help", "check --help"}) {
+    CAPTURE(arguments);
+    const Ran ran = run(arguments);
+    CHECK(ran.status == 0);
+    CHECK(says(ran.out, "Usage: yardworth"));
+    CHECK(ran.err.empty());
+  }
+  const Ran version = run("--version");
+  CHECK(version.status == 0);
+  CHECK(version.out.rfind("yardworth ", 0) == 0);
+  CHECK(says(run("gain --help").out, "the middle one"));
+}
+
+TEST_CASE("what is not understood is refused with what to do next") {
+  struct Refused {
+    const char* arguments;
+    const char* words;
+  };
+  for (const Refused& refused : {
+           Refused{"", "which command?"},
+           Refused{"gian", "did you mean gain?"},
+           Refused{"--versoin", "did you mean --version?"},
+           Refused{"gain --drver +20", "did you mean --driver?"},
+           Refused{"gain --drver=+20", "there is no option --drver;"},
+           Refused{"gain extra", "\"extra\" belongs to no option; see yardworth gain --help"},
+           Refused{"gain --driver", "a value is missing or given twice: --driver"},
+           Refused{"gain --driver 5 --driver 6", "a value is missing or given twice: --driver"},
+           Refused{"gain --method tabel", "the nearest is table"},
+           Refused{"gain --plan worst", "expected both, habit or best"},
+           Refused{"gain --format xml", "expected text, json or csv"},
+           Refused{"gain --force", "--force requires --output"},
+           Refused{"gain --tee midle", "expected a tee of Heron Ferry Municipal: back, middle or forward"},
+           Refused{"gain --course ''", "--course: found \"\""},
+           Refused{"gain --threads 0", "--threads: found \"0\", expected a whole number from 1 to 1024"},
+           Refused{"gain --threads 1.5", "--threads: found \"1.5\", expected a whole number"},
+           Refused{"gain --step 5", "--step needs --to"},
+           Refused{"gain --to 40 --step 3", "--to has to be a multiple of --step, which is 3"},
+           Refused{"gain --to 3", "--to has to be a multiple of --step, which is 5"},
+           Refused{"gain --to 0", "--to: found \"0\""},
+           Refused{"gain --to 100 --step 0.1", "--to is more than 200 times --step"},
+           Refused{"gain --to 40 --irons 6", "--to needs a --driver other than 0"},
+           Refused{"check", "FILE is required"},
+           Refused{"check --all x", "there is no option --all"},
+       }) {
+    CAPTURE(refused.arguments);
+    const Ran ran = run(refused.arguments);
+    CHECK(ran.status == 2);
+    CHECK(ran.out.empty());
+    CHECK_MESSAGE(says(ran.err, refused.words), ran.err);
+  }
+}
+
+TEST_CASE("a change is a number of the course's units, and not an absurd one") {
+  for (const char* change :
+       {"abc", "nan", "inf", "-inf", "1e999", "151", "-151", "+-5", "++5", "5yd", "0x10", "' 5'"}) {
+    for (const char* option : {"--driver", "--irons"}) {
+      CAPTURE(change);
+      const Ran ran = run(fmt::format("gain {} {}", option, change));
+      CHECK(ran.status == 2);
+      CHECK(says(ran.err, fmt::format("{}: found", option)));
+      CHECK(says(ran.err, "expected a number from -150 to 150"));
+    }
+  }
+}
+
+TEST_CASE("control characters of the command line are shown, not obeyed") {
+  const Ran ran = run("\"$(printf 'ga\\033[2Jn')\"");
+  CHECK(ran.status == 2);
+  CHECK(says(ran.err, "ga\\x1B[2Jn"));
+}
+
+TEST_CASE("every fault of every input file is told in one go, on standard error") {
+  const Folder folder;
+  const std::string course = folder.write("course.yaml", faulty_course);
+  const Ran ran =
+      run(fmt::format("gain --course '{}' --player '{}' --baseline '{}'", course, folder / "none.yaml", folder / "."));
+  CHECK(ran.status == 2);
+  CHECK(ran.out.empty());
+  CHECK(says(ran.err, "course.yaml:4:1: fault: holse:"));
+  CHECK(says(ran.err, "course.yaml:5:1: fault: untis:"));
+  CHECK(says(ran.err, "none.yaml: fault: found no such file"));
+  CHECK(says(ran.err, "fault: found a directory"));
+}
+
+TEST_CASE("check says what it understood") {
+  const Ran ran =
+      run(fmt::format("check '{}' '{}'", heron_ferry("course.yaml"), heron_ferry("members/weekend-16-man.yaml")));
+  CHECK(ran.status == 0);
+  CHECK(says(ran.out, "course.yaml: course \"Heron Ferry Municipal\""));
+  CHECK(says(ran.out, "weekend 16"));
+  CHECK(ran.err.empty());
+}
+
+TEST_CASE("check names faults on standard output and goes on with the next file") {
+  const Folder folder;
+  const std::string course = folder.write("course.yaml", faulty_course);
+  const Ran ran = run(fmt::format("check '{}' '{}' '{}'", course, folder / "none.yaml", heron_ferry("course.yaml")));
+  CHECK(ran.status == 2);
+  CHECK(says(ran.out, "course.yaml:4:1: fault: holse:"));
+  CHECK(says(ran.out, "none.yaml: fault: found no such file"));
+  CHECK(says(ran.out, "course.yaml: course \"Heron Ferry Municipal\""));
+  CHECK(ran.err.empty());
+}
+
+TEST_CASE("without files the scenario is used, and the first line says so") {
+  const Ran ran = run("gain --method table --plan habit");
+  CHECK(ran.status == 0);
+  CHECK(ran.err.empty());
+  const std::string first = ran.out.substr(0, ran.out.find('\n'));
+  CHECK(says(first, "the built-in course Heron Ferry Municipal"));
+  CHECK(says(ran.out, "the built-in\nplayer weekend 16 (--player), the middle tees (--tee)."));
+  CHECK(says(ran.out, "Neither --driver nor --irons was given: 20 yards more with the driver and 6 with the irons"));
+  CHECK(says(ran.out, "20 more yards of driver carry, with 6 more in the irons, "));
+  CHECK(ran.out.find('\x1b') == std::string::npos);
+}
+
+TEST_CASE("with everything given the answer comes first") {
+  const Ran ran = run(quick_gain + fmt::format("--tee back --course '{}' --player '{}'", heron_ferry("course.yaml"),
+                                               heron_ferry("members/weekend-16-man.yaml")));
+  CHECK(ran.status == 0);
+  CHECK(ran.out.rfind("20 more yards of driver carry ", 0) == 0);
+  CHECK(says(ran.out, "from the back"));
+}
+
+TEST_CASE("the tees of a woman are those rated for women") {
+  const Ran ran = run(quick_gain + fmt::format("--player '{}'", heron_ferry("members/12-woman.yaml")));
+  CHECK(ran.status == 0);
+  CHECK(says(ran.out, "the forward tees (--tee)"));
+}
+
+TEST_CASE("a loss is a fair question, with and without an equals sign") {
+  const Ran apart = run("gain --method table --plan habit --driver -20");
+  const Ran joined = run("gain --method table --plan habit --driver=-20");
+  CHECK(apart.status == 0);
+  CHECK(says(apart.out, "20 fewer yards of driver carry cost"));
+  CHECK(apart.out == joined.out);
+}
+
+TEST_CASE("a loss that leaves no carry is the command's fault") {
+  const Folder folder;
+  const std::string player = folder.write("short.yaml",
+                                          "format: yardworth/player/1\nlabel: short\nhandicap_index: 30\n"
+                                          "clubs: [{club: driver, carry: 100}, {club: 7-iron, carry: 60}]\n");
+  const Ran ran = run(fmt::format("gain --driver -120 --player '{}'", player));
+  CHECK(ran.status == 2);
+  CHECK(ran.out.empty());
+  CHECK(says(ran.err, "yardworth: "));
+}
+
+TEST_CASE("JSON and CSV of the command are whole, and what was assumed is told") {
+  const Ran json = run(quick_gain + "--format json");
+  REQUIRE(json.status == 0);
+  const auto parsed = nlohmann::json::parse(json.out);
+  CHECK(parsed["format"] == "yardworth/gain/1");
+  CHECK(parsed["change"]["driver_carry_yd"] == 20.0);
+  CHECK(parsed["holes"].size() == 18);
+  CHECK(says(parsed["notes"][0].get<std::string>(), "built-in"));
+
+  const Ran csv = run(quick_gain + "--format csv");
+  CHECK(csv.status == 0);
+  CHECK(csv.out.rfind("hole,par,length_yd,", 0) == 0);
+  CHECK(std::count(csv.out.begin(), csv.out.end(), '\n') == 20);
+  CHECK(says(csv.err, "built-in"));
+}
+
+TEST_CASE("the curve goes from nothing to its end in steps") {
+  const Ran csv = run(quick_gain + "--to 20 --step 10 --format csv");
+  CHECK(csv.status == 0);
+  CHECK(says(csv.out, "\r\n0,0,"));
+  CHECK(says(csv.out, "\r\n10,0,"));
+  CHECK(says(csv.out, "\r\n20,0,"));
+  CHECK(std::count(csv.out.begin(), csv.out.end(), '\n') == 4);
+  CHECK(says(run(quick_gain + "--to 20 --step 10").out, "Strokes saved a round against added carry"));
+}
+
+TEST_CASE("an output is written whole, and an existing one only with --force") {
+  const Folder folder;
+  const std::string path = folder / "gain.txt";
+  const std::string to_file = quick_gain + fmt::format("--output '{}'", path);
+  const Ran first = run(to_file);
+  CHECK(first.status == 0);
+  CHECK(first.out.empty());
+  CHECK(content(path) == run(quick_gain).out);
+
+  folder.write("gain.txt", "mine");
+  const Ran refused = run(to_file);
+  CHECK(refused.status == 2);
+  CHECK(says(refused.err, "--force"));
+  CHECK(content(path) == "mine");
+
+  const Ran forced = run(to_file + " --force");
+  CHECK(forced.status == 0);
+  CHECK(content(path) == run(quick_gain).out);
+  CHECK(folder.files() == 1);
+}
+
+TEST_CASE("an output that cannot be written is refused") {
+  const Folder folder;
+  for (const std::string& path : {folder / "none/gain.txt", folder / "."}) {
+    CAPTURE(path);
+    const Ran ran = run(quick_gain + fmt::format("--output '{}' --force", path));
+    CHECK(ran.status == 2);
+    CHECK(ran.out.empty());
+    CHECK(says(ran.err, "fault: found"));
+  }
+  CHECK(folder.files() == 0);
+}
+
+TEST_CASE("a full device is not done, a reader that leaves is no failure") {
+  if (fs::exists("/dev/full")) {
+    const Ran full = run("--help", ">/dev/full");
+    CHECK(full.status == 1);
+    CHECK(says(full.err, "cannot write the output"));
+  }
+  const Folder folder;
+  const std::string status = folder / "status";
+  // The reader is gone before the program begins to write.
+  const std::string line =
+      fmt::format("{{ sleep 0.2; '{}' --help; echo $? >'{}'; }} | true; sleep 0.6", YARDWORTH_PROGRAM, status);
+  CHECK(std::system(line.c_str()) == 0);
+  CHECK(content(status) == "0\n");
+}
