@@ -56,8 +56,7 @@ DistanceChange change_of(const GainOptions& options, Units units) {
 void say_default_change(const GainOptions& options, Inputs& inputs) {
   if (options.driver || options.irons) return;
   inputs.assumed.push_back(
-      fmt::format("Neither --driver nor --irons was given: {} {} more with the driver and {} with "
-                  "the irons are taken.",
+      fmt::format("Assumed, with neither --driver nor --irons: {} {} more with the driver, {} with the irons.",
                   default_change.driver_carry_yd, name(inputs.course.units), default_change.irons_carry_yd));
 }
 

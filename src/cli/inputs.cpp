@@ -67,7 +67,7 @@ std::vector<std::string> assumptions(const InputOptions& options, const Inputs& 
   if (options.player.empty()) parts.push_back("built-in player " + inputs.player.label);
   if (options.tee.empty()) parts.push_back(inputs.course.tees[inputs.tee].name + " tees");
   if (parts.empty()) return {};
-  return {fmt::format("Assumed, since no others were given: {}.", fmt::join(parts, ", "))};
+  return {fmt::format("Assumed: {}.", fmt::join(parts, ", "))};
 }
 
 }  // namespace

@@ -162,7 +162,7 @@ std::string second_shots_section(const GainResult& result) {
           ? "What is played after the tee shot on the one hole longer than a par 3"
           : fmt::format("What is played after the tee shot on the {} holes longer than a par 3", shots.holes);
   return section(title) + format_table(table) +
-         fmt::format("Tee shots on the fairway {}, with a penalty stroke {}.\n",
+         fmt::format("Of these tee shots {} finish on the fairway and {} cost a penalty stroke.\n",
                      before_after(percent(shots.fairway_before), percent(shots.fairway_after)),
                      before_after(percent(shots.penalty_before), percent(shots.penalty_after)));
 }

@@ -196,7 +196,7 @@ TEST_CASE("text sums the second shots of the holes longer than a par 3") {
              "5-iron          50%    25%     -25\n"
              "7-iron           0%    75%     +75\n"
              "putter          25%     0%     -25\n"));
-  CHECK(says(text, "Tee shots on the fairway 50% -> 62%, with a penalty stroke 12% -> 6%."));
+  CHECK(says(text, "Of these tee shots 50% -> 62% finish on the fairway and 12% -> 6% cost a penalty stroke."));
 }
 
 TEST_CASE("text says what was not computed") {
