@@ -44,6 +44,7 @@ template <class T>
 CLI::Option* add_choice(CLI::App& app, const std::string& name, T& target,
                         const std::vector<std::pair<std::string, T>>& choices, const std::string& help) {
   std::vector<std::string> words;
+  words.reserve(choices.size());
   for (const auto& choice : choices) words.push_back(choice.first);
   const auto store = [name, &target, choices, words](const std::string& word) {
     for (const auto& [known, value] : choices) {

@@ -115,7 +115,7 @@ std::string holes_section(const GainResult& result) {
               {}};
   const PlanGain& plan = result.answer();
   for (const HoleGain& hole : plan.holes) table.rows.push_back(hole_row(hole, result.units));
-  table.rows.push_back({});
+  table.rows.emplace_back();
   table.rows.push_back(total_row(plan, result.units));
   return section(result.best ? "The holes, best plan" : "The holes, habit plan") + format_table(table) +
          wrap(

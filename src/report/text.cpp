@@ -212,7 +212,7 @@ std::string escape_html(const std::string& text) {
 std::string csv_text(const std::string& text) {
   constexpr std::string_view formula_starts = "=+-@\t\r";
   const bool formula = !text.empty() && formula_starts.find(text.front()) != std::string_view::npos;
-  const std::string guarded = formula ? "'" + text : text;
+  std::string guarded = formula ? "'" + text : text;
   if (guarded.find_first_of(",\"\r\n") == std::string::npos) return guarded;
   std::string quoted = "\"";
   for (const char c : guarded) {
