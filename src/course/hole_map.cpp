@@ -121,7 +121,8 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   place_raster();
   fill_raster();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
-  measure_clearance();
+  measure_clearance(&Cell::clearance_yd, false);
+  measure_clearance(&Cell::trouble_yd, true);
 }
 
 void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
@@ -158,7 +159,7 @@ void HoleMap::place_raster() {
   origin_ = {std::floor(low.x - side_margin_yd), std::floor(low.y - end_margin_yd)};
   columns_ = static_cast<std::size_t>(std::ceil((high.x + side_margin_yd - origin_.x) / cell_yd));
   rows_ = static_cast<std::size_t>(std::ceil((high.y + end_margin_yd - origin_.y) / cell_yd));
-  cells_.assign(columns_ * rows_, {Ground::rough, 0, no_edge});
+  cells_.assign(columns_ * rows_, {Ground::rough, 0, 0, false, no_edge});
 }
 
 // Row by row through the middles of the cells: between two crossings of a polygon's outline the cells are inside it.
@@ -222,6 +223,7 @@ void HoleMap::mark_edges(std::size_t area) {
 
 void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end) {
   Cell& cell = cells_[row * columns_ + column];
+  cell.near_trouble |= areas_[area].ground != Ground::fairway;
   if (cell.edge != no_edge || edges_.size() >= many_edges) {
     cell.edge = many_edges;
     return;
@@ -248,21 +250,20 @@ void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, P
 
 // Chessboard distance, in cells, to the nearest cell that an edge crosses or that is outside the raster; the ball may
 // be anywhere in its own cell, so one less is certain.
-void HoleMap::measure_clearance() {
-  const auto at = [&](std::size_t row, std::size_t column) -> int {
-    return cells_[row * columns_ + column].clearance_yd;
-  };
+void HoleMap::measure_clearance(std::uint8_t Cell::*clearance, bool trouble_only) {
   const auto relax = [&](std::size_t row, std::size_t column, bool forward) {
     Cell& cell = cells_[row * columns_ + column];
-    if (cell.edge != no_edge || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
-      cell.clearance_yd = 0;
+    const bool edge = trouble_only ? cell.near_trouble : cell.edge != no_edge;
+    if (edge || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
+      cell.*clearance = 0;
       return;
     }
-    const std::size_t other = forward ? row - 1 : row + 1;
-    const int nearest = std::min(
-        {at(other, column - 1), at(other, column), at(other, column + 1), at(row, forward ? column - 1 : column + 1)});
-    const int before = forward ? clearance_limit_cells : cell.clearance_yd;
-    cell.clearance_yd = static_cast<std::uint8_t>(std::min(before, nearest + 1));
+    const Cell* other = &cells_[(forward ? row - 1 : row + 1) * columns_ + column];
+    const Cell* beside = forward ? &cell - 1 : &cell + 1;
+    const int nearest =
+        std::min({(other - 1)->*clearance, other->*clearance, (other + 1)->*clearance, beside->*clearance});
+    const int before = forward ? clearance_limit_cells : cell.*clearance;
+    cell.*clearance = static_cast<std::uint8_t>(std::min(before, nearest + 1));
   };
   for (std::size_t row = 0; row < rows_; ++row) {
     for (std::size_t column = 0; column < columns_; ++column) relax(row, column, true);
@@ -271,8 +272,8 @@ void HoleMap::measure_clearance() {
     for (std::size_t column = columns_; column-- > 0;) relax(row, column, false);
   }
   for (Cell& cell : cells_) {
-    const int cells = std::max(0, cell.clearance_yd - 1);
-    cell.clearance_yd = static_cast<std::uint8_t>(cells * static_cast<int>(cell_yd));
+    const int cells = std::max(0, cell.*clearance - 1);
+    cell.*clearance = static_cast<std::uint8_t>(cells * static_cast<int>(cell_yd));
   }
 }
 

@@ -8,7 +8,7 @@ namespace {
 constexpr double relief_yd = 2.5;
 
 // How closely a rolling ball is watched near edges.
-constexpr double step_yd = 1.5;
+constexpr double step_yd = 2.0;
 
 bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
 
@@ -39,12 +39,13 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, do
   Point at = landing;
   double left = roll_yd;  // in yards of normal fairway
   for (;;) {
-    const Ground ground = map.ground_at(at);
+    const HoleMap::Look look = map.look_at(at);
+    const Ground ground = look.ground;
     if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
     if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at);
     const double factor = roll_factor(ground, map.firmness());
     if (left * factor < 1e-6) return {at, lie_on(ground), 0, false};
-    const double step = std::min(left * factor, std::max(step_yd, map.clearance_yd(at)));
+    const double step = std::min(left * factor, std::max(step_yd, look.clearance_yd));
     at = at + step * direction;
     left -= step / factor;
   }

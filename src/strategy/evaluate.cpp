@@ -13,33 +13,40 @@ namespace yardworth {
 TransitionBuilder::TransitionBuilder(const HoleModel& model)
     : model_(&model), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
 
-void TransitionBuilder::add(const Settled& settled, double weight) {
-  row_.cost += weight * settled.cost;
-  if (settled.replay) row_.replay += weight;
-  if (settled.terminal) return;
-  for (std::size_t i = 0; i < 4; ++i) {
-    const double share = weight * settled.corners.weight[i];
-    if (share <= 0.0) continue;
-    const StateId state = settled.corners.vertex[i];
-    double& sum = weight_[static_cast<std::size_t>(state)];
-    if (sum == 0.0) touched_.push_back(state);
-    sum += share;
-  }
-}
-
-const Transition& TransitionBuilder::build(StateId state, const Action& action) {
+void TransitionBuilder::begin() {
   row_.cost = 1.0;
   row_.replay = 0.0;
   row_.to.clear();
   touched_.clear();
-  for_each_strike(*model_, state, action,
-                  [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
+}
+
+void TransitionBuilder::add(const Settled& settled, double weight) {
+  row_.cost += weight * settled.cost;
+  if (settled.kind == Settled::Kind::replay) row_.replay += weight;
+  if (settled.kind != Settled::Kind::between_states) return;
+  const std::array<double, 4> shares = settled.weights();
+  for (std::size_t i = 0; i < 4; ++i) {
+    if (shares[i] * weight <= 0.0) continue;
+    double& sum = weight_[settled.state[i]];
+    if (sum == 0.0) touched_.push_back(settled.state[i]);
+    sum += weight * shares[i];
+  }
+}
+
+const Transition& TransitionBuilder::finish() {
   std::sort(touched_.begin(), touched_.end());
   for (const StateId to : touched_) {
     row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;
   }
   return row_;
+}
+
+const Transition& TransitionBuilder::build(StateId state, const Action& action) {
+  begin();
+  for_each_strike(*model_, state, action,
+                  [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
+  return finish();
 }
 
 double action_value(const Transition& row, const std::vector<double>& value) {
@@ -60,7 +67,7 @@ struct ReachedGraph {
   std::vector<Transition> rows;
 };
 
-ReachedGraph reach(const HoleModel& model, const ActionOf& action_of, Plan& plan) {
+ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
   ReachedGraph reached;
   reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
   const auto meet = [&](StateId state) {
@@ -69,12 +76,9 @@ ReachedGraph reach(const HoleModel& model, const ActionOf& action_of, Plan& plan
     index = static_cast<int>(reached.states.size());
     reached.states.push_back(state);
   };
-  TransitionBuilder builder(model);
-  meet(model.tee_state());
+  for (const StateId root : roots) meet(root);
   for (std::size_t i = 0; i < reached.states.size(); ++i) {
-    const StateId state = reached.states[i];
-    plan[static_cast<std::size_t>(state)] = action_of(state);
-    reached.rows.push_back(builder.build(state, plan[static_cast<std::size_t>(state)]));
+    reached.rows.push_back(row_of(reached.states[i]));
     for (const auto& edge : reached.rows.back().to) meet(edge.first);
   }
   return reached;
@@ -172,11 +176,22 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
 }  // namespace
 
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
+  Plan plan(static_cast<std::size_t>(model.state_count()));
+  TransitionBuilder builder(model);
+  const RowOf row_of = [&](StateId state) -> const Transition& {
+    Action& action = plan[static_cast<std::size_t>(state)];
+    action = action_of(state);
+    return builder.build(state, action);
+  };
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()});
+  result.plan = std::move(plan);
+  return result;
+}
+
+PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
   PlanValue result;
-  const auto count = static_cast<std::size_t>(model.state_count());
-  result.value.assign(count, std::numeric_limits<double>::quiet_NaN());
-  result.plan.assign(count, {});
-  const ReachedGraph reached = reach(model, action_of, result.plan);
+  result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());
+  const ReachedGraph reached = reach(model, row_of, roots);
   const std::vector<int> component = find_components(reached, result.components);
   std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
   for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);

@@ -65,7 +65,11 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution.ring_yd,
             resolution.arc_yd),
       lattices_(&lattices) {
-  for (const Lie lie : all_lies) swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
+  for (const Lie lie : all_lies) {
+    const auto index = static_cast<std::size_t>(lie);
+    swings_[index] = full_swings(player, lie);
+    for (const double radius : grid_.radii()) baseline_on_rings_[index].push_back(short_game.strokes(lie, radius));
+  }
   for (int lie = 0; lie < 4; ++lie) {
     for (int vertex = 0; vertex < grid_.size(); ++vertex) places_.push_back(map.pin() + grid_.offset(vertex));
   }

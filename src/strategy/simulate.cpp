@@ -40,9 +40,10 @@ ActionAt plan_at(const HoleModel& model, const Plan& plan) {
     const Settled settled = model.settle({from, lie, 0, false});
     boost::random::uniform_01<double> uniform;
     double left = uniform(engine);
+    const std::array<double, 4> weights = settled.weights();
     for (std::size_t i = 0; i < 4; ++i) {
-      left -= settled.corners.weight[i];
-      const StateId state = settled.corners.vertex[i];
+      left -= weights[i];
+      const StateId state = settled.state[i];
       const Action& action = plan[static_cast<std::size_t>(state)];
       if (left < 0.0 && action.swing >= 0) return moved(model, state, action, from);
     }

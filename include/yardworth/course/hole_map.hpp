@@ -28,20 +28,23 @@ class HoleMap {
  public:
   HoleMap(const Hole& hole, Firmness firmness);
 
-  Ground ground_at(Point p) const {
+  struct Look {
+    Ground ground;
+    double clearance_yd;  // the ground stays the same at least this far in every direction, up to 60; 0 near an edge
+    double trouble_yd;    // no edge but those between fairway and rough comes nearer than this, up to 60
+  };
+  Look look_at(Point p) const {
     const Cell* cell = cell_at(p);
-    if (cell == nullptr || cell->edge == many_edges) return ground_by_areas(p);
-    if (cell->edge == no_edge) return cell->ground;
+    if (cell == nullptr || cell->edge == many_edges) return {ground_by_areas(p), 0.0, 0.0};
+    if (cell->edge == no_edge) {
+      return {cell->ground, static_cast<double>(cell->clearance_yd), static_cast<double>(cell->trouble_yd)};
+    }
     const Edge& edge = edges_[cell->edge];
     const double cross =
         (edge.end.x - edge.start.x) * (p.y - edge.start.y) - (edge.end.y - edge.start.y) * (p.x - edge.start.x);
-    return cross >= 0.0 ? edge.left : edge.right;
+    return {cross >= 0.0 ? edge.left : edge.right, 0.0, static_cast<double>(cell->trouble_yd)};
   }
-  // The ground stays the same at least this far in every direction, up to 60 yards; 0 near an edge.
-  double clearance_yd(Point p) const {
-    const Cell* cell = cell_at(p);
-    return cell != nullptr ? cell->clearance_yd : 0.0;
-  }
+  Ground ground_at(Point p) const { return look_at(p).ground; }
   // The index in areas() of the area that counts at p, or -1 in the rough.
   int area_at(Point p) const;
 
@@ -59,6 +62,8 @@ class HoleMap {
   struct Cell {
     Ground ground;
     std::uint8_t clearance_yd;
+    std::uint8_t trouble_yd;
+    bool near_trouble;
     std::uint16_t edge;  // index into edges_, or one of the two above
   };
   // The only edge that crosses a cell, with the ground on both sides of it; the edge itself belongs to `left`.
@@ -85,7 +90,7 @@ class HoleMap {
   void fill_raster();
   void mark_edges(std::size_t area);
   void mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end);
-  void measure_clearance();
+  void measure_clearance(std::uint8_t Cell::*clearance, bool trouble_only);
 
   LineOfPlay line_;
   Firmness firmness_;

@@ -30,12 +30,16 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, do
 // of flight from where it last crossed the edge (Rule 17.1d); where nothing there can be played, stroke and distance.
 inline Rest come_to_rest(const HoleMap& map, Point from, Point direction, double carry_yd, double roll_yd) {
   const Point landing = from + carry_yd * direction;
-  const Ground ground = map.ground_at(landing);
-  const double roll = roll_yd * roll_factor(ground, map.firmness());
-  if (roll > map.clearance_yd(landing) || ground == Ground::out_of_bounds || ground == Ground::penalty_area) {
-    return roll_out(map, from, direction, landing, roll_yd);
+  const HoleMap::Look look = map.look_at(landing);
+  if (look.ground != Ground::out_of_bounds && look.ground != Ground::penalty_area) {
+    const double roll = roll_yd * roll_factor(look.ground, map.firmness());
+    const Point end = landing + roll * direction;
+    // With nothing but fairway and rough within reach, a ball that would end on the ground it landed on stayed there.
+    if (roll <= look.clearance_yd || (roll <= look.trouble_yd && map.ground_at(end) == look.ground)) {
+      return {end, lie_on(look.ground), 0, false};
+    }
   }
-  return {landing + roll * direction, lie_on(ground), 0, false};
+  return roll_out(map, from, direction, landing, roll_yd);
 }
 
 inline double roll_factor(Ground ground, Firmness firmness) {

@@ -39,15 +39,19 @@ struct StrikeLattices {
   StrikeLattice tee_solid, tee_poor;  // of the tee shot
 };
 
-// States lie on rings around the hole: the value of a lie changes mostly with the distance, so rings may be far apart
-// along themselves. A point between the rings is a weighted mean of the four states around it (weights >= 0, sum 1).
+// States lie on rings around the hole: the value of a lie changes mostly with the distance, so the states of a ring may
+// be far apart. A point between two rings lies between four states.
 class RingGrid {
  public:
   RingGrid(double first_yd, double last_yd, double ring_yd, double arc_yd);
 
+  // The four vertices around a point, and how it lies between them.
   struct Corners {
-    std::array<int, 4> vertex;
-    std::array<double, 4> weight;
+    std::array<int, 4> vertex;  // two on the nearer ring, two on the further one
+    std::size_t ring;           // the nearer ring
+    double ring_share;          // of the way from the nearer ring to the further one
+    double near_share;          // of the way between the two vertices of the nearer ring
+    double far_share;
   };
   // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
   Corners corners(Point offset, double distance_yd) const {
@@ -58,10 +62,9 @@ class RingGrid {
     const double turn = diamond_angle(offset);
     const auto [near0, near1, near_share] = on_ring(ring, turn);
     const auto [far0, far1, far_share] = on_ring(ring + 1, turn);
-    return {
-        {near0, near1, far0, far1},
-        {(1.0 - share) * (1.0 - near_share), (1.0 - share) * near_share, share * (1.0 - far_share), share * far_share}};
+    return {{near0, near1, far0, far1}, ring, share, near_share, far_share};
   }
+  const std::vector<double>& radii() const { return radius_; }
   int size() const { return first_vertex_.back(); }
   // The place of a vertex, from the hole.
   Point offset(int vertex) const;
@@ -107,12 +110,30 @@ struct Action {
   friend bool operator==(const Action&, const Action&) = default;
 };
 
-// What a ball at rest is worth: a cost that is certain plus a mean over states, or the same shot again.
+// What a ball at rest is worth: a cost that is certain plus a mean over four states (weights >= 0, sum 1), or nothing
+// more, or the same shot again. Kept small: there are millions.
 struct Settled {
-  double cost = 0.0;  // penalty strokes, and the short game or the putts where the ball is that near
-  bool replay = false;
-  bool terminal = true;
-  RingGrid::Corners corners{};  // vertices already moved to their lie: state ids
+  enum class Kind : std::uint8_t { holed, between_states, replay };
+
+  double cost = 0.0;             // penalty strokes, and what the baseline adds
+  std::array<float, 3> share{};  // RingGrid's ring, near and far share
+  std::array<std::uint16_t, 4> state{};
+  Kind kind = Kind::holed;
+
+  std::array<double, 4> weights() const {
+    const double ring = share[0];
+    const double near = share[1];
+    const double far = share[2];
+    return {(1.0 - ring) * (1.0 - near), (1.0 - ring) * near, ring * (1.0 - far), ring * far};
+  }
+  // Strokes still to come, given values by state; what a replay will cost is left out.
+  double worth(const std::vector<double>& value) const {
+    if (kind != Kind::between_states) return cost;
+    const std::array<double, 4> weight = weights();
+    double sum = cost;
+    for (std::size_t i = 0; i < 4; ++i) sum += weight[i] * value[state[i]];
+    return sum;
+  }
 };
 
 // One hole for one golfer: the states, the shots and what they lead to. Holds references: map, baseline and lattices
@@ -137,18 +158,24 @@ class HoleModel {
   Settled settle(const Rest& rest) const {
     Settled settled;
     settled.cost = rest.penalty_strokes;
-    settled.replay = rest.replay;
-    if (rest.replay) return settled;
-    const Point offset = rest.at - pin();
-    const double distance = std::sqrt(offset.x * offset.x + offset.y * offset.y);
-    if (rest.lie == Lie::green || distance <= short_game_radius_yd) {
-      settled.cost += short_game_->strokes(rest.lie, distance);
+    if (rest.replay) {
+      settled.kind = Settled::Kind::replay;
       return settled;
     }
-    settled.terminal = false;
-    settled.corners = grid_.corners(offset, distance);
+    const Point offset = rest.at - pin();
+    const double distance = std::sqrt(offset.x * offset.x + offset.y * offset.y);
+    settled.cost += short_game_->strokes(rest.lie, distance);
+    if (rest.lie == Lie::green || distance <= short_game_radius_yd) return settled;
+    const RingGrid::Corners corners = grid_.corners(offset, distance);
+    // What is interpolated is the difference to the baseline, which knows how strokes grow with distance: that leaves a
+    // function so smooth that the rings may lie far apart.
+    const auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(rest.lie)];
+    settled.kind = Settled::Kind::between_states;
+    settled.share = {static_cast<float>(corners.ring_share), static_cast<float>(corners.near_share),
+                     static_cast<float>(corners.far_share)};
+    settled.cost -= on_rings[corners.ring] + settled.share[0] * (on_rings[corners.ring + 1] - on_rings[corners.ring]);
     const int shift = (static_cast<int>(rest.lie) - static_cast<int>(Lie::fairway)) * grid_.size();
-    for (int& vertex : settled.corners.vertex) vertex += shift;
+    for (std::size_t i = 0; i < 4; ++i) settled.state[i] = static_cast<std::uint16_t>(corners.vertex[i] + shift);
     return settled;
   }
 
@@ -174,6 +201,7 @@ class HoleModel {
   const Baseline* short_game_;
   std::array<std::vector<Swing>, all_lies.size()> swings_;
   RingGrid grid_;
+  std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
   std::vector<Point> places_;
   const StrikeLattices* lattices_;
 };

@@ -47,18 +47,21 @@ struct Transition {
 class TransitionBuilder {
  public:
   explicit TransitionBuilder(const HoleModel& model);
+  // The row of an action; valid until the next.
   const Transition& build(StateId state, const Action& action);
+  // The same from outcomes already known: begin, add each with its weight (they sum to 1), finish.
+  void begin();
+  void add(const Settled& settled, double weight);
+  const Transition& finish();
 
  private:
-  void add(const Settled& settled, double weight);
-
   const HoleModel* model_;
   Transition row_;
   std::vector<double> weight_;
   std::vector<StateId> touched_;
 };
 
-// Expected strokes by state under a plan; NaN for states that are not reached from the tee.
+// Expected strokes by state under a plan; NaN for states that are not reached.
 struct PlanValue {
   std::vector<double> value;
   Plan plan;  // with an action for every reached state
@@ -71,10 +74,15 @@ struct PlanValue {
 // What is played from a state.
 using ActionOf = std::function<Action(StateId)>;
 
-// Evaluates a plan exactly: the strong components of the graph of states reached from the tee, in reverse topological
+// Evaluates a plan exactly: the strong components of the graph of states reached from the roots, in reverse topological
 // order, and a sparse linear solve inside each (P. Dai, Mausam, D. Weld, J. Goldsmith, "Topological Value Iteration
 // Algorithms", JAIR 42, 2011). Throws CannotFinish when the plan never holes out from a state.
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
+
+// The same from any roots, with the row of each state given; the result has no plan. The row returned need stay valid
+// only until the next call.
+using RowOf = std::function<const Transition&(StateId)>;
+PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots);
 
 // Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
 double action_value(const Transition& row, const std::vector<double>& value);

@@ -31,14 +31,14 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
            {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, false}}};
 }
 
-// Strikes the nodes first..last of a stratum and calls visit(k, const Rest&) for each, k rising.
+// Strikes every stride-th of the nodes first..last of a stratum and calls visit(k, const Rest&) for each, k rising.
 template <class Visit>
 void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
-                  double reference_heading_rad, int first, int last, Visit visit) {
+                  double reference_heading_rad, int first, int last, int stride, Visit visit) {
   Point direction = along_heading(reference_heading_rad + first * stratum.step_rad);
-  const double sine = std::sin(stratum.step_rad);
-  const double cosine = std::cos(stratum.step_rad);
-  for (int k = first; k <= last; ++k) {
+  const double sine = std::sin(stride * stratum.step_rad);
+  const double cosine = std::cos(stride * stratum.step_rad);
+  for (int k = first; k <= last; k += stride) {
     const double carry = stratum.carry_yd(swing, k);
     visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
     // The next node's direction, turned by one step: cheaper than a sine and a cosine for each.
@@ -56,7 +56,7 @@ void for_each_strike(const HoleModel& model, StateId state, const Action& action
     const int centre = action.aim * stratum.steps_per_aim;
     const std::vector<double>& weights = stratum.lattice->weights();
     strike_nodes(model, model.place_of(state), swing, stratum, action.reference_heading_rad, centre - half,
-                 centre + half, [&](int k, const Rest& rest) {
+                 centre + half, 1, [&](int k, const Rest& rest) {
                    visit(rest, stratum.share * weights[static_cast<std::size_t>(k - centre + half)]);
                  });
   }

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth {
+
+// How the best plan is looked for.
+struct SearchOptions {
+  // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
+  // the best are not tried on all of it.
+  double screen_margin = 0.10;
+  // Try everything everywhere: nothing is screened, and no bound saves a look.
+  bool complete = false;
+  // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.
+  double tolerance = 1e-7;
+  // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
+  int aim_reach_sd = 2;
+};
+
+// The best plan of a hole and its expected strokes.
+struct BestPlan {
+  PlanValue exact;        // the plan evaluated exactly, by state; NaN for states that no plan met reaches
+  int considered = 0;     // states
+  int sweeps = 0;         // policy iterations
+  std::int64_t fans = 0;  // swings weighed at every aim on the whole lattice
+};
+
+// Policy iteration, each sweep nearest states first with the values just found and then an exact evaluation, from a
+// plan and its value; an action is only ever left for a better one, so that the result is never worse than the start.
+// States that no plan met on the way reaches are not solved: their value is guessed from the baseline, in their favour.
+// Throws CannotFinish like evaluate_plan.
+BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,
+                        const SearchOptions& options = {});
+
+// The proof on demand: by how many strokes any action at any considered state, one that was screened out included,
+// beats the plan's own by one step (the largest Bellman residual).
+double largest_bellman_residual(const HoleModel& model, const BestPlan& best, const SearchOptions& options = {});
+
+// Every swing that may be played from a place, at its reference direction, with the range of aims to search.
+struct Candidate {
+  Action action;
+  int first_aim = 0;
+  int last_aim = 0;
+};
+std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd);
+
+// Expected strokes of one candidate at every aim, given values of states.
+std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
+                               const std::vector<double>& value);
+
+}  // namespace yardworth

@@ -1,0 +1,476 @@
+#include "yardworth/strategy/best.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <stdexcept>
+#include <utility>
+
+#include "yardworth/strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
+// Strokes that an unconsidered state is better than the baseline says, so that a plan which looks good because of it is
+// tried, and the state then considered.
+constexpr double optimism = 0.25;
+
+double guess_at(const HoleModel& model, StateId state) {
+  const double distance = distance_yd(model.place_of(state), model.pin());
+  return model.short_game().strokes(model.lie_of(state), distance) - optimism;
+}
+
+// Values by state (a guess where the state has not been considered), and how far each has moved in all: a state need
+// not be tried again while nothing it may lead to has moved.
+class Values {
+ public:
+  Values(const HoleModel& model, const std::vector<double>& known) : value_(known), travelled_(known.size(), 0.0) {
+    for (StateId state = 0; state < model.state_count(); ++state) {
+      double& value = value_[static_cast<std::size_t>(state)];
+      if (std::isnan(value)) value = guess_at(model, state);
+    }
+  }
+  double operator[](StateId state) const { return value_[static_cast<std::size_t>(state)]; }
+  const std::vector<double>& all() const { return value_; }
+  void move(StateId state, double value) {
+    const auto index = static_cast<std::size_t>(state);
+    travelled_[index] += std::abs(value - value_[index]);
+    value_[index] = value;
+  }
+  double travelled(StateId state) const { return travelled_[static_cast<std::size_t>(state)]; }
+
+ private:
+  std::vector<double> value_;
+  std::vector<double> travelled_;
+};
+
+// The outcomes of a swing from a state at every node that its range of aims needs. They do not depend on any value, so
+// they are struck once.
+struct Fan {
+  std::vector<Settled> solid, poor;
+};
+
+std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
+                            const Stratum& stratum, int stride) {
+  std::vector<Settled> outcomes;
+  if (stratum.share <= 0.0) return outcomes;
+  const int half = stratum.lattice->half_width();
+  const int first = candidate.first_aim * stratum.steps_per_aim - half;
+  const int last = candidate.last_aim * stratum.steps_per_aim + half;
+  outcomes.reserve(static_cast<std::size_t>((last - first) / stride + 1));
+  strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first, last,
+               stride, [&](int, const Rest& rest) { outcomes.push_back(model.settle(rest)); });
+  return outcomes;
+}
+
+// Expected strokes and the probability of a replay at each aim.
+struct AimSums {
+  std::vector<double> strokes, replay;
+};
+
+// Adds a stratum's outcomes, struck at every stride-th node, to the sums of every aim.
+void add_outcomes(const Stratum& stratum, int stride, const std::vector<Settled>& outcomes,
+                  const std::vector<double>& value, AimSums& sums) {
+  if (outcomes.empty()) return;
+  thread_local std::vector<double> worth, replay;
+  worth.clear();
+  replay.clear();
+  bool any_replay = false;
+  for (const Settled& outcome : outcomes) {
+    worth.push_back(outcome.worth(value));
+    const bool again = outcome.kind == Settled::Kind::replay;
+    replay.push_back(again ? 1.0 : 0.0);
+    any_replay |= again;
+  }
+  const std::vector<double>& weights = stratum.lattice->weights();
+  const auto steps = static_cast<std::size_t>(stride);
+  double total = 0.0;
+  for (std::size_t w = 0; w < weights.size(); w += steps) total += weights[w];
+  const double scale = stratum.share / total;
+  const auto weighted = [&](const std::vector<double>& nodes, std::size_t first) {
+    double sum = 0.0;
+    for (std::size_t w = 0, node = first; w < weights.size(); w += steps, ++node) sum += weights[w] * nodes[node];
+    return scale * sum;
+  };
+  for (std::size_t aim = 0; aim < sums.strokes.size(); ++aim) {
+    const std::size_t first = aim * static_cast<std::size_t>(stratum.steps_per_aim) / steps;
+    sums.strokes[aim] += weighted(worth, first);
+    if (any_replay) sums.replay[aim] += weighted(replay, first);
+  }
+}
+
+AimSums no_sums(const Candidate& candidate) {
+  const auto aims = static_cast<std::size_t>(candidate.last_aim - candidate.first_aim + 1);
+  return {std::vector<double>(aims, 1.0), std::vector<double>(aims, 0.0)};
+}
+
+// The sums with every replay played until it is none.
+std::vector<double> strokes_of(AimSums sums) {
+  for (std::size_t aim = 0; aim < sums.strokes.size(); ++aim) {
+    const double leaves = 1.0 - sums.replay[aim];
+    sums.strokes[aim] = leaves > 1e-9 ? sums.strokes[aim] / leaves : infinity;
+  }
+  return std::move(sums.strokes);
+}
+
+std::vector<double> strokes_by_aim(const HoleModel& model, StateId state, const Candidate& candidate, const Fan& fan,
+                                   const std::vector<double>& value) {
+  const auto [solid, poor] = strata_of(model, state, model.swing_of(model.lie_of(state), candidate.action));
+  AimSums sums = no_sums(candidate);
+  add_outcomes(poor, 1, fan.poor, value, sums);
+  add_outcomes(solid, 1, fan.solid, value, sums);
+  return strokes_of(std::move(sums));
+}
+
+Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate) {
+  const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
+  const auto [solid, poor] = strata_of(model, state, swing);
+  return {strike(model, state, candidate, swing, solid, 1), strike(model, state, candidate, swing, poor, 1)};
+}
+
+// One thing that may be played from a state, and the least it was worth when it was last looked at, less what may have
+// changed since.
+struct Option {
+  Candidate candidate;
+  double strokes = 0.0;
+  std::optional<Fan> fan;  // once it has been tried in full
+};
+
+struct StateRecord {
+  std::vector<Option> options;                     // the first is the start
+  std::vector<std::pair<StateId, double>> sights;  // states that its fans lead to, and their travel when last tried
+  std::size_t taken = 0;                           // index of the option that the plan takes
+  Transition row;                                  // of the action that the plan takes
+};
+
+// The least that any state at a distance can be worth, by whole yards: what hazards and lies cannot take away. Nearer
+// states are solved first, so that it is known up to the state in hand; further out it is taken to stay as it is.
+class LeastByDistance {
+ public:
+  explicit LeastByDistance(const HoleModel& model) : model_(&model) {
+    for (double yard = 0.0; yard <= short_game_radius_yd; yard += 1.0) {
+      const double green = model.short_game().strokes(Lie::green, yard);
+      least_.push_back(std::min(green, model.short_game().strokes(Lie::fairway, yard)));
+    }
+  }
+  void note(double distance_yd, double strokes) {
+    const auto yard = static_cast<std::size_t>(distance_yd);
+    if (yard >= least_.size()) least_.resize(yard + 1, infinity);
+    least_[yard] = std::min(least_[yard], strokes);
+    closed_.clear();
+  }
+  // The best that a swing at the hole, straight and free of trouble, could come to.
+  double bound(double distance_yd, const Swing& swing) {
+    if (closed_.empty()) close();
+    constexpr int nodes = 8;
+    double solid = 0.0;
+    double poor = 0.0;
+    for (int i = 0; i < nodes; ++i) {
+      const double u = (i + 0.5) / nodes;
+      solid += at(distance_yd - swing.carry_yd * (1.0 + swing.carry_sd_share * deviates_[static_cast<std::size_t>(i)]),
+                  swing);
+      poor += at(distance_yd - swing.carry_yd * std::lerp(poor_carry_low, poor_carry_high, u), swing);
+    }
+    return 1.0 + std::lerp(solid, poor, swing.poor_strike) / nodes;
+  }
+
+ private:
+  // Any roll may help: the nearest place between landing and the longest roll.
+  double at(double left_yd, const Swing& swing) const {
+    const double roll = swing.carry_yd * swing.roll_share * 1.4;
+    const double nearest = left_yd > 0.0 ? std::max(0.0, left_yd - roll) : -left_yd;
+    return closed_[std::min(static_cast<std::size_t>(nearest), closed_.size() - 1)];
+  }
+  // A place no further out is never worth more: the least from each distance on.
+  void close() {
+    closed_ = least_;
+    for (std::size_t i = closed_.size() - 1; i-- > 0;) closed_[i] = std::min(closed_[i], closed_[i + 1]);
+  }
+  static std::vector<double> deviates() {
+    std::vector<double> all;
+    for (int i = 0; i < 8; ++i) all.push_back(cut_normal_quantile((i + 0.5) / 8));
+    return all;
+  }
+
+  const HoleModel* model_;
+  std::vector<double> least_;
+  std::vector<double> closed_;
+  std::vector<double> deviates_ = deviates();
+};
+
+class Search {
+ public:
+  Search(const HoleModel& model, const ActionOf& start, const PlanValue& begun, const SearchOptions& options)
+      : model_(&model),
+        start_(&start),
+        options_(options),
+        plan_(begun.plan),
+        values_(model, begun.value),
+        records_(static_cast<std::size_t>(model.state_count())),
+        considered_(records_.size(), false),
+        seen_by_(records_.size(), -1),
+        least_(model),
+        builder_(model) {
+    consider(begun);
+  }
+
+  BestPlan run() {
+    constexpr int most_sweeps = 200;
+    BestPlan best;
+    const RowOf row_of = [this](StateId state) -> const Transition& { return row(state); };
+    for (;;) {
+      if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 200 sweeps");
+      bool changed = false;
+      for (const StateId state : states_) changed |= improve(state);
+      best.exact = evaluate_rows(*model_, row_of, states_);
+      for (const StateId state : states_) values_.move(state, best.exact.value[static_cast<std::size_t>(state)]);
+      if (!consider(best.exact) && !changed) break;
+    }
+    best.exact.plan = plan_;
+    best.exact.at_tee = values_[model_->tee_state()];
+    best.considered = static_cast<int>(states_.size());
+    best.fans = fans_;
+    return best;
+  }
+
+ private:
+  StateRecord& record(StateId state) { return records_[static_cast<std::size_t>(state)]; }
+  Action& planned(StateId state) { return plan_[static_cast<std::size_t>(state)]; }
+
+  // Takes up the states that a plan reaches; whether there was a new one.
+  bool consider(const PlanValue& reached) {
+    const std::size_t before = states_.size();
+    for (StateId state = 0; state < model_->state_count(); ++state) {
+      const double value = reached.value[static_cast<std::size_t>(state)];
+      if (std::isnan(value) || considered_[static_cast<std::size_t>(state)]) continue;
+      considered_[static_cast<std::size_t>(state)] = true;
+      states_.push_back(state);
+      values_.move(state, value);
+    }
+    std::stable_sort(states_.begin(), states_.end(), [this](StateId a, StateId b) { return values_[a] < values_[b]; });
+    return states_.size() > before;
+  }
+
+  const Transition& row(StateId state) {
+    if (record(state).options.empty()) begin(state);
+    return record(state).row;
+  }
+
+  // A state's first option is what the start plays there.
+  void begin(StateId state) {
+    if (planned(state).swing < 0) planned(state) = (*start_)(state);
+    const Action& start = planned(state);
+    add_option(state, {start, start.aim, start.aim});
+    try_option(state, 0);
+    take(state, 0, start);
+  }
+
+  void add_option(StateId state, const Candidate& candidate) { record(state).options.push_back({candidate, 0.0, {}}); }
+
+  // The best plan's next step at a state; whether it is another action than before.
+  bool improve(StateId state) {
+    StateRecord& known = record(state);
+    if (known.options.empty()) begin(state);
+    const Action before = planned(state);
+    if (known.options.size() == 1) {
+      try_all(state);
+    } else {
+      double drift = 0.0;
+      for (const auto& [seen, then] : known.sights) drift = std::max(drift, values_.travelled(seen) - then);
+      if (drift <= options_.tolerance) return false;
+      try_again(state, drift);
+    }
+    for (auto& [seen, then] : known.sights) then = values_.travelled(seen);
+    const double best = known.options[known.taken].strokes;
+    values_.move(state, best);
+    least_.note(distance_yd(model_->place_of(state), model_->pin()), best);
+    return !(planned(state) == before);
+  }
+
+  // Looks at everything that may be played, likeliest first, and takes the best.
+  void try_all(StateId state) {
+    StateRecord& known = record(state);
+    const Lie lie = model_->lie_of(state);
+    const Point from = model_->place_of(state);
+    const double distance = distance_yd(from, model_->pin());
+    std::vector<std::pair<double, Candidate>> bounded;
+    for (const Candidate& candidate : candidates_at(*model_, lie, from, options_.aim_reach_sd)) {
+      bounded.emplace_back(least_.bound(distance, model_->swing_of(lie, candidate.action)), candidate);
+    }
+    std::stable_sort(bounded.begin(), bounded.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    double best = try_option(state, 0);
+    for (const auto& [bound, candidate] : bounded) {
+      add_option(state, candidate);
+      Option& option = known.options.back();
+      option.strokes = bound;
+      if (options_.complete || bound < best) best = look_at(state, known.options.size() - 1, best);
+    }
+  }
+
+  // Screens an option and, if it may be the best, tries it in full.
+  double look_at(StateId state, std::size_t index, double best) {
+    Option& option = record(state).options[index];
+    const Swing swing = model_->swing_of(model_->lie_of(state), option.candidate.action);
+    const auto [solid, poor] = strata_of(*model_, state, swing);
+    Fan fan;
+    fan.poor = strike(*model_, state, option.candidate, swing, poor, 1);
+    if (!options_.complete) {
+      AimSums sums = no_sums(option.candidate);
+      add_outcomes(poor, 1, fan.poor, values_.all(), sums);
+      const int stride = solid.steps_per_aim;
+      add_outcomes(solid, stride, strike(*model_, state, option.candidate, swing, solid, stride), values_.all(), sums);
+      const std::vector<double> strokes = strokes_of(std::move(sums));
+      option.strokes = *std::min_element(strokes.begin(), strokes.end());
+      if (option.strokes > best + options_.screen_margin) return best;
+    }
+    fan.solid = strike(*model_, state, option.candidate, swing, solid, 1);
+    option.fan = std::move(fan);
+    note_sights(state, *option.fan);
+    return std::min(best, try_option(state, index, best));
+  }
+
+  // Only what may have become best: no value has moved by more than drift since the last time.
+  void try_again(StateId state, double drift) {
+    StateRecord& known = record(state);
+    double least = infinity;
+    for (const Option& option : known.options) least = std::min(least, option.strokes);
+    double best = infinity;
+    for (std::size_t i = 0; i < known.options.size(); ++i) {
+      if (known.options[i].strokes > least + 2.0 * drift) {
+        known.options[i].strokes -= drift;
+      } else {
+        best = std::min(best, try_option(state, i, best));
+      }
+    }
+  }
+
+  // Tries an option at every aim against the values so far, and takes it when it beats `best`; what it is worth.
+  double try_option(StateId state, std::size_t index, double best = -infinity) {
+    Option& option = record(state).options[index];
+    if (!option.fan) {
+      option.fan = strike_fan(*model_, state, option.candidate);
+      note_sights(state, *option.fan);
+    }
+    const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, *option.fan, values_.all());
+    const auto least = std::min_element(strokes.begin(), strokes.end());
+    option.strokes = *least;
+    ++fans_;
+    if (option.strokes < best) {
+      Action action = option.candidate.action;
+      action.aim = option.candidate.first_aim + static_cast<int>(least - strokes.begin());
+      take(state, index, action);
+    }
+    return option.strokes;
+  }
+
+  void take(StateId state, std::size_t index, const Action& action) {
+    StateRecord& known = record(state);
+    if (!known.row.to.empty() && known.taken == index && planned(state) == action) return;
+    planned(state) = action;
+    known.taken = index;
+    known.row = row_of_fan(state, known.options[index].candidate, *known.options[index].fan, action);
+  }
+
+  Transition row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {
+    builder_.begin();
+    const auto [solid, poor] = strata_of(*model_, state, model_->swing_of(model_->lie_of(state), action));
+    const auto add = [&](const Stratum& stratum, const std::vector<Settled>& outcomes) {
+      if (outcomes.empty()) return;
+      const auto first = static_cast<std::size_t>((action.aim - candidate.first_aim) * stratum.steps_per_aim);
+      const std::vector<double>& weights = stratum.lattice->weights();
+      for (std::size_t w = 0; w < weights.size(); ++w) builder_.add(outcomes[first + w], stratum.share * weights[w]);
+    };
+    add(poor, fan.poor);
+    add(solid, fan.solid);
+    return builder_.finish();
+  }
+
+  void note_sights(StateId state, const Fan& fan) {
+    StateRecord& known = record(state);
+    if (watching_ != state) {
+      watching_ = state;
+      ++watch_;
+      for (const auto& [seen, then] : known.sights) seen_by_[static_cast<std::size_t>(seen)] = watch_;
+    }
+    const auto note = [&](const std::vector<Settled>& outcomes) {
+      for (const Settled& outcome : outcomes) {
+        if (outcome.kind != Settled::Kind::between_states) continue;
+        for (const std::uint16_t seen : outcome.state) {
+          if (seen_by_[seen] == watch_) continue;
+          seen_by_[seen] = watch_;
+          known.sights.emplace_back(seen, values_.travelled(seen));
+        }
+      }
+    };
+    note(fan.solid);
+    note(fan.poor);
+  }
+
+  const HoleModel* model_;
+  const ActionOf* start_;
+  SearchOptions options_;
+  Plan plan_;
+  Values values_;
+  std::vector<StateRecord> records_;
+  std::vector<bool> considered_;
+  std::vector<StateId> states_;
+  std::vector<int> seen_by_;
+  int watch_ = 0;
+  StateId watching_ = -1;
+  LeastByDistance least_;
+  TransitionBuilder builder_;
+  std::int64_t fans_ = 0;
+};
+
+}  // namespace
+
+std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd) {
+  std::vector<Candidate> candidates;
+  const auto add = [&](const Action& action) {
+    const Swing swing = model.swing_of(lie, action);
+    const double aim_step = swing.direction_sd_rad / aims_per_sd;
+    const double off = std::remainder(heading_rad(from, model.pin()) - action.reference_heading_rad, 2.0 * pi);
+    const int to_pin = static_cast<int>(std::lround(std::clamp(off / aim_step, -60.0, 60.0)));
+    const int reach = aim_reach_sd * aims_per_sd;
+    candidates.push_back({action, std::max(-largest_aim, std::min(0, to_pin) - reach),
+                          std::min(largest_aim, std::max(0, to_pin) + reach)});
+  };
+  if (const auto at_hole = action_to_hole(model, lie, from)) add(*at_hole);
+  const std::vector<Swing>& swings = model.swings(lie);
+  for (std::size_t i = 0; i < swings.size(); ++i) {
+    const Action action{static_cast<int>(i), swings[i].carry_yd, reference_heading(model, from, swings[i]), 0};
+    if (candidates.empty() || !(candidates.front().action == action)) add(action);
+  }
+  return candidates;
+}
+
+std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
+                               const std::vector<double>& value) {
+  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate), value);
+}
+
+BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,
+                        const SearchOptions& options) {
+  return Search(model, start, begun, options).run();
+}
+
+double largest_bellman_residual(const HoleModel& model, const BestPlan& best, const SearchOptions& options) {
+  double largest = 0.0;
+  const Values values(model, best.exact.value);
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    if (std::isnan(best.exact.value[static_cast<std::size_t>(state)])) continue;
+    double least = infinity;
+    for (const Candidate& candidate :
+         candidates_at(model, model.lie_of(state), model.place_of(state), options.aim_reach_sd)) {
+      for (const double strokes : aim_values(model, state, candidate, values.all())) least = std::min(least, strokes);
+    }
+    largest = std::max(largest, values[state] - least);
+  }
+  return largest;
+}
+
+}  // namespace yardworth
