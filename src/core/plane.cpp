@@ -132,7 +132,8 @@ Polygon LineOfPlay::bend(const std::vector<LinePlace>& corners) const {
 }
 
 Polygon LineOfPlay::strip(double from_yd, double to_yd, double left_offset_yd, double right_offset_yd) const {
-  return bend({{left_offset_yd, from_yd}, {left_offset_yd, to_yd}, {right_offset_yd, to_yd}, {right_offset_yd, from_yd}});
+  return bend(
+      {{left_offset_yd, from_yd}, {left_offset_yd, to_yd}, {right_offset_yd, to_yd}, {right_offset_yd, from_yd}});
 }
 
 }  // namespace yardworth

@@ -12,9 +12,7 @@ inline constexpr double metres_per_yard = 0.9144;
 inline constexpr double feet_per_yard = 3.0;
 inline constexpr double pi = 3.14159265358979323846;
 
-constexpr double to_yards(double value, Units units) {
-  return units == Units::yards ? value : value / metres_per_yard;
-}
+constexpr double to_yards(double value, Units units) { return units == Units::yards ? value : value / metres_per_yard; }
 
 constexpr double from_yards(double yards, Units units) {
   return units == Units::yards ? yards : yards * metres_per_yard;

@@ -27,10 +27,10 @@ struct DistanceChange {
 
 // Expected strokes under the four states of the question, and their differences.
 struct FourValues {
-  double before = 0.0;               // V0: clubs and plan before
-  double driver_longer = 0.0;        // V1: driver longer, plan before
-  double all_longer = 0.0;           // V2: driver and irons longer, plan before
-  double replanned = 0.0;            // V3: the same clubs, planned afresh
+  double before = 0.0;         // V0: clubs and plan before
+  double driver_longer = 0.0;  // V1: driver longer, plan before
+  double all_longer = 0.0;     // V2: driver and irons longer, plan before
+  double replanned = 0.0;      // V3: the same clubs, planned afresh
 
   double from_tee() const { return before - driver_longer; }
   double from_irons() const { return driver_longer - all_longer; }
@@ -45,11 +45,11 @@ using ClubShares = std::map<std::string, double>;
 // The tee shot of a hole and what it leaves.
 struct TeeShotResult {
   std::string club;
-  double left_yd = 0.0;      // expected distance to the hole after it
-  std::string next_club;     // the likeliest next club
-  ClubShares next_shares;    // sums to 1
-  double fairway = 0.0;      // probability that it rests on fairway or green
-  double penalty = 0.0;      // probability of a penalty stroke
+  double left_yd = 0.0;    // expected distance to the hole after it
+  std::string next_club;   // the likeliest next club
+  ClubShares next_shares;  // sums to 1
+  double fairway = 0.0;    // probability that it rests on fairway or green
+  double penalty = 0.0;    // probability of a penalty stroke
 };
 
 struct HoleGain {
@@ -91,7 +91,7 @@ struct GainResult {
   bool replanning_computed = false;           // otherwise from_replanning is 0 because nobody looked
   std::string baseline_name;
   std::string baseline_source;
-  std::vector<std::string> notes;     // what the numbers rest on, each a sentence
+  std::vector<std::string> notes;  // what the numbers rest on, each a sentence
   std::vector<std::string> cautions;
 
   const PlanGain& answer() const { return best ? *best : *habit; }
@@ -99,7 +99,8 @@ struct GainResult {
 
 // What the change is worth to this player on this course. Throws std::invalid_argument when the change makes a carry
 // zero or negative, and CannotFinish (strategy/plan.hpp) when a hole cannot be finished with these clubs.
-GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline, const GainRequest& request);
+GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request);
 
 // Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
 struct CurvePoint {

@@ -17,7 +17,8 @@ enum class Band { tour, scratch, below_6, from_6_to_12, from_13_to_20, from_21, 
 inline constexpr std::array<Band, 7> all_bands = {Band::tour,          Band::scratch, Band::below_6, Band::from_6_to_12,
                                                   Band::from_13_to_20, Band::from_21, Band::bogey};
 
-// As files and reports write them: "tour", "scratch", "below 6", "6-12", "13-20", "21 and over", "bogey"; "men", "women".
+// As files and reports write them: "tour", "scratch", "below 6", "6-12", "13-20", "21 and over", "bogey"; "men",
+// "women".
 std::string_view name(Band band);
 std::string_view name(Gender gender);
 std::optional<Band> band_named(std::string_view text);
@@ -69,8 +70,8 @@ struct LieEffect {
 struct Skill {
   double driver_carry_yd = 0.0;
   double driver_roll_yd = 0.0;
-  double driver_carry_sd_share = 0.0;       // spread of carry over carry, solid strikes
-  double wedge_carry_sd_share = 0.0;        // the same for a pitching wedge; between the two by share of driver carry
+  double driver_carry_sd_share = 0.0;  // spread of carry over carry, solid strikes
+  double wedge_carry_sd_share = 0.0;   // the same for a pitching wedge; between the two by share of driver carry
   double driver_direction_sd_rad = 0.0;
   double wedge_direction_sd_rad = 0.0;
   double driver_poor_strike = 0.0;
@@ -113,7 +114,8 @@ struct Player {
 Player standard_player(Band band, Gender gender);
 
 // The club whose added carry is what "--irons N" means: the 7-iron, or the iron nearest to it in number, or, without
-// irons, the club below the driver whose carry is nearest to that of a 7-iron of such a bag. Nothing with a driver only.
+// irons, the club below the driver whose carry is nearest to that of a 7-iron of such a bag. Nothing with a driver
+// only.
 std::optional<std::size_t> reference_iron(const Player& player);
 
 // The same golfer with longer clubs. driver_yd is added to the driver's carry; every club below gains in proportion to
