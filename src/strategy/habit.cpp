@@ -37,7 +37,10 @@ Action full_action(const HoleModel& model, Point from, const std::vector<Swing>&
 }  // namespace
 
 double reference_heading(const HoleModel& model, Point from, const Swing& swing) {
-  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin())) return heading_rad(from, model.pin());
+  // A swing played to the hole reaches it to the last digit but not always beyond.
+  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin()) - 1e-6) {
+    return heading_rad(from, model.pin());
+  }
   return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
 }
 
@@ -86,6 +89,44 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
   const auto index = fitting_swing(now, [&](const Swing& swing) { return swing.carry_yd >= action.carry_yd; });
   if (!index) return {0, now.front().carry_yd, heading, 0};
   return {*index, action.carry_yd, heading, 0};
+}
+
+namespace {
+
+// A planned action moved from its state to a place near by.
+Action moved(const HoleModel& model, StateId state, const Action& action, Point from) {
+  const Lie lie = model.lie_of(state);
+  const Point place = model.place_of(state);
+  const Swing swing = model.swing_of(lie, action);
+  const double heading = HoleModel::heading_of(swing, action);
+  const double off_reference = heading - reference_heading(model, place, swing);
+  Action here = action;
+  const double to_hole = distance_yd(place, model.pin());
+  const double green = roll_factor(Ground::green, model.map().firmness());
+  if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
+    if (const auto shot = action_to_hole(model, lie, from)) here = *shot;
+  }
+  const Swing now = model.swing_of(lie, here);
+  here.reference_heading_rad = reference_heading(model, from, now) + off_reference;
+  here.aim = 0;
+  return here;
+}
+
+}  // namespace
+
+Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from, std::optional<double> draw) {
+  if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
+  const Settled settled = model.settle({from, lie, 0, false});
+  if (settled.kind != Settled::Kind::between_states) return habit_action(model, lie, from);
+  const std::array<double, 4> weights = settled.weights();
+  std::size_t corner = static_cast<std::size_t>(std::max_element(weights.begin(), weights.end()) - weights.begin());
+  if (draw) {
+    double left = *draw;
+    for (corner = 0; corner < 3 && left >= weights[corner]; ++corner) left -= weights[corner];
+  }
+  const StateId state = settled.state[corner];
+  const Action& action = plan[static_cast<std::size_t>(state)];
+  return action.swing >= 0 ? moved(model, state, action, from) : habit_action(model, lie, from);
 }
 
 }  // namespace yardworth

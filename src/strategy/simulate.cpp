@@ -9,25 +9,6 @@ namespace {
 
 constexpr int longest_hole_strokes = 200;
 
-// A planned action moved from its state to a place near by.
-Action moved(const HoleModel& model, StateId state, const Action& action, Point from) {
-  const Lie lie = model.lie_of(state);
-  const Point place = model.place_of(state);
-  const Swing swing = model.swing_of(lie, action);
-  const double heading = HoleModel::heading_of(swing, action);
-  const double off_reference = heading - reference_heading(model, place, swing);
-  Action here = action;
-  const double to_hole = distance_yd(place, model.pin());
-  const double green = roll_factor(Ground::green, model.map().firmness());
-  if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
-    if (const auto shot = action_to_hole(model, lie, from)) here = *shot;
-  }
-  const Swing now = model.swing_of(lie, here);
-  here.reference_heading_rad = reference_heading(model, from, now) + off_reference;
-  here.aim = 0;
-  return here;
-}
-
 }  // namespace
 
 ActionAt habit_at(const HoleModel& model) {
@@ -36,18 +17,7 @@ ActionAt habit_at(const HoleModel& model) {
 
 ActionAt plan_at(const HoleModel& model, const Plan& plan) {
   return [&model, &plan](Lie lie, Point from, RandomEngine& engine) {
-    if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
-    const Settled settled = model.settle({from, lie, 0, false});
-    boost::random::uniform_01<double> uniform;
-    double left = uniform(engine);
-    const std::array<double, 4> weights = settled.weights();
-    for (std::size_t i = 0; i < 4; ++i) {
-      left -= weights[i];
-      const StateId state = settled.state[i];
-      const Action& action = plan[static_cast<std::size_t>(state)];
-      if (left < 0.0 && action.swing >= 0) return moved(model, state, action, from);
-    }
-    return habit_action(model, lie, from);
+    return action_near(model, plan, lie, from, boost::random::uniform_01<double>()(engine));
   };
 }
 

@@ -36,6 +36,14 @@ std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from
 // other shot keeps its carry and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
+// What a plan by state says of any place: the action of the state nearest to it among the four around it, turned and
+// fitted to the place. `draw` in [0, 1) picks among the four by their weights instead. Habit where the plan is silent.
+Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from, std::optional<double> draw = {});
+
+// The least carry that some shot of the hole must have: the widest gap, over ground where no ball can be played from,
+// on the easiest way from the tee to the green. 0 where a ball could be rolled all the way.
+double needed_carry_yd(const HoleMap& map, Point tee);
+
 // One row of the transition matrix: from a state under an action.
 struct Transition {
   double cost = 1.0;    // the stroke, penalties, and what ends in the short game or on the green

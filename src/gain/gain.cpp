@@ -1,0 +1,290 @@
+#include "yardworth/gain/gain.hpp"
+
+#include <fmt/format.h>
+#include <tbb/parallel_for.h>
+#include <tbb/task_arena.h>
+
+#include <cmath>
+#include <stdexcept>
+
+#include "yardworth/gain/tee_shot.hpp"
+#include "yardworth/strategy/best.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// The three golfers of the question.
+struct Golfers {
+  Player before;
+  Player driver_longer;
+  Player all_longer;
+};
+
+Golfers lengthen_all(const Player& player, const DistanceChange& change) {
+  const Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
+                        lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
+  for (const Club& club : golfers.all_longer.clubs) {
+    if (!(club.carry_yd >= 1.0)) {
+      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
+                                              club.name, club.carry_yd));
+    }
+  }
+  return golfers;
+}
+
+// What all holes share.
+struct Setting {
+  const Golfers& golfers;
+  const Baseline& baseline;
+  const GainRequest& request;
+  Resolution resolution;
+  StrikeLattices lattices = StrikeLattices(resolution);
+};
+
+// One hole for the three golfers.
+struct HoleSetting {
+  HoleSetting(const Setting& setting, const Hole& hole, Firmness firmness)
+      : map(hole, firmness),
+        before(model_of(setting, hole, setting.golfers.before)),
+        driver_longer(model_of(setting, hole, setting.golfers.driver_longer)),
+        all_longer(model_of(setting, hole, setting.golfers.all_longer)) {}
+
+  HoleModel model_of(const Setting& setting, const Hole& hole, const Player& player) const {
+    return {map,
+            map.tee(hole.length_yd[setting.request.tee]),
+            player,
+            setting.baseline,
+            setting.lattices,
+            setting.resolution};
+  }
+
+  HoleMap map;
+  HoleModel before, driver_longer, all_longer;
+};
+
+ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
+  return [&model, action_from](StateId state) { return action_from(model.lie_of(state), model.place_of(state)); };
+}
+
+// The habit of a golfer who keeps the tee club of the plan before.
+ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
+  return
+      [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
+}
+
+// The plan before, followed with other clubs.
+ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan) {
+  return [&](StateId state) {
+    const Action& action = plan[static_cast<std::size_t>(state)];
+    const Lie lie = model.lie_of(state);
+    const Point place = model.place_of(state);
+    return action.swing >= 0 ? follow_action(model, planned, lie, place, action) : habit_action(model, lie, place);
+  };
+}
+
+ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
+  return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
+}
+
+// The tee shots before and after, and what follows them.
+void describe_tee_shots(const HoleSetting& setting, const Golfers& golfers, const Action& before,
+                        const ActionFrom& next_before, const Action& after, const ActionFrom& next_after,
+                        HoleGain& gain) {
+  const auto nodes_before = strike_tee_shot(setting.before, golfers.before, before, next_before);
+  const auto nodes_after = strike_tee_shot(setting.all_longer, golfers.all_longer, after, next_after);
+  gain.before = summarise_tee_shot(setting.before, golfers.before, before, nodes_before);
+  gain.after = summarise_tee_shot(setting.all_longer, golfers.all_longer, after, nodes_after);
+  gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
+}
+
+bool no_driver(const DistanceChange& change) { return change.driver_carry_yd == 0.0; }
+bool no_irons(const DistanceChange& change) { return change.irons_carry_yd == 0.0; }
+
+HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HoleGain gain) {
+  const HoleModel& before = hole.before;
+  const Action tee_before = habit_action(before, Lie::tee, before.tee());
+  const Action tee_driver = follow_action(hole.driver_longer, before, Lie::tee, before.tee(), tee_before);
+  const Action tee_after = follow_action(hole.all_longer, before, Lie::tee, before.tee(), tee_before);
+  const ActionFrom from_before = habit_with_tee_shot(before, tee_before);
+  const ActionFrom from_driver = habit_with_tee_shot(hole.driver_longer, tee_driver);
+  const ActionFrom from_after = habit_with_tee_shot(hole.all_longer, tee_after);
+  describe_tee_shots(hole, setting.golfers, tee_before, from_before, tee_after, from_after, gain);
+  FourValues& strokes = gain.strokes;
+  const DistanceChange& change = setting.request.change;
+  if (setting.request.method == Method::table) {
+    const auto value = [&](const HoleModel& model, const Player& player, const Action& tee, const ActionFrom& from) {
+      return table_strokes(model, setting.baseline, strike_tee_shot(model, player, tee, from));
+    };
+    strokes.before = value(before, setting.golfers.before, tee_before, from_before);
+    strokes.driver_longer = value(hole.driver_longer, setting.golfers.driver_longer, tee_driver, from_driver);
+    // The table knows nothing of the player's irons.
+    strokes.all_longer = strokes.driver_longer;
+  } else {
+    const auto value = [](const HoleModel& model, const ActionFrom& from) {
+      return evaluate_plan(model, by_place(model, from)).at_tee;
+    };
+    strokes.before = value(before, from_before);
+    strokes.driver_longer = no_driver(change) ? strokes.before : value(hole.driver_longer, from_driver);
+    strokes.all_longer = no_irons(change) ? strokes.driver_longer : value(hole.all_longer, from_after);
+  }
+  strokes.replanned = strokes.all_longer;
+  return gain;
+}
+
+HoleGain best_gain(const Setting& setting, const HoleSetting& hole, HoleGain gain) {
+  const HoleModel& before = hole.before;
+  const DistanceChange& change = setting.request.change;
+  const ActionOf habit = [&](StateId state) {
+    return habit_action(before, before.lie_of(state), before.place_of(state));
+  };
+  const BestPlan best_before = find_best_plan(before, habit, evaluate_plan(before, habit));
+  const Plan& plan = best_before.exact.plan;
+  FourValues& strokes = gain.strokes;
+  strokes.before = best_before.exact.at_tee;
+  strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
+  Plan plan_after = plan;
+  if (!no_driver(change)) {
+    strokes.driver_longer = evaluate_plan(hole.driver_longer, followed(hole.driver_longer, before, plan)).at_tee;
+  }
+  if (!no_driver(change) || !no_irons(change)) {
+    const ActionOf start = followed(hole.all_longer, before, plan);
+    const PlanValue followed_value = evaluate_plan(hole.all_longer, start);
+    strokes.all_longer = no_irons(change) ? strokes.driver_longer : followed_value.at_tee;
+    const BestPlan best_after = find_best_plan(hole.all_longer, start, followed_value);
+    strokes.replanned = best_after.exact.at_tee;
+    plan_after = best_after.exact.plan;
+  }
+  const auto tee = static_cast<std::size_t>(before.tee_state());
+  describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
+                     near_plan(hole.all_longer, plan_after), gain);
+  return gain;
+}
+
+struct BothGains {
+  std::optional<HoleGain> habit;
+  std::optional<HoleGain> best;
+  std::string failure;  // why the hole cannot be finished
+};
+
+BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
+  const HoleSetting here(setting, hole, firmness);
+  HoleGain gain;
+  gain.number = hole.number;
+  gain.par = hole.par;
+  gain.length_yd = hole.length_yd[setting.request.tee];
+  BothGains both;
+  try {
+    const bool table = setting.request.method == Method::table;
+    if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, gain);
+    if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, gain);
+  } catch (const CannotFinish&) {
+    const double carry = needed_carry_yd(here.map, here.before.tee());
+    both.failure = carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", hole.number, carry)
+                               : fmt::format("hole {} leads nowhere with this plan", hole.number);
+  }
+  return both;
+}
+
+void add(FourValues& sum, const FourValues& values) {
+  sum.before += values.before;
+  sum.driver_longer += values.driver_longer;
+  sum.all_longer += values.all_longer;
+  sum.replanned += values.replanned;
+}
+
+// Holes are worked in parallel, but put together in their order.
+std::vector<BothGains> all_holes(const Course& course, const Setting& setting) {
+  std::vector<BothGains> holes(course.holes.size());
+  tbb::task_arena arena(setting.request.threads > 0 ? setting.request.threads : tbb::task_arena::automatic);
+  arena.execute([&] {
+    tbb::parallel_for(std::size_t{0}, holes.size(),
+                      [&](std::size_t i) { holes[i] = hole_gain(setting, course.holes[i], course.firmness); });
+  });
+  std::string failures;
+  for (const BothGains& hole : holes) {
+    if (!hole.failure.empty()) failures += (failures.empty() ? "" : "; ") + hole.failure;
+  }
+  if (!failures.empty()) throw CannotFinish("cannot be finished with these clubs: " + failures);
+  return holes;
+}
+
+std::optional<PlanGain> gather(const std::vector<BothGains>& holes, std::optional<HoleGain> BothGains::*which) {
+  PlanGain gain;
+  for (const BothGains& hole : holes) {
+    if (!(hole.*which)) return std::nullopt;
+    gain.holes.push_back(*(hole.*which));
+    add(gain.round, gain.holes.back().strokes);
+  }
+  return gain;
+}
+
+std::vector<std::string> notes_of(const GainRequest& request) {
+  std::vector<std::string> notes;
+  if (request.method == Method::play) {
+    notes.push_back(
+        fmt::format("The player's own shots are played until the ball lies within {:.0f} yards of the hole; from there "
+                    "the baseline "
+                    "counts.",
+                    short_game_radius_yd));
+  } else {
+    notes.push_back("One tee shot is played, and the baseline counts from where it finishes.");
+  }
+  notes.push_back("Spreads and poor strikes that the player's file does not give are typical of the Handicap Index.");
+  return notes;
+}
+
+}  // namespace
+
+std::string_view name(Method method) { return method == Method::table ? "table" : "play"; }
+
+std::string_view name(PlanChoice plan) {
+  return plan == PlanChoice::habit ? "habit" : plan == PlanChoice::best ? "best" : "both";
+}
+
+GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request) {
+  const Golfers golfers = lengthen_all(player, request.change);
+  const Setting setting{golfers, baseline, request, {}};
+  const std::vector<BothGains> holes = all_holes(course, setting);
+  GainResult result;
+  result.course = course.name;
+  result.tee = course.tees[request.tee].name;
+  result.player = player.label;
+  result.band = player.band;
+  result.units = course.units;
+  result.method = request.method;
+  result.plan = request.method == Method::table ? PlanChoice::habit : request.plan;
+  result.change = request.change;
+  if (const auto reference = reference_iron(player)) result.reference_iron = player.clubs[*reference].name;
+  result.habit = gather(holes, &BothGains::habit);
+  result.best = gather(holes, &BothGains::best);
+  result.replanning_computed = result.best.has_value();
+  result.baseline_name = baseline.name();
+  result.baseline_source = baseline.source();
+  result.notes = notes_of(request);
+  result.cautions = {
+      "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
+      "ask a "
+      "medical professional about any pain.",
+      "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
+  return result;
+}
+
+std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
+                                      const GainRequest& request, double limit_yd, double step_yd) {
+  std::vector<CurvePoint> curve;
+  const double irons_per_yard =
+      request.change.driver_carry_yd != 0.0 ? request.change.irons_carry_yd / request.change.driver_carry_yd : 0.0;
+  const auto steps = static_cast<int>(std::floor(limit_yd / step_yd + 1e-9));
+  for (int i = 0; i <= steps; ++i) {
+    GainRequest here = request;
+    here.change.driver_carry_yd = i * step_yd;
+    here.change.irons_carry_yd = irons_per_yard * here.change.driver_carry_yd;
+    if (here.plan == PlanChoice::both) here.plan = PlanChoice::best;
+    curve.push_back({here.change, compute_gain(course, player, baseline, here).answer().round});
+  }
+  return curve;
+}
+
+}  // namespace yardworth
