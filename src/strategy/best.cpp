@@ -15,25 +15,39 @@ namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
-// Strokes that an unconsidered state is better than the baseline says, so that a plan which looks good because of it is
+// Strokes that an unconsidered state is guessed better than its like, so that a plan which looks good because of it is
 // tried, and the state then considered.
-constexpr double optimism = 0.25;
+constexpr double optimism = 0.05;
 
-double guess_at(const HoleModel& model, StateId state) {
-  const double distance = distance_yd(model.place_of(state), model.pin());
-  return model.short_game().strokes(model.lie_of(state), distance) - optimism;
+// Values of states, and a guess for those that have none (NaN): the baseline at their place, and what states of the
+// same lie are worth more than the baseline on average.
+std::vector<double> with_guesses(const HoleModel& model, const std::vector<double>& known) {
+  const auto baseline_at = [&](StateId state) {
+    return model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  };
+  std::array<double, all_lies.size()> extra{};
+  std::array<int, all_lies.size()> count{};
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    const double value = known[static_cast<std::size_t>(state)];
+    const auto lie = static_cast<std::size_t>(model.lie_of(state));
+    if (std::isnan(value)) continue;
+    extra[lie] += value - baseline_at(state);
+    ++count[lie];
+  }
+  std::vector<double> values = known;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& value = values[static_cast<std::size_t>(state)];
+    const auto lie = static_cast<std::size_t>(model.lie_of(state));
+    if (std::isnan(value)) value = baseline_at(state) + (count[lie] > 0 ? extra[lie] / count[lie] : 0.0) - optimism;
+  }
+  return values;
 }
 
 // Values by state (a guess where the state has not been considered), and how far each has moved in all: a state need
 // not be tried again while nothing it may lead to has moved.
 class Values {
  public:
-  Values(const HoleModel& model, const std::vector<double>& known) : value_(known), travelled_(known.size(), 0.0) {
-    for (StateId state = 0; state < model.state_count(); ++state) {
-      double& value = value_[static_cast<std::size_t>(state)];
-      if (std::isnan(value)) value = guess_at(model, state);
-    }
-  }
+  explicit Values(std::vector<double> values) : value_(std::move(values)), travelled_(value_.size(), 0.0) {}
   double operator[](StateId state) const { return value_[static_cast<std::size_t>(state)]; }
   const std::vector<double>& all() const { return value_; }
   void move(StateId state, double value) {
@@ -140,11 +154,18 @@ struct Option {
   std::optional<Fan> fan;  // once it has been tried in full
 };
 
+// A state that a fan may lead to.
+struct Sight {
+  StateId state;
+  double travelled;   // how far it had moved when the fan was last weighed
+  double likelihood;  // at most, under any aim of any option
+};
+
 struct StateRecord {
-  std::vector<Option> options;                     // the first is the start
-  std::vector<std::pair<StateId, double>> sights;  // states that its fans lead to, and their travel when last tried
-  std::size_t taken = 0;                           // index of the option that the plan takes
-  Transition row;                                  // of the action that the plan takes
+  std::vector<Option> options;  // the first is the start
+  std::vector<Sight> sights;    // states that its fans lead to
+  std::size_t taken = 0;        // index of the option that the plan takes
+  Transition row;               // of the action that the plan takes
 };
 
 // The least that any state at a distance can be worth, by whole yards: what hazards and lies cannot take away. Nearer
@@ -209,26 +230,29 @@ class Search {
         start_(&start),
         options_(options),
         plan_(begun.plan),
-        values_(model, begun.value),
+        values_(with_guesses(model, begun.value)),
         records_(static_cast<std::size_t>(model.state_count())),
         considered_(records_.size(), false),
-        seen_by_(records_.size(), -1),
+        likelihood_(records_.size(), 0.0),
         least_(model),
         builder_(model) {
-    consider(begun);
+    std::vector<StateId> reached;
+    for (StateId state = 0; state < model.state_count(); ++state) {
+      if (!std::isnan(begun.value[static_cast<std::size_t>(state)])) consider(state, reached);
+    }
   }
 
   BestPlan run() {
-    constexpr int most_sweeps = 200;
+    constexpr int most_sweeps = 500;
     BestPlan best;
     const RowOf row_of = [this](StateId state) -> const Transition& { return row(state); };
-    for (;;) {
-      if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 200 sweeps");
-      bool changed = false;
-      for (const StateId state : states_) changed |= improve(state);
+    for (bool changed = true; changed;) {
+      while (sweep()) {
+        if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 500 sweeps");
+      }
       best.exact = evaluate_rows(*model_, row_of, states_);
       for (const StateId state : states_) values_.move(state, best.exact.value[static_cast<std::size_t>(state)]);
-      if (!consider(best.exact) && !changed) break;
+      changed = sweep();
     }
     best.exact.plan = plan_;
     best.exact.at_tee = values_[model_->tee_state()];
@@ -241,18 +265,29 @@ class Search {
   StateRecord& record(StateId state) { return records_[static_cast<std::size_t>(state)]; }
   Action& planned(StateId state) { return plan_[static_cast<std::size_t>(state)]; }
 
-  // Takes up the states that a plan reaches; whether there was a new one.
-  bool consider(const PlanValue& reached) {
-    const std::size_t before = states_.size();
-    for (StateId state = 0; state < model_->state_count(); ++state) {
-      const double value = reached.value[static_cast<std::size_t>(state)];
-      if (std::isnan(value) || considered_[static_cast<std::size_t>(state)]) continue;
-      considered_[static_cast<std::size_t>(state)] = true;
-      states_.push_back(state);
-      values_.move(state, value);
+  // Improves every state that may need it, nearest first, and takes up the states that the plan newly reaches; whether
+  // any value moved.
+  bool sweep() {
+    bool moved = false;
+    std::vector<StateId> todo = states_;
+    while (!todo.empty()) {
+      std::stable_sort(todo.begin(), todo.end(), [this](StateId a, StateId b) { return values_[a] < values_[b]; });
+      std::vector<StateId> reached;
+      for (const StateId state : todo) {
+        if (!improve(state)) continue;
+        moved = true;
+        for (const auto& edge : record(state).row.to) consider(edge.first, reached);
+      }
+      todo = std::move(reached);
     }
-    std::stable_sort(states_.begin(), states_.end(), [this](StateId a, StateId b) { return values_[a] < values_[b]; });
-    return states_.size() > before;
+    return moved;
+  }
+
+  void consider(StateId state, std::vector<StateId>& reached) {
+    if (considered_[static_cast<std::size_t>(state)]) return;
+    considered_[static_cast<std::size_t>(state)] = true;
+    states_.push_back(state);
+    reached.push_back(state);
   }
 
   const Transition& row(StateId state) {
@@ -271,24 +306,34 @@ class Search {
 
   void add_option(StateId state, const Candidate& candidate) { record(state).options.push_back({candidate, 0.0, {}}); }
 
-  // The best plan's next step at a state; whether it is another action than before.
+  // Takes the best that can be played from a state, by the values so far; whether it had to be looked for.
   bool improve(StateId state) {
     StateRecord& known = record(state);
     if (known.options.empty()) begin(state);
-    const Action before = planned(state);
     if (known.options.size() == 1) {
       try_all(state);
     } else {
-      double drift = 0.0;
-      for (const auto& [seen, then] : known.sights) drift = std::max(drift, values_.travelled(seen) - then);
+      const double drift = drift_of(known);
       if (drift <= options_.tolerance) return false;
       try_again(state, drift);
     }
-    for (auto& [seen, then] : known.sights) then = values_.travelled(seen);
+    for (Sight& sight : known.sights) sight.travelled = values_.travelled(sight.state);
     const double best = known.options[known.taken].strokes;
     values_.move(state, best);
     least_.note(distance_yd(model_->place_of(state), model_->pin()), best);
-    return !(planned(state) == before);
+    return true;
+  }
+
+  // How much any option of a state may have changed since it was last weighed.
+  double drift_of(const StateRecord& known) const {
+    double largest = 0.0;
+    double sum = 0.0;
+    for (const Sight& sight : known.sights) {
+      const double moved = values_.travelled(sight.state) - sight.travelled;
+      largest = std::max(largest, moved);
+      sum += moved * sight.likelihood;
+    }
+    return std::min(largest, sum);
   }
 
   // Looks at everything that may be played, likeliest first, and takes the best.
@@ -329,7 +374,7 @@ class Search {
     }
     fan.solid = strike(*model_, state, option.candidate, swing, solid, 1);
     option.fan = std::move(fan);
-    note_sights(state, *option.fan);
+    note_sights(state, option.candidate, *option.fan);
     return std::min(best, try_option(state, index, best));
   }
 
@@ -353,7 +398,7 @@ class Search {
     Option& option = record(state).options[index];
     if (!option.fan) {
       option.fan = strike_fan(*model_, state, option.candidate);
-      note_sights(state, *option.fan);
+      note_sights(state, option.candidate, *option.fan);
     }
     const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, *option.fan, values_.all());
     const auto least = std::min_element(strokes.begin(), strokes.end());
@@ -389,25 +434,35 @@ class Search {
     return builder_.finish();
   }
 
-  void note_sights(StateId state, const Fan& fan) {
+  void note_sights(StateId state, const Candidate& candidate, const Fan& fan) {
     StateRecord& known = record(state);
-    if (watching_ != state) {
-      watching_ = state;
-      ++watch_;
-      for (const auto& [seen, then] : known.sights) seen_by_[static_cast<std::size_t>(seen)] = watch_;
-    }
-    const auto note = [&](const std::vector<Settled>& outcomes) {
+    const auto [solid, poor] = strata_of(*model_, state, model_->swing_of(model_->lie_of(state), candidate.action));
+    touched_.clear();
+    const auto note = [&](const Stratum& stratum, const std::vector<Settled>& outcomes) {
+      const double most =
+          stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(stratum.lattice->half_width())];
       for (const Settled& outcome : outcomes) {
         if (outcome.kind != Settled::Kind::between_states) continue;
-        for (const std::uint16_t seen : outcome.state) {
-          if (seen_by_[seen] == watch_) continue;
-          seen_by_[seen] = watch_;
-          known.sights.emplace_back(seen, values_.travelled(seen));
+        const std::array<double, 4> weights = outcome.weights();
+        for (std::size_t i = 0; i < 4; ++i) {
+          double& likelihood = likelihood_[outcome.state[i]];
+          if (likelihood == 0.0) touched_.push_back(outcome.state[i]);
+          likelihood += most * weights[i];
         }
       }
     };
-    note(fan.solid);
-    note(fan.poor);
+    note(solid, fan.solid);
+    note(poor, fan.poor);
+    for (Sight& sight : known.sights) {
+      double& likelihood = likelihood_[static_cast<std::size_t>(sight.state)];
+      sight.likelihood = std::max(sight.likelihood, std::min(1.0, likelihood));
+      likelihood = 0.0;
+    }
+    for (const StateId seen : touched_) {
+      double& likelihood = likelihood_[static_cast<std::size_t>(seen)];
+      if (likelihood > 0.0) known.sights.push_back({seen, values_.travelled(seen), std::min(1.0, likelihood)});
+      likelihood = 0.0;
+    }
   }
 
   const HoleModel* model_;
@@ -418,9 +473,8 @@ class Search {
   std::vector<StateRecord> records_;
   std::vector<bool> considered_;
   std::vector<StateId> states_;
-  std::vector<int> seen_by_;
-  int watch_ = 0;
-  StateId watching_ = -1;
+  std::vector<double> likelihood_;  // scratch, by state; zero between uses
+  std::vector<StateId> touched_;
   LeastByDistance least_;
   TransitionBuilder builder_;
   std::int64_t fans_ = 0;
@@ -460,7 +514,7 @@ BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const Pla
 
 double largest_bellman_residual(const HoleModel& model, const BestPlan& best, const SearchOptions& options) {
   double largest = 0.0;
-  const Values values(model, best.exact.value);
+  const Values values(with_guesses(model, best.exact.value));
   for (StateId state = 0; state < model.state_count(); ++state) {
     if (std::isnan(best.exact.value[static_cast<std::size_t>(state)])) continue;
     double least = infinity;
