@@ -45,7 +45,9 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, do
     if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at);
     const double factor = roll_factor(ground, map.firmness());
     if (left * factor < 1e-6) return {at, lie_on(ground), 0, false};
-    const double step = std::min(left * factor, std::max(step_yd, look.clearance_yd));
+    // Between fairway and rough alone an edge met a little late only changes the roll a little.
+    const double watch = left * factor < look.trouble_yd ? 2.0 * step_yd : step_yd;
+    const double step = std::min(left * factor, std::max(watch, look.clearance_yd));
     at = at + step * direction;
     left -= step / factor;
   }

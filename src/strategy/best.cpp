@@ -1,5 +1,6 @@
 #include "yardworth/strategy/best.hpp"
 
+#include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -75,9 +76,10 @@ std::vector<Settled> strike(const HoleModel& model, StateId state, const Candida
   const int half = stratum.lattice->half_width();
   const int first = candidate.first_aim * stratum.steps_per_aim - half;
   const int last = candidate.last_aim * stratum.steps_per_aim + half;
-  outcomes.reserve(static_cast<std::size_t>((last - first) / stride + 1));
+  outcomes.resize(static_cast<std::size_t>((last - first) / stride + 1));
+  Settled* outcome = outcomes.data();
   strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first, last,
-               stride, [&](int, const Rest& rest) { outcomes.push_back(model.settle(rest)); });
+               stride, [&](int, const Rest& rest) { model.settle(rest, *outcome++); });
   return outcomes;
 }
 
@@ -90,7 +92,7 @@ struct AimSums {
 void add_outcomes(const Stratum& stratum, int stride, const std::vector<Settled>& outcomes,
                   const std::vector<double>& value, AimSums& sums) {
   if (outcomes.empty()) return;
-  thread_local std::vector<double> worth, replay;
+  thread_local std::vector<double> worth, replay, weights;
   worth.clear();
   replay.clear();
   bool any_replay = false;
@@ -100,15 +102,17 @@ void add_outcomes(const Stratum& stratum, int stride, const std::vector<Settled>
     replay.push_back(again ? 1.0 : 0.0);
     any_replay |= again;
   }
-  const std::vector<double>& weights = stratum.lattice->weights();
   const auto steps = static_cast<std::size_t>(stride);
-  double total = 0.0;
-  for (std::size_t w = 0; w < weights.size(); w += steps) total += weights[w];
-  const double scale = stratum.share / total;
+  weights.clear();
+  for (std::size_t w = 0; w < stratum.lattice->weights().size(); w += steps) {
+    weights.push_back(stratum.lattice->weights()[w]);
+  }
+  using Vector = Eigen::Map<const Eigen::VectorXd>;
+  const auto size = static_cast<Eigen::Index>(weights.size());
+  const Vector weight(weights.data(), size);
+  const double scale = stratum.share / weight.sum();
   const auto weighted = [&](const std::vector<double>& nodes, std::size_t first) {
-    double sum = 0.0;
-    for (std::size_t w = 0, node = first; w < weights.size(); w += steps, ++node) sum += weights[w] * nodes[node];
-    return scale * sum;
+    return scale * weight.dot(Vector(nodes.data() + first, size));
   };
   for (std::size_t aim = 0; aim < sums.strokes.size(); ++aim) {
     const std::size_t first = aim * static_cast<std::size_t>(stratum.steps_per_aim) / steps;
@@ -233,6 +237,7 @@ class Search {
         values_(with_guesses(model, begun.value)),
         records_(static_cast<std::size_t>(model.state_count())),
         considered_(records_.size(), false),
+        worthwhile_(records_.size(), false),
         likelihood_(records_.size(), 0.0),
         least_(model),
         builder_(model) {
@@ -247,6 +252,7 @@ class Search {
     BestPlan best;
     const RowOf row_of = [this](StateId state) -> const Transition& { return row(state); };
     for (bool changed = true; changed;) {
+      choose_worthwhile();
       while (sweep()) {
         if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 500 sweeps");
       }
@@ -283,6 +289,22 @@ class Search {
     return moved;
   }
 
+  // A state that is hardly ever come to is left to the start's habit. How often each is come to is told by passing the
+  // balls on, furthest states first: exact but for balls that go backwards.
+  void choose_worthwhile() {
+    std::vector<StateId> furthest_first = states_;
+    std::stable_sort(furthest_first.begin(), furthest_first.end(),
+                     [this](StateId a, StateId b) { return values_[a] > values_[b]; });
+    std::vector<double> visits(records_.size(), 0.0);
+    visits[static_cast<std::size_t>(model_->tee_state())] = 1.0;
+    for (const StateId state : furthest_first) {
+      const double balls = visits[static_cast<std::size_t>(state)];
+      if (options_.complete || balls >= options_.least_visits) worthwhile_[static_cast<std::size_t>(state)] = true;
+      const Transition& on = row(state);
+      for (const auto& [to, share] : on.to) visits[static_cast<std::size_t>(to)] += balls * share / (1.0 - on.replay);
+    }
+  }
+
   void consider(StateId state, std::vector<StateId>& reached) {
     if (considered_[static_cast<std::size_t>(state)]) return;
     considered_[static_cast<std::size_t>(state)] = true;
@@ -300,8 +322,7 @@ class Search {
     if (planned(state).swing < 0) planned(state) = (*start_)(state);
     const Action& start = planned(state);
     add_option(state, {start, start.aim, start.aim});
-    try_option(state, 0);
-    take(state, 0, start);
+    record(state).row = builder_.build(state, start);
   }
 
   void add_option(StateId state, const Candidate& candidate) { record(state).options.push_back({candidate, 0.0, {}}); }
@@ -310,6 +331,13 @@ class Search {
   bool improve(StateId state) {
     StateRecord& known = record(state);
     if (known.options.empty()) begin(state);
+    if (!worthwhile_[static_cast<std::size_t>(state)]) {
+      const double strokes = action_value(known.row, values_.all());
+      const double moved = std::abs(strokes - values_[state]);
+      if (moved <= options_.tolerance) return false;
+      values_.move(state, strokes);
+      return true;
+    }
     if (known.options.size() == 1) {
       try_all(state);
     } else {
@@ -369,13 +397,27 @@ class Search {
       const int stride = solid.steps_per_aim;
       add_outcomes(solid, stride, strike(*model_, state, option.candidate, swing, solid, stride), values_.all(), sums);
       const std::vector<double> strokes = strokes_of(std::move(sums));
-      option.strokes = *std::min_element(strokes.begin(), strokes.end());
+      const auto least = std::min_element(strokes.begin(), strokes.end());
+      option.strokes = *least;
       if (option.strokes > best + options_.screen_margin) return best;
+      narrow(option.candidate, static_cast<int>(least - strokes.begin()), poor, fan.poor);
     }
     fan.solid = strike(*model_, state, option.candidate, swing, solid, 1);
     option.fan = std::move(fan);
     note_sights(state, option.candidate, *option.fan);
     return std::min(best, try_option(state, index, best));
+  }
+
+  // Leaves of a candidate the aims near the one that looked best, and of its poor strikes those that they need.
+  void narrow(Candidate& candidate, int best_aim, const Stratum& poor, std::vector<Settled>& outcomes) const {
+    const int first = std::max(candidate.first_aim, candidate.first_aim + best_aim - options_.fine_aims);
+    const int last = std::min(candidate.last_aim, candidate.first_aim + best_aim + options_.fine_aims);
+    if (!outcomes.empty()) {
+      outcomes.erase(outcomes.end() - (candidate.last_aim - last) * poor.steps_per_aim, outcomes.end());
+      outcomes.erase(outcomes.begin(), outcomes.begin() + (first - candidate.first_aim) * poor.steps_per_aim);
+    }
+    candidate.first_aim = first;
+    candidate.last_aim = last;
   }
 
   // Only what may have become best: no value has moved by more than drift since the last time.
@@ -414,7 +456,7 @@ class Search {
 
   void take(StateId state, std::size_t index, const Action& action) {
     StateRecord& known = record(state);
-    if (!known.row.to.empty() && known.taken == index && planned(state) == action) return;
+    if (known.taken == index && planned(state) == action) return;
     planned(state) = action;
     known.taken = index;
     known.row = row_of_fan(state, known.options[index].candidate, *known.options[index].fan, action);
@@ -472,6 +514,7 @@ class Search {
   Values values_;
   std::vector<StateRecord> records_;
   std::vector<bool> considered_;
+  std::vector<bool> worthwhile_;
   std::vector<StateId> states_;
   std::vector<double> likelihood_;  // scratch, by state; zero between uses
   std::vector<StateId> touched_;

@@ -87,7 +87,7 @@ double middle_heading(const HoleMap& map, Point from, double total_yd) {
   double far = line.length_yd();
   if (distance_yd(from, line.at(far)) <= total_yd || near >= far) return heading_rad(from, map.pin());
   // Along a line of play that bends little the distance rises; where it does not, some crossing is found all the same.
-  for (int halving = 0; halving < 40; ++halving) {
+  for (int halving = 0; halving < 24; ++halving) {
     const double middle = 0.5 * (near + far);
     (distance_yd(from, line.at(middle)) < total_yd ? near : far) = middle;
   }

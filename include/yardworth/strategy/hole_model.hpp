@@ -157,26 +157,35 @@ class HoleModel {
 
   Settled settle(const Rest& rest) const {
     Settled settled;
-    settled.cost = rest.penalty_strokes;
+    settle(rest, settled);
+    return settled;
+  }
+  // Written straight into its place: copying a value just put together in pieces stalls the processor.
+  void settle(const Rest& rest, Settled& settled) const {
     if (rest.replay) {
+      settled.cost = rest.penalty_strokes;
       settled.kind = Settled::Kind::replay;
-      return settled;
+      return;
     }
     const Point offset = rest.at - pin();
     const double distance = std::sqrt(offset.x * offset.x + offset.y * offset.y);
-    settled.cost += short_game_->strokes(rest.lie, distance);
-    if (rest.lie == Lie::green || distance <= short_game_radius_yd) return settled;
+    double cost = rest.penalty_strokes + short_game_->strokes(rest.lie, distance);
+    if (rest.lie == Lie::green || distance <= short_game_radius_yd) {
+      settled.cost = cost;
+      settled.kind = Settled::Kind::holed;
+      return;
+    }
     const RingGrid::Corners corners = grid_.corners(offset, distance);
+    const auto ring_share = static_cast<float>(corners.ring_share);
     // What is interpolated is the difference to the baseline, which knows how strokes grow with distance: that leaves a
     // function so smooth that the rings may lie far apart.
     const auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(rest.lie)];
-    settled.kind = Settled::Kind::between_states;
-    settled.share = {static_cast<float>(corners.ring_share), static_cast<float>(corners.near_share),
-                     static_cast<float>(corners.far_share)};
-    settled.cost -= on_rings[corners.ring] + settled.share[0] * (on_rings[corners.ring + 1] - on_rings[corners.ring]);
+    cost -= on_rings[corners.ring] + ring_share * (on_rings[corners.ring + 1] - on_rings[corners.ring]);
     const int shift = (static_cast<int>(rest.lie) - static_cast<int>(Lie::fairway)) * grid_.size();
+    settled.cost = cost;
+    settled.share = {ring_share, static_cast<float>(corners.near_share), static_cast<float>(corners.far_share)};
     for (std::size_t i = 0; i < 4; ++i) settled.state[i] = static_cast<std::uint16_t>(corners.vertex[i] + shift);
-    return settled;
+    settled.kind = Settled::Kind::between_states;
   }
 
   // The swing that an action asks for.
