@@ -5,8 +5,9 @@
 #include <tbb/task_arena.h>
 
 #include <cmath>
-#include <stdexcept>
 
+#include "gain/plans.hpp"
+#include "yardworth/gain/plan_change.hpp"
 #include "yardworth/gain/tee_shot.hpp"
 #include "yardworth/strategy/best.hpp"
 
@@ -24,12 +25,7 @@ struct Golfers {
 Golfers lengthen_all(const Player& player, const DistanceChange& change) {
   const Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
                         lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
-  for (const Club& club : golfers.all_longer.clubs) {
-    if (!(club.carry_yd >= 1.0)) {
-      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
-                                              club.name, club.carry_yd));
-    }
-  }
+  require_carries(golfers.all_longer);
   return golfers;
 }
 
@@ -38,6 +34,7 @@ struct Setting {
   const Golfers& golfers;
   const Baseline& baseline;
   const GainRequest& request;
+  Units units;
   Resolution resolution;
   StrikeLattices lattices = StrikeLattices(resolution);
 };
@@ -71,20 +68,6 @@ ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
 ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
   return
       [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
-}
-
-// The plan before, followed with other clubs.
-ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan) {
-  return [&](StateId state) {
-    const Action& action = plan[static_cast<std::size_t>(state)];
-    const Lie lie = model.lie_of(state);
-    const Point place = model.place_of(state);
-    return action.swing >= 0 ? follow_action(model, planned, lie, place, action) : habit_action(model, lie, place);
-  };
-}
-
-ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
-  return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
 }
 
 // The tee shots before and after, and what follows them.
@@ -158,6 +141,10 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, HoleGain gai
   const auto tee = static_cast<std::size_t>(before.tee_state());
   describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
                      near_plan(hole.all_longer, plan_after), gain);
+  const Action kept = follow_action(hole.all_longer, before, Lie::tee, before.tee(), plan[tee]);
+  gain.plan_change = explain_plan_change({before, setting.golfers.before, plan[tee]},
+                                         {hole.all_longer, setting.golfers.all_longer, kept},
+                                         {hole.all_longer, setting.golfers.all_longer, plan_after[tee]}, setting.units);
   return gain;
 }
 
@@ -179,9 +166,7 @@ BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness)
     if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, gain);
     if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, gain);
   } catch (const CannotFinish&) {
-    const double carry = needed_carry_yd(here.map, here.before.tee());
-    both.failure = carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", hole.number, carry)
-                               : fmt::format("hole {} leads nowhere with this plan", hole.number);
+    both.failure = unfinished_words(here.map, here.before.tee(), hole.number);
   }
   return both;
 }
@@ -245,7 +230,7 @@ std::string_view name(PlanChoice plan) {
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request) {
   const Golfers golfers = lengthen_all(player, request.change);
-  const Setting setting{golfers, baseline, request, {}};
+  const Setting setting{golfers, baseline, request, course.units, {}};
   const std::vector<BothGains> holes = all_holes(course, setting);
   GainResult result;
   result.course = course.name;

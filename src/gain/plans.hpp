@@ -1,0 +1,45 @@
+#pragma once
+
+#include <fmt/format.h>
+
+#include <stdexcept>
+#include <string>
+
+#include "yardworth/gain/tee_shot.hpp"
+
+namespace yardworth {
+
+// What the questions about a change share: golfers with longer clubs, and plans taken from one golfer to another.
+
+// Throws std::invalid_argument when a change has left a club without a carry.
+inline void require_carries(const Player& player) {
+  for (const Club& club : player.clubs) {
+    if (!(club.carry_yd >= 1.0)) {
+      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
+                                              club.name, club.carry_yd));
+    }
+  }
+}
+
+// The plan before, followed with other clubs.
+inline ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan) {
+  return [&](StateId state) {
+    const Action& action = plan[static_cast<std::size_t>(state)];
+    const Lie lie = model.lie_of(state);
+    const Point place = model.place_of(state);
+    return action.swing >= 0 ? follow_action(model, planned, lie, place, action) : habit_action(model, lie, place);
+  };
+}
+
+inline ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
+  return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
+}
+
+// Why a hole cannot be finished.
+inline std::string unfinished_words(const HoleMap& map, Point tee, int number) {
+  const double carry = needed_carry_yd(map, tee);
+  return carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", number, carry)
+                     : fmt::format("hole {} leads nowhere with this plan", number);
+}
+
+}  // namespace yardworth
