@@ -27,7 +27,7 @@ Ground ground_of(HazardKind kind) {
 }
 
 Polygon green_outline(const LineOfPlay& line, const GreenSize& green) {
-  constexpr int corners = 36;
+  constexpr int corners = 20;
   // The last leg made longer, so that a dogleg close to the green does not bend the green itself.
   const Point middle = line.at(line.length_yd());
   const Point forward = along_heading(line.heading_at(line.length_yd()));

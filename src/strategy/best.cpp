@@ -155,7 +155,7 @@ Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate
 struct Option {
   Candidate candidate;
   double strokes = 0.0;
-  std::optional<Fan> fan;  // once it has been tried in full
+  std::optional<Fan> fan;  // once it has been tried in full; never for the start, whose row is known
 };
 
 // A state that a fan may lead to.
@@ -169,6 +169,7 @@ struct StateRecord {
   std::vector<Option> options;  // the first is the start
   std::vector<Sight> sights;    // states that its fans lead to
   std::size_t taken = 0;        // index of the option that the plan takes
+  Transition start_row;         // of the start
   Transition row;               // of the action that the plan takes
 };
 
@@ -233,6 +234,7 @@ class Search {
       : model_(&model),
         start_(&start),
         options_(options),
+        begun_(&begun),
         plan_(begun.plan),
         values_(with_guesses(model, begun.value)),
         records_(static_cast<std::size_t>(model.state_count())),
@@ -319,10 +321,14 @@ class Search {
 
   // A state's first option is what the start plays there.
   void begin(StateId state) {
-    if (planned(state).swing < 0) planned(state) = (*start_)(state);
-    const Action& start = planned(state);
+    StateRecord& known = record(state);
+    Action& start = planned(state);
+    const bool evaluated = start.swing >= 0;
+    if (!evaluated) start = (*start_)(state);
     add_option(state, {start, start.aim, start.aim});
-    record(state).row = builder_.build(state, start);
+    known.start_row = evaluated ? begun_->rows[static_cast<std::size_t>(state)] : builder_.build(state, start);
+    known.row = known.start_row;
+    for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
 
   void add_option(StateId state, const Candidate& candidate) { record(state).options.push_back({candidate, 0.0, {}}); }
@@ -375,7 +381,7 @@ class Search {
       bounded.emplace_back(least_.bound(distance, model_->swing_of(lie, candidate.action)), candidate);
     }
     std::stable_sort(bounded.begin(), bounded.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-    double best = try_option(state, 0);
+    double best = try_start(state);
     for (const auto& [bound, candidate] : bounded) {
       add_option(state, candidate);
       Option& option = known.options.back();
@@ -425,8 +431,8 @@ class Search {
     StateRecord& known = record(state);
     double least = infinity;
     for (const Option& option : known.options) least = std::min(least, option.strokes);
-    double best = infinity;
-    for (std::size_t i = 0; i < known.options.size(); ++i) {
+    double best = try_start(state);
+    for (std::size_t i = 1; i < known.options.size(); ++i) {
       if (known.options[i].strokes > least + 2.0 * drift) {
         known.options[i].strokes -= drift;
       } else {
@@ -435,8 +441,18 @@ class Search {
     }
   }
 
-  // Tries an option at every aim against the values so far, and takes it when it beats `best`; what it is worth.
-  double try_option(StateId state, std::size_t index, double best = -infinity) {
+  double try_start(StateId state) {
+    StateRecord& known = record(state);
+    Option& start = known.options.front();
+    start.strokes = action_value(known.start_row, values_.all());
+    planned(state) = start.candidate.action;
+    known.taken = 0;
+    known.row = known.start_row;
+    return start.strokes;
+  }
+
+  // Weighs an option at every aim by the values so far, and takes it when it beats `best`; what it is worth.
+  double try_option(StateId state, std::size_t index, double best) {
     Option& option = record(state).options[index];
     if (!option.fan) {
       option.fan = strike_fan(*model_, state, option.candidate);
@@ -510,6 +526,7 @@ class Search {
   const HoleModel* model_;
   const ActionOf* start_;
   SearchOptions options_;
+  const PlanValue* begun_;
   Plan plan_;
   Values values_;
   std::vector<StateRecord> records_;

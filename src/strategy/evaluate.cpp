@@ -191,7 +191,7 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
 PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
   PlanValue result;
   result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());
-  const ReachedGraph reached = reach(model, row_of, roots);
+  ReachedGraph reached = reach(model, row_of, roots);
   const std::vector<int> component = find_components(reached, result.components);
   std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
   for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
@@ -205,6 +205,10 @@ PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::
     std::stable_sort(group.begin(), group.end(), nearer);
     solve_component(reached, group, local, result.value);
     result.largest_component = std::max(result.largest_component, static_cast<int>(group.size()));
+  }
+  result.rows.resize(static_cast<std::size_t>(model.state_count()));
+  for (std::size_t i = 0; i < reached.states.size(); ++i) {
+    result.rows[static_cast<std::size_t>(reached.states[i])] = std::move(reached.rows[i]);
   }
   result.states = static_cast<int>(reached.states.size());
   result.at_tee = result.value[static_cast<std::size_t>(model.tee_state())];

@@ -72,7 +72,8 @@ class TransitionBuilder {
 // Expected strokes by state under a plan; NaN for states that are not reached.
 struct PlanValue {
   std::vector<double> value;
-  Plan plan;  // with an action for every reached state
+  Plan plan;                     // with an action for every reached state
+  std::vector<Transition> rows;  // by state; empty for states that are not reached
   double at_tee = 0.0;
   int states = 0;             // reached
   int components = 0;         // strong components of the graph of reached states
