@@ -263,6 +263,7 @@ class Search {
       changed = sweep();
     }
     best.exact.plan = plan_;
+    best.value = values_.all();
     best.exact.at_tee = values_[model_->tee_state()];
     best.considered = static_cast<int>(states_.size());
     best.fans = fans_;
@@ -574,15 +575,14 @@ BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const Pla
 
 double largest_bellman_residual(const HoleModel& model, const BestPlan& best, const SearchOptions& options) {
   double largest = 0.0;
-  const Values values(with_guesses(model, best.exact.value));
   for (StateId state = 0; state < model.state_count(); ++state) {
     if (std::isnan(best.exact.value[static_cast<std::size_t>(state)])) continue;
     double least = infinity;
     for (const Candidate& candidate :
          candidates_at(model, model.lie_of(state), model.place_of(state), options.aim_reach_sd)) {
-      for (const double strokes : aim_values(model, state, candidate, values.all())) least = std::min(least, strokes);
+      for (const double strokes : aim_values(model, state, candidate, best.value)) least = std::min(least, strokes);
     }
-    largest = std::max(largest, values[state] - least);
+    largest = std::max(largest, best.value[static_cast<std::size_t>(state)] - least);
   }
   return largest;
 }
