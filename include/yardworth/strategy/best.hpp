@@ -26,10 +26,11 @@ struct SearchOptions {
 
 // The best plan of a hole and its expected strokes.
 struct BestPlan {
-  PlanValue exact;        // the plan evaluated exactly, by state; NaN for states that no plan met reaches
-  int considered = 0;     // states
-  int sweeps = 0;         // policy iterations
-  std::int64_t fans = 0;  // swings weighed at every aim on the whole lattice
+  PlanValue exact;            // the plan evaluated exactly, by state; NaN for states that no plan met reaches
+  std::vector<double> value;  // the same, with the guess for states that were not considered
+  int considered = 0;         // states
+  int sweeps = 0;             // policy iterations
+  std::int64_t fans = 0;      // swings weighed at every aim on the whole lattice
 };
 
 // Policy iteration, each sweep nearest states first with the values just found and then an exact evaluation, from a
