@@ -253,8 +253,8 @@ class Search {
     constexpr int most_sweeps = 500;
     BestPlan best;
     const RowOf row_of = [this](StateId state) -> const Transition& { return row(state); };
-    for (bool changed = true; changed;) {
-      choose_worthwhile();
+    bool changed = true;
+    while (choose_worthwhile() || changed) {
       while (sweep()) {
         if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 500 sweeps");
       }
@@ -292,9 +292,11 @@ class Search {
     return moved;
   }
 
-  // A state that is hardly ever come to is left to the start's habit. How often each is come to is told by passing the
-  // balls on, furthest states first: exact but for balls that go backwards.
-  void choose_worthwhile() {
+  // A state that is hardly ever come to is left as the start plays it; whether there is a new one that is not. How
+  // often each is come to is told by passing the balls on, furthest states first: exact but for balls that go
+  // backwards.
+  bool choose_worthwhile() {
+    bool chosen = false;
     std::vector<StateId> furthest_first = states_;
     std::stable_sort(furthest_first.begin(), furthest_first.end(),
                      [this](StateId a, StateId b) { return values_[a] > values_[b]; });
@@ -302,10 +304,14 @@ class Search {
     visits[static_cast<std::size_t>(model_->tee_state())] = 1.0;
     for (const StateId state : furthest_first) {
       const double balls = visits[static_cast<std::size_t>(state)];
-      if (options_.complete || balls >= options_.least_visits) worthwhile_[static_cast<std::size_t>(state)] = true;
+      if (!worthwhile_[static_cast<std::size_t>(state)] && (options_.complete || balls >= options_.least_visits)) {
+        worthwhile_[static_cast<std::size_t>(state)] = true;
+        chosen = true;
+      }
       const Transition& on = row(state);
       for (const auto& [to, share] : on.to) visits[static_cast<std::size_t>(to)] += balls * share / (1.0 - on.replay);
     }
+    return chosen;
   }
 
   void consider(StateId state, std::vector<StateId>& reached) {
