@@ -9,6 +9,7 @@
 #include <boost/random/mersenne_twister.hpp>
 #include <boost/random/uniform_real_distribution.hpp>
 #include <cmath>
+#include <utility>
 
 #include "yardworth/core/units.hpp"
 

@@ -11,6 +11,7 @@
 #include <boost/random/uniform_real_distribution.hpp>
 #include <cmath>
 #include <set>
+#include <string>
 
 #include "yardworth/input/read.hpp"
 

@@ -4,6 +4,9 @@
 
 #include <boost/random/uniform_int_distribution.hpp>
 #include <boost/random/uniform_real_distribution.hpp>
+#include <cmath>
+#include <string>
+#include <utility>
 
 #include "shot/samples.hpp"
 #include "yardworth/input/read.hpp"
