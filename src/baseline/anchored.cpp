@@ -38,12 +38,13 @@ std::vector<double> scaled_to(const std::vector<double>& lengths_yd, double tota
 }
 
 // The two numbers of extra(d) for which the tee column, over the standard course at a short and at a long total, gives
-// the published yardage rating moved to the mean of all scores.
+// the published yardage rating moved to the mean of all scores. The totals are the Chebyshev points of 5,500 to 7,000
+// yards (women 4,700 to 6,000), where a straight line fits a curve best over the whole of it.
 Anchor fit_to_rating(Band band, Gender gender, Anchor anchor) {
   const Baseline tour(tour_table());
   const YardageRating rating = yardage_rating(band, gender);
-  const double short_yd = gender == Gender::men ? 5500.0 : 4700.0;
-  const double long_yd = gender == Gender::men ? 7000.0 : 6000.0;
+  const double short_yd = gender == Gender::men ? 5720.0 : 4890.0;
+  const double long_yd = gender == Gender::men ? 6780.0 : 5810.0;
   const auto short_holes = scaled_to(standard_hole_lengths_yd(), short_yd);
   const auto long_holes = scaled_to(standard_hole_lengths_yd(), long_yd);
   const auto miss = [&](const std::vector<double>& holes, double total_yd) {
@@ -110,7 +111,7 @@ BaselineTable table_of(const Anchor& anchor, Gender gender) {
   table.source =
       "tour table (Broadie 2012) moved to the yardage ratings of the USGA Course Rating System manual; anchored, to be "
       "replaced by derived tables";
-  table.tee = lie_column(tour, Lie::tee, 100.0, stretch, anchor);
+  table.tee = lie_column(tour, Lie::tee, 20.0, stretch, anchor);
   table.fairway = lie_column(tour, Lie::fairway, 20.0, stretch, anchor);
   table.rough = lie_column(tour, Lie::rough, 20.0, stretch, anchor);
   table.bunker = lie_column(tour, Lie::bunker, 20.0, stretch, anchor);

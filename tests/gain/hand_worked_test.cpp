@@ -40,7 +40,7 @@ TEST_CASE("first case: two outcomes, fairway and rough") {
   const Player player = one_club();
   const StrikeLattices lattices{Resolution{}};
   const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Resolution{});
-  // On the fairway 240 yards on, 160 left; in the rough 24 right, 7 short of the same: sqrt(24^2 + 168^2) left.
+  // On the fairway 240 yards on, 160 left; in the rough 49 right of it, 168 short of the hole: 175 left.
   const std::vector<TeeShotNode> nodes = {{0.7, {{0.0, 240.0}, Lie::fairway, 0, false}, "7-iron"},
                                           {0.3, {{49.0, 232.0}, Lie::rough, 0, false}, "6-iron"}};
   CHECK(table_strokes(model, baseline, nodes) == doctest::Approx(4.1405).epsilon(1e-10));
