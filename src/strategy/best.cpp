@@ -511,7 +511,7 @@ class Search {
         const std::array<double, 4> weights = outcome.weights();
         for (std::size_t i = 0; i < 4; ++i) {
           double& likelihood = likelihood_[outcome.state[i]];
-          if (likelihood == 0.0) touched_.push_back(outcome.state[i]);
+          if (likelihood == 0.0) touched_.push_back(static_cast<StateId>(outcome.state[i]));
           likelihood += most * weights[i];
         }
       }

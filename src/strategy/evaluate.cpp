@@ -28,7 +28,7 @@ void TransitionBuilder::add(const Settled& settled, double weight) {
   for (std::size_t i = 0; i < 4; ++i) {
     if (shares[i] * weight <= 0.0) continue;
     double& sum = weight_[settled.state[i]];
-    if (sum == 0.0) touched_.push_back(settled.state[i]);
+    if (sum == 0.0) touched_.push_back(static_cast<StateId>(settled.state[i]));
     sum += weight * shares[i];
   }
 }

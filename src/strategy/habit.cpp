@@ -124,7 +124,7 @@ Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from
     double left = *draw;
     for (corner = 0; corner < 3 && left >= weights[corner]; ++corner) left -= weights[corner];
   }
-  const StateId state = settled.state[corner];
+  const auto state = static_cast<StateId>(settled.state[corner]);
   const Action& action = plan[static_cast<std::size_t>(state)];
   return action.swing >= 0 ? moved(model, state, action, from) : habit_action(model, lie, from);
 }

@@ -8,12 +8,14 @@ namespace {
 constexpr int poor_steps_per_sd = static_cast<int>(aims_per_sd * poor_direction_factor);
 
 StrikeLattice solid_lattice_of(int steps_per_sd) {
-  return {steps_per_sd, direction_cut_sd, direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd};
+  return {steps_per_sd, direction_cut_sd,
+          direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd + lattice_phases};
 }
 
 StrikeLattice poor_lattice_of(int refinement) {
   const int steps_per_sd = poor_steps_per_sd * refinement;
-  return {steps_per_sd, poor_direction_cut_sd, poor_direction_cut_sd * steps_per_sd + largest_aim * refinement};
+  return {steps_per_sd, poor_direction_cut_sd,
+          poor_direction_cut_sd * steps_per_sd + largest_aim * refinement + lattice_phases};
 }
 
 }  // namespace

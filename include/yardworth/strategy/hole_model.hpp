@@ -31,6 +31,9 @@ inline constexpr int aims_per_sd = 4;
 // The largest aim, in steps either way of the reference, that the lattices reach.
 inline constexpr int largest_aim = 48;
 
+// States begin at this many different carries of a lattice, those of the nodes from 0 on.
+inline constexpr int lattice_phases = 233;
+
 // The strike lattices of a resolution, made once and shared by all holes.
 struct StrikeLattices {
   explicit StrikeLattices(const Resolution& resolution);
@@ -117,7 +120,7 @@ struct Settled {
 
   double cost = 0.0;             // penalty strokes, and what the baseline adds
   std::array<float, 3> share{};  // RingGrid's ring, near and far share
-  std::array<std::uint16_t, 4> state{};
+  std::array<std::uint32_t, 4> state{};
   Kind kind = Kind::holed;
 
   std::array<double, 4> weights() const {
@@ -184,7 +187,7 @@ class HoleModel {
     const int shift = (static_cast<int>(rest.lie) - static_cast<int>(Lie::fairway)) * grid_.size();
     settled.cost = cost;
     settled.share = {ring_share, static_cast<float>(corners.near_share), static_cast<float>(corners.far_share)};
-    for (std::size_t i = 0; i < 4; ++i) settled.state[i] = static_cast<std::uint16_t>(corners.vertex[i] + shift);
+    for (std::size_t i = 0; i < 4; ++i) settled.state[i] = static_cast<std::uint32_t>(corners.vertex[i] + shift);
     settled.kind = Settled::Kind::between_states;
   }
 

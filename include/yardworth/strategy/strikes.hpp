@@ -12,11 +12,12 @@ struct Stratum {
   double step_rad = 0.0;  // between nodes
   int steps_per_aim = 0;
   double share = 0.0;  // probability of this kind of strike
+  int phase = 0;       // where along the lattice its carries begin
   bool solid = true;
 
   double carry_yd(const Swing& swing, int k) const {
-    return solid ? swing.carry_yd * (1.0 + swing.carry_sd_share * lattice->solid_deviate(k))
-                 : swing.carry_yd * lattice->poor_carry_share(k);
+    return solid ? swing.carry_yd * (1.0 + swing.carry_sd_share * lattice->solid_deviate(k + phase))
+                 : swing.carry_yd * lattice->poor_carry_share(k + phase);
   }
 };
 
@@ -27,8 +28,11 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
   const int solid_steps = solid.steps_per_sd() / aims_per_sd;
   // A poor strike's spread is poor_direction_factor times wider, so fewer of its steps make up the same angle.
   const int poor_steps = static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
-  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, true},
-           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, false}}};
+  // The heaviest nodes are few: begun at the same carries everywhere they would err the same way everywhere. Other
+  // states begin elsewhere, so that their errors cancel. The tee shot has nodes enough.
+  const int phase = state == model.tee_state() ? 0 : static_cast<int>((state * 89) % lattice_phases);
+  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, phase, true},
+           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, phase, false}}};
 }
 
 // Strikes every stride-th of the nodes first..last of a stratum and calls visit(k, const Rest&) for each, k rising.
