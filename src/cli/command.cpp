@@ -15,6 +15,7 @@ namespace {
 
 void add_commands(CLI::App& app, const Surroundings& surroundings, Action& action) {
   add_gain(app, surroundings, action);
+  add_strategy(app, surroundings, action);
   add_check(app, surroundings, action);
 }
 
@@ -81,10 +82,14 @@ Outcome refuse(CLI::App& app, const CLI::ParseError& error) {
   std::ostringstream err;
   // Help and the version are errors to the parser, with the status of success.
   if (app.exit(error, out, err) == 0) return {done, out.str(), ""};
-  return {at_fault, "", fmt::format("yardworth: {}\n", escape_control(what_is_wrong(app, error)))};
+  return refusal(at_fault, what_is_wrong(app, error));
 }
 
 }  // namespace
+
+Outcome refusal(int status, const std::string& why) {
+  return {status, "", fmt::format("yardworth: {}\n", escape_control(why))};
+}
 
 Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings) {
   CLI::App app("What added distance is worth in strokes on a real course, and why.", "yardworth");

@@ -21,8 +21,12 @@ struct Outcome {
 
 // What a command has to know of where its output goes.
 struct Surroundings {
-  bool colour = false;  // standard output is a terminal that wants it
+  bool colour = false;    // standard output is a terminal that wants it
+  bool progress = false;  // standard error is a terminal
 };
+
+// Why nothing was done, in one line.
+Outcome refusal(int status, const std::string& why);
 
 // What the arguments ask for, ready to be done.
 using Action = std::function<Outcome()>;
@@ -33,6 +37,7 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
 // Each command adds itself to app and sets action when it is the one that is asked for. To add a command: a file with
 // such a function, a line here and a line in command.cpp.
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_check(CLI::App& app, const Surroundings& surroundings, Action& action);
 
 }  // namespace yardworth::cli

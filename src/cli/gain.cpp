@@ -6,17 +6,18 @@
 #include <memory>
 #include <stdexcept>
 
+#include "change.hpp"
 #include "command.hpp"
 #include "inputs.hpp"
 #include "options.hpp"
+#include "progress.hpp"
 #include "yardworth/report/gain_report.hpp"
 #include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {
 
-constexpr double largest_change = 150.0;  // in the course's units: no training and no club adds more
-constexpr double smallest_step = 0.1;     // likewise
+constexpr double smallest_step = 0.1;  // in the course's units
 constexpr double default_step = 5.0;
 constexpr double most_steps = 200.0;
 constexpr DistanceChange default_change = {20.0, 6.0};
@@ -24,7 +25,8 @@ constexpr DistanceChange default_change = {20.0, 6.0};
 struct GainOptions {
   InputOptions inputs;
   OutputOptions output;
-  std::optional<double> driver, irons, to, step;  // in the course's units
+  ChangeOptions change;
+  std::optional<double> to, step;  // in the course's units
   Method method = Method::play;
   PlanChoice plan = PlanChoice::both;
   int threads = 0;
@@ -40,27 +42,26 @@ std::string conflict(const GainOptions& options) {
   if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > 1e-9 * steps) {
     return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_step));
   }
-  const bool no_driver = options.driver ? *options.driver == 0.0 : options.irons.has_value();
+  const bool no_driver = options.change.driver ? *options.change.driver == 0.0 : options.change.irons.has_value();
   if (no_driver)
     return "--to needs a --driver other than 0, since the irons keep their proportion to it along the curve";
   return "";
 }
 
 DistanceChange change_of(const GainOptions& options, Units units) {
-  const bool none = !options.driver && !options.irons;
-  const double driver = none ? default_change.driver_carry_yd : options.driver.value_or(0.0);
-  const double irons = none ? default_change.irons_carry_yd : options.irons.value_or(0.0);
-  return {to_yards(driver, units), to_yards(irons, units)};
+  if (options.change.given()) return options.change.in_yards(units);
+  return {to_yards(default_change.driver_carry_yd, units), to_yards(default_change.irons_carry_yd, units)};
 }
 
 void say_default_change(const GainOptions& options, Inputs& inputs) {
-  if (options.driver || options.irons) return;
+  if (options.change.given()) return;
   inputs.assumed.push_back(
       fmt::format("Assumed, with neither --driver nor --irons: {} {} more with the driver, {} with the irons.",
                   default_change.driver_carry_yd, name(inputs.course.units), default_change.irons_carry_yd));
 }
 
-GainReport compute(const GainOptions& options, const Inputs& inputs) {
+GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
+  const Progress progress(surroundings.progress);
   const Units units = inputs.course.units;
   const GainRequest request{inputs.tee, change_of(options, units), options.method, options.plan, options.threads};
   GainReport report;
@@ -85,25 +86,17 @@ std::string written(const GainReport& report, Format format, bool emphasis) {
   return gain_text(report, emphasis);
 }
 
-Outcome refusal(int status, const std::string& why) {
-  return {status, "", fmt::format("yardworth: {}\n", escape_control(why))};
-}
-
 Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
+  if (const auto finding = refuse_outputs({options.output.path}, options.output.replace)) return refusal_of(*finding);
   std::string complaints;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};
   say_default_change(options, *inputs);
   try {
-    const GainReport report = compute(options, *inputs);
+    const GainReport report = compute(options, *inputs, surroundings);
     const bool emphasis = surroundings.colour && options.output.path.empty();
-    Outcome outcome = deliver(written(report, options.output.format, emphasis), options.output);
-    // A table for a program has no room for sentences.
-    if (options.output.format == Format::csv && outcome.status == done) {
-      for (const std::string& sentence : report.opening) outcome.err += escape_control(sentence) + "\n";
-    }
-    return outcome;
+    return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
   } catch (const std::invalid_argument& error) {
     return refusal(at_fault, error.what());
   } catch (const CannotFinish& error) {
@@ -111,12 +104,7 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   }
 }
 
-void add_change_options(CLI::App& command, GainOptions& options) {
-  add_number(command, "--driver", options.driver, {-largest_change, largest_change},
-             "Carry added to the driver, +N or -N in the course's units; +20 if neither this nor --irons is given");
-  add_number(command, "--irons", options.irons, {-largest_change, largest_change},
-             "Carry added to the 7-iron or the iron nearest to it; every club below the driver in proportion to its "
-             "carry; +6 if neither this nor --driver is given");
+void add_curve_options(CLI::App& command, GainOptions& options) {
   add_number(command, "--to", options.to, {smallest_step, largest_change},
              "Also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
              "proportion; with --format csv the curve alone");
@@ -131,8 +119,7 @@ void add_way_options(CLI::App& command, GainOptions& options) {
       command, "--plan", options.plan,
       {{"both", PlanChoice::both}, {"habit", PlanChoice::habit}, {"best", PlanChoice::best}},
       "habit: as most club golfers play; best: with the fewest expected strokes; both, unless given");
-  add_whole_number(command, "--threads", options.threads, {1, 1024},
-                   "Threads to compute with; as many as there are cores unless given; the answer is the same");
+  add_threads_option(command, options.threads);
 }
 
 }  // namespace
@@ -141,7 +128,8 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<GainOptions>();
   CLI::App* command = app.add_subcommand("gain", "What added carry is worth in strokes, hole by hole");
   add_input_options(*command, options->inputs);
-  add_change_options(*command, *options);
+  add_change_options(*command, options->change, "with neither --driver nor --irons, +20 and +6");
+  add_curve_options(*command, *options);
   add_way_options(*command, *options);
   add_output_options(*command, options->output);
   command->callback([options, surroundings, &action] {

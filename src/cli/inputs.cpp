@@ -108,12 +108,27 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
   return inputs;
 }
 
-Outcome deliver(std::string text, const OutputOptions& options) {
-  if (options.path.empty()) return {done, std::move(text), ""};
-  if (const auto finding = write_file(options.path, text, options.replace)) {
-    return {at_fault, "", to_line(*finding) + "\n"};
+std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace) {
+  for (const std::string& path : paths) {
+    if (path.empty()) continue;
+    if (auto finding = refuse_target(path, replace)) return finding;
   }
-  return {};
+  return std::nullopt;
+}
+
+Outcome refusal_of(const Diagnostic& finding) { return {at_fault, "", to_line(finding) + "\n"}; }
+
+Outcome deliver(std::string text, const OutputOptions& options, const std::vector<std::string>& opening) {
+  Outcome outcome;
+  if (options.path.empty()) {
+    outcome.out = std::move(text);
+  } else if (const auto finding = write_file(options.path, text, options.replace)) {
+    return refusal_of(*finding);
+  }
+  if (options.format == Format::csv) {
+    for (const std::string& sentence : opening) outcome.err += escape_control(sentence) + "\n";
+  }
+  return outcome;
 }
 
 }  // namespace yardworth::cli

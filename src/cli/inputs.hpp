@@ -38,7 +38,12 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
 // The first tee marked for this gender, otherwise the middle one of the list (the longer of two).
 std::size_t default_tee(const Course& course, Gender gender);
 
-// Hands the text out, or to the file that was asked for.
-Outcome deliver(std::string text, const OutputOptions& options);
+// Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins.
+std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace);
+Outcome refusal_of(const Diagnostic& finding);
+
+// Hands the text out, or to the file that was asked for. A table for a program has no room for the sentences of the
+// opening: they go to standard error.
+Outcome deliver(std::string text, const OutputOptions& options, const std::vector<std::string>& opening);
 
 }  // namespace yardworth::cli

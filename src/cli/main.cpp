@@ -56,7 +56,7 @@ int main(int argc, char** argv) {
   try {
     std::signal(SIGPIPE, SIG_IGN);
     const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
-    return finish(yardworth::cli::run(arguments, {wants_colour()}));
+    return finish(yardworth::cli::run(arguments, {wants_colour(), ::isatty(STDERR_FILENO) == 1}));
   } catch (const std::exception& error) {
     return fail(error.what());
   } catch (...) {

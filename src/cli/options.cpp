@@ -90,4 +90,9 @@ void add_output_options(CLI::App& app, OutputOptions& options) {
   app.add_flag("--force", options.replace, "Let --output replace a file that exists")->needs(output);
 }
 
+void add_threads_option(CLI::App& app, int& threads) {
+  add_whole_number(app, "--threads", threads, {1, 1024},
+                   "Threads to compute with; as many as there are cores unless given; the answer is the same");
+}
+
 }  // namespace yardworth::cli

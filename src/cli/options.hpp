@@ -68,5 +68,6 @@ struct OutputOptions {
 };
 
 void add_output_options(CLI::App& app, OutputOptions& options);
+void add_threads_option(CLI::App& app, int& threads);
 
 }  // namespace yardworth::cli

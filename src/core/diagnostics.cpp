@@ -16,6 +16,12 @@ namespace {
 
 bool is_control(boost::locale::utf::code_point point) { return point < 0x20 || (point >= 0x7f && point < 0xa0); }
 
+// Marks that let text run the other way, so that what is shown is not what is there (Unicode Standard Annex 9).
+bool is_direction_mark(boost::locale::utf::code_point point) {
+  return point == 0x200e || point == 0x200f || (point >= 0x202a && point <= 0x202e) ||
+         (point >= 0x2066 && point <= 0x2069);
+}
+
 std::string place_of(const Diagnostic& finding) {
   if (finding.line == 0) return finding.file;
   return fmt::format("{}:{}:{}", finding.file, finding.line, finding.column);
@@ -45,7 +51,7 @@ std::string escape_control(const std::string& text) {
       ++at;
       continue;
     }
-    if (is_control(point)) {
+    if (is_control(point) || is_direction_mark(point)) {
       safe += fmt::format("\\x{:02X}", point);
     } else {
       safe.append(at, next);

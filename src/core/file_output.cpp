@@ -104,12 +104,21 @@ void flush_directory(const fs::path& directory) {
   ::close(descriptor);
 }
 
-// Why this target may not be written, if so.
+// The file is written beside its target first.
+std::optional<Diagnostic> refuse_folder(const std::string& path, const fs::path& target) {
+  const fs::path parent = target.parent_path();
+  const std::string folder = parent.empty() ? "." : parent.string();
+  if (::faccessat(AT_FDCWD, folder.c_str(), W_OK | X_OK, AT_EACCESS) == 0) return std::nullopt;
+  return system_refusal(path, errno);
+}
+
+}  // namespace
+
 std::optional<Diagnostic> refuse_target(const std::string& path, bool replace) {
   if (path.empty()) return refusal(path, "an empty file name", "the name of a file to write");
   struct stat status {};
   if (::lstat(path.c_str(), &status) != 0) {
-    if (errno == ENOENT) return std::nullopt;
+    if (errno == ENOENT) return refuse_folder(path, path);
     return system_refusal(path, errno);
   }
   // What a link leads to is what counts; a link that leads nowhere stands for itself.
@@ -117,10 +126,9 @@ std::optional<Diagnostic> refuse_target(const std::string& path, bool replace) {
   if (S_ISDIR(status.st_mode)) return refusal(path, "a directory", "the name of a file to write");
   if (!S_ISREG(status.st_mode)) return refusal(path, "something that is not an ordinary file", "an ordinary file");
   if (!replace) return exists_refusal(path);
-  return std::nullopt;
+  std::error_code ignored;
+  return refuse_folder(path, fs::canonical(path, ignored));
 }
-
-}  // namespace
 
 std::optional<Diagnostic> write_file(const std::string& path, std::string_view bytes, bool replace) {
   if (auto finding = refuse_target(path, replace)) return finding;

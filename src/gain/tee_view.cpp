@@ -129,16 +129,18 @@ std::string aim_words(const HoleMap& map, Point tee, const AimPlace& aim, Units 
   if (map.ground_at(map.line().to_plane({aim.right_yd, along})) == Ground::bunker) {
     return straight ? "at the bunker in the middle" : fmt::format("at the {}-hand bunker", side_of(aim.right_yd));
   }
-  if (straight) return "down the middle";
   const auto fairway = fairway_at(map, along);
-  if (!fairway) return beside(aim.right_yd, units, "the line");
+  // Where more of the fairway is on one side, the line of play is not its middle.
+  const bool even = fairway && std::abs(fairway->from + fairway->to) <= 2.0 * edge_width_yd;
+  if (straight) return even || !fairway ? "down the middle" : "down the line of play";
+  if (!fairway) return beside(aim.right_yd, units, "the line of play");
   const double edge = std::abs(aim.right_yd < 0.0 ? fairway->from : fairway->to);
   const double outside = std::abs(aim.right_yd) - edge;
   if (std::abs(outside) <= edge_width_yd) return fmt::format("at the {} edge of the fairway", side_of(aim.right_yd));
   if (outside > 0.0) {
     return fmt::format("{} outside the {} edge of the fairway", distance_words(outside, units), side_of(aim.right_yd));
   }
-  return beside(aim.right_yd, units, "the middle");
+  return beside(aim.right_yd, units, even ? "the middle" : "the line of play");
 }
 
 std::vector<double> area_chances(const HoleModel& model, const Action& tee_shot) {

@@ -127,9 +127,9 @@ std::string holes_section(const GainResult& result) {
 std::string plan_changes_section(const GainResult& result) {
   std::string text;
   for (const HoleGain& hole : result.answer().holes) {
-    if (!hole.plan_change.empty()) text += bullet(fmt::format("Hole {}: {}", hole.number, hole.plan_change));
+    if (!hole.plan_change.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, hole.plan_change));
   }
-  return text.empty() ? text : section("Played differently") + text;
+  return text.empty() ? text : section("Where the plan changed") + text;
 }
 
 // Percentage points, "+12"; nothing where it rounds to no change.
@@ -188,13 +188,11 @@ std::string curve_section(const GainReport& report) {
   return section("Strokes saved a round against added carry") + format_table(table);
 }
 
+// How the method works is said by the notes of the result.
 std::string method_words(Method method) {
-  if (method == Method::play) {
-    return "Method play: the player's own shots all the way to the green; the baseline only inside the short game and "
-           "on the green.";
-  }
-  return "Method table: one tee shot, then the baseline at the distance and lie where it finished. The table knows "
-         "nothing of the player's irons, so what comes from the irons is 0 by construction.";
+  if (method == Method::play) return "Method play.";
+  return "Method table. The table knows nothing of the player's irons, so what comes from the irons is 0 by "
+         "construction.";
 }
 
 std::string plan_words(PlanChoice plan) {

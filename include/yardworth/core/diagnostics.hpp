@@ -34,7 +34,8 @@ bool has_fault(const std::vector<Diagnostic>& findings);
 // "file:line:column: fault: path: found ..., expected ...". One line; control characters are escaped.
 std::string to_line(const Diagnostic& finding);
 
-// Text made safe for a terminal: control characters (C0, C1, DEL) and invalid UTF-8 become \xNN.
+// Text made safe for a terminal: control characters (C0, C1, DEL) and invalid UTF-8 become \xNN, marks of text
+// direction (U+200E, U+200F, U+202A to U+202E, U+2066 to U+2069) \xNNNN.
 std::string escape_control(const std::string& text);
 
 }  // namespace yardworth

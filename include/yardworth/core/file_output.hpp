@@ -14,4 +14,8 @@ namespace yardworth {
 // not an ordinary file, or cannot be written.
 std::optional<Diagnostic> write_file(const std::string& path, std::string_view bytes, bool replace);
 
+// Whether write_file could write there, told before there is anything to write: the same findings, but for what only
+// the attempt shows (a full disk, a folder that changes meanwhile).
+std::optional<Diagnostic> refuse_target(const std::string& path, bool replace);
+
 }  // namespace yardworth

@@ -36,7 +36,8 @@ struct AimPlace {
   bool at_green = false;
 };
 AimPlace aim_place(const HoleMap& map, Point tee, const Swing& swing, double heading_rad);
-// "down the middle", "at the left edge of the fairway", "at the right-hand bunker", "12 yards left of the middle".
+// "down the middle", "at the left edge of the fairway", "at the right-hand bunker", "12 yards left of the middle",
+// or "of the line of play" where that is not the middle of the fairway.
 std::string aim_words(const HoleMap& map, Point tee, const AimPlace& aim, Units units);
 
 // The probability that the tee shot finds each area, by index into HoleMap::areas().

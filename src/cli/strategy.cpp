@@ -1,0 +1,122 @@
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <memory>
+#include <stdexcept>
+
+#include "change.hpp"
+#include "command.hpp"
+#include "inputs.hpp"
+#include "options.hpp"
+#include "progress.hpp"
+#include "yardworth/core/file_output.hpp"
+#include "yardworth/gain/hole_strategy.hpp"
+#include "yardworth/report/strategy_report.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+struct StrategyOptions {
+  InputOptions inputs;
+  OutputOptions output;
+  ChangeOptions change;
+  int hole = 0;  // 0: all
+  std::string dot;
+  bool prove = false;
+  int threads = 0;
+};
+
+bool same_file(const std::string& a, const std::string& b) {
+  std::error_code ignored;
+  return std::filesystem::weakly_canonical(a, ignored) == std::filesystem::weakly_canonical(b, ignored);
+}
+
+// What is wrong with the options together, if anything; each by itself has been looked at.
+std::string conflict(const StrategyOptions& options) {
+  if (options.output.replace && options.output.path.empty() && options.dot.empty()) {
+    return "--force needs --output or --dot, the file that it may replace";
+  }
+  if (options.dot.empty()) return "";
+  if (options.hole == 0) return "--dot needs --hole, the hole whose graph is drawn";
+  if (same_file(options.dot, options.output.path)) return "--dot and --output are the same file";
+  return "";
+}
+
+StrategyRequest request_of(const StrategyOptions& options, const Inputs& inputs) {
+  StrategyRequest request;
+  request.tee = inputs.tee;
+  if (options.change.given()) request.change = options.change.in_yards(inputs.course.units);
+  if (options.hole > 0) request.hole = options.hole;
+  request.threads = options.threads;
+  request.prove = options.prove;
+  request.graph = !options.dot.empty();
+  return request;
+}
+
+std::string written(const StrategyReport& report, Format format, bool emphasis) {
+  switch (format) {
+    case Format::json:
+      return strategy_json(report);
+    case Format::csv:
+      return strategy_csv(report);
+    case Format::text:
+      break;
+  }
+  return strategy_text(report, emphasis);
+}
+
+Outcome give(const StrategyOptions& options, const StrategyReport& report, const Surroundings& surroundings) {
+  if (!options.dot.empty()) {
+    const std::string& graph = report.result.holes.front().graph;
+    if (const auto finding = write_file(options.dot, graph, options.output.replace)) return refusal_of(*finding);
+  }
+  const bool emphasis = surroundings.colour && options.output.path.empty();
+  return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+}
+
+Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroundings) {
+  if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
+  if (const auto finding = refuse_outputs({options.output.path, options.dot}, options.output.replace)) {
+    return refusal_of(*finding);
+  }
+  std::string complaints;
+  const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
+  if (!inputs) return {at_fault, "", complaints};
+  try {
+    StrategyReport report;
+    {
+      const Progress progress(surroundings.progress);
+      report.result = compute_strategy(inputs->course, inputs->player, inputs->baseline, request_of(options, *inputs));
+    }
+    report.opening = inputs->assumed;
+    return give(options, report, surroundings);
+  } catch (const std::invalid_argument& error) {
+    return refusal(at_fault, error.what());
+  } catch (const CannotFinish& error) {
+    return refusal(not_done, error.what());
+  }
+}
+
+}  // namespace
+
+void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action) {
+  auto options = std::make_shared<StrategyOptions>();
+  CLI::App* command = app.add_subcommand("strategy", "How each hole is best played, before and after added carry");
+  add_input_options(*command, options->inputs);
+  add_whole_number(*command, "--hole", options->hole, {1, 18}, "Only this hole; all unless given");
+  add_change_options(*command, options->change, "0 unless given");
+  add_output_options(*command, options->output);
+  // The flag serves both files.
+  command->get_option("--force")->remove_needs(command->get_option("--output"));
+  add_words(*command, "--dot", options->dot, "FILE",
+            "Also write the graph of the hole's states under its plan for Graphviz; needs --hole");
+  command->add_flag("--prove", options->prove,
+                    "Search completely, and say by how much anything played from any place beats the plan");
+  add_threads_option(*command, options->threads);
+  command->callback([options, surroundings, &action] {
+    action = [options, surroundings] { return run_strategy(*options, surroundings); };
+  });
+}
+
+}  // namespace yardworth::cli

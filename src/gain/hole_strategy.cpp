@@ -1,0 +1,407 @@
+#include "yardworth/gain/hole_strategy.hpp"
+
+#include <fmt/format.h>
+#include <tbb/parallel_for.h>
+#include <tbb/task_arena.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <stdexcept>
+
+#include "gain/plans.hpp"
+#include "yardworth/gain/plan_change.hpp"
+#include "yardworth/strategy/best.hpp"
+#include "yardworth/strategy/dot.hpp"
+#include "yardworth/strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr std::size_t most_alternatives = 3;
+// Further behind than this nobody asks about a tee shot.
+constexpr double too_dear = 0.5;
+// The same club aimed elsewhere is another choice from this difference on, where the straight ball finishes.
+constexpr double other_aim_yd = 8.0;
+// Ways to finish that are likelier than this are told in thirds.
+constexpr double worth_thirds = 0.15;
+
+struct Setting {
+  const Course& course;
+  const Baseline& baseline;
+  const StrategyRequest& request;
+  const Player& before;
+  const Player& after;  // the same as before where no change was asked about
+  Resolution resolution;
+  StrikeLattices lattices = StrikeLattices(resolution);
+};
+
+// One golfer on one hole, with the best plan.
+struct Planned {
+  const HoleModel& model;
+  const Player& player;
+  BestPlan best;
+
+  const Action& tee_shot() const { return best.exact.plan[static_cast<std::size_t>(model.tee_state())]; }
+};
+
+SearchOptions search_options(const StrategyRequest& request) {
+  SearchOptions options;
+  options.complete = request.prove;
+  return options;
+}
+
+Planned plan_hole(const Setting& setting, const HoleModel& model, const Player& player, const ActionOf& start) {
+  return {model, player, find_best_plan(model, start, evaluate_plan(model, start), search_options(setting.request))};
+}
+
+// Expected strokes of every tee shot that may be played, each with the best play behind it.
+struct WeighedTeeShot {
+  Candidate candidate;
+  std::vector<double> strokes;  // by aim, from candidate.first_aim
+
+  double least() const { return *std::min_element(strokes.begin(), strokes.end()); }
+  double at(int aim) const { return strokes[static_cast<std::size_t>(aim - candidate.first_aim)]; }
+};
+
+std::vector<WeighedTeeShot> weigh(const HoleModel& model, const std::vector<Candidate>& candidates,
+                                  const std::vector<double>& value) {
+  std::vector<WeighedTeeShot> weighed;
+  for (const Candidate& candidate : candidates) {
+    weighed.push_back({candidate, aim_values(model, model.tee_state(), candidate, value)});
+  }
+  return weighed;
+}
+
+// Values of all states, the baseline where the plan knows none.
+std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
+  std::vector<double> value = known;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& here = value[static_cast<std::size_t>(state)];
+    if (!std::isnan(here)) continue;
+    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  }
+  return value;
+}
+
+// The states that tee shots lead to at any aim.
+std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Candidate>& candidates) {
+  std::set<StateId> states = {model.tee_state()};
+  for (const Candidate& candidate : candidates) {
+    for (int aim = candidate.first_aim; aim <= candidate.last_aim; aim += aims_per_sd) {
+      Action action = candidate.action;
+      action.aim = aim;
+      for_each_strike(model, model.tee_state(), action, [&](const Rest& rest, double) {
+        const Settled settled = model.settle(rest);
+        if (settled.kind != Settled::Kind::between_states) return;
+        for (const auto state : settled.state) states.insert(static_cast<StateId>(state));
+      });
+    }
+  }
+  return {states.begin(), states.end()};
+}
+
+// The plan says nothing of places that its own tee shot never comes to. The best play from there is found too, so that
+// no other tee shot is judged by what is only guessed.
+std::vector<double> values_behind(const Planned& planned, const std::vector<Candidate>& candidates) {
+  const HoleModel& model = planned.model;
+  Plan plan = planned.best.exact.plan;
+  TransitionBuilder builder(model);
+  const ActionOf start = [&](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+  const RowOf row_of = [&](StateId state) -> const Transition& {
+    Action& action = plan[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = start(state);
+    return builder.build(state, action);
+  };
+  PlanValue begun = evaluate_rows(model, row_of, states_behind(model, candidates));
+  begun.plan = plan;
+  SearchOptions everywhere;
+  everywhere.least_visits = 0.0;
+  return filled_values(model, find_best_plan(model, start, begun, everywhere).exact.value);
+}
+
+std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
+  const HoleModel& model = planned.model;
+  const std::vector<Candidate> all = candidates_at(model, Lie::tee, model.tee(), SearchOptions().aim_reach_sd);
+  std::vector<Candidate> fair;
+  for (const WeighedTeeShot& shot : weigh(model, all, filled_values(model, planned.best.exact.value))) {
+    if (shot.least() <= planned.best.exact.at_tee + too_dear) fair.push_back(shot.candidate);
+  }
+  return weigh(model, fair, values_behind(planned, fair));
+}
+
+TeeOption option_of(const Planned& planned, const Action& action, double strokes, Units units) {
+  const HoleModel& model = planned.model;
+  const Swing swing = model.swing_of(Lie::tee, action);
+  const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  return {planned.player.clubs[swing.club].name,
+          swing.carry_yd,
+          aim,
+          aim_words(model.map(), model.tee(), aim, units),
+          strokes,
+          std::max(0.0, strokes - planned.best.exact.at_tee)};
+}
+
+Action with_aim(Action action, int aim) {
+  action.aim = aim;
+  return action;
+}
+
+// The plan's own club down the middle; or, where the plan goes there, aimed beside it on the better side.
+std::optional<TeeOption> same_club_elsewhere(const Planned& planned, const TeeOption& own, const WeighedTeeShot& shot,
+                                             double correction, Units units) {
+  std::optional<TeeOption> left, right;
+  for (int aim = shot.candidate.first_aim; aim <= shot.candidate.last_aim; ++aim) {
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), shot.at(aim) + correction, units);
+    if (aim == 0 && std::abs(own.aim.right_yd - option.aim.right_yd) >= other_aim_yd) return option;
+    const double off = option.aim.right_yd - own.aim.right_yd;
+    // Aims come from the left: the last one on the left and the first on the right are the nearest.
+    if (off <= -other_aim_yd) left = option;
+    if (off >= other_aim_yd && !right) right = option;
+  }
+  if (left && right) return left->strokes <= right->strokes ? left : right;
+  return left ? left : right;
+}
+
+bool cheaper(const TeeOption& a, const TeeOption& b) { return a.strokes < b.strokes; }
+
+// Of every other club its best aim, and the plan's own club aimed elsewhere; the cheapest few.
+std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& own, Units units) {
+  const Action& action = planned.tee_shot();
+  const std::vector<WeighedTeeShot> shots = weigh_tee_shots(planned);
+  const auto own_shot = std::find_if(shots.begin(), shots.end(), [&](const WeighedTeeShot& shot) {
+    return with_aim(shot.candidate.action, 0) == with_aim(action, 0);
+  });
+  const bool known = own_shot != shots.end() && action.aim >= own_shot->candidate.first_aim &&
+                     action.aim <= own_shot->candidate.last_aim;
+  // The plan's own tee shot is worth what the plan says; a search that goes further moves all of them alike.
+  const double correction = known ? planned.best.exact.at_tee - own_shot->at(action.aim) : 0.0;
+  std::vector<TeeOption> options;
+  for (const WeighedTeeShot& shot : shots) {
+    const auto least = std::min_element(shot.strokes.begin(), shot.strokes.end());
+    const int aim = shot.candidate.first_aim + static_cast<int>(least - shot.strokes.begin());
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), *least + correction, units);
+    if (option.club == own.club) continue;
+    const auto same =
+        std::find_if(options.begin(), options.end(), [&](const TeeOption& other) { return other.club == option.club; });
+    if (same == options.end()) {
+      options.push_back(option);
+    } else if (cheaper(option, *same)) {
+      *same = option;
+    }
+  }
+  std::stable_sort(options.begin(), options.end(), cheaper);
+  std::optional<TeeOption> elsewhere;
+  if (known) elsewhere = same_club_elsewhere(planned, own, *own_shot, correction, units);
+  options.resize(std::min(options.size(), most_alternatives - (elsewhere ? 1 : 0)));
+  if (elsewhere) options.insert(std::upper_bound(options.begin(), options.end(), *elsewhere, cheaper), *elsewhere);
+  return options;
+}
+
+Finish finish_of(const Rest& rest) {
+  if (rest.replay) return Finish::out_of_bounds;
+  if (rest.penalty_strokes > 0) return Finish::penalty_area;
+  switch (rest.lie) {
+    case Lie::green:
+      return Finish::green;
+    case Lie::fairway:
+      return Finish::fairway;
+    case Lie::bunker:
+      return Finish::bunker;
+    case Lie::recovery:
+      return Finish::trees;
+    case Lie::tee:
+    case Lie::rough:
+      break;
+  }
+  return Finish::rough;
+}
+
+struct Landed {
+  double weight = 0.0;
+  double left_yd = 0.0;
+  const std::string* next_club = nullptr;
+};
+
+const std::string& likeliest(const ClubShares& clubs) {
+  return std::max_element(clubs.begin(), clubs.end(), [](const auto& a, const auto& b) { return a.second < b.second; })
+      ->first;
+}
+
+// What follows a stretch, in shares of its weight, of balls sorted from the furthest left to the nearest.
+NextShot stretch_of(Finish finish, const char* third, const std::vector<Landed>& landed, double from, double to) {
+  NextShot next{finish, third, 0.0, 0.0, {}};
+  double total = 0.0;
+  for (const Landed& ball : landed) total += ball.weight;
+  double passed = 0.0;
+  for (const Landed& ball : landed) {
+    const double weight = std::max(0.0, std::min(passed + ball.weight, to * total) - std::max(passed, from * total));
+    passed += ball.weight;
+    if (weight <= 0.0) continue;
+    next.probability += weight;
+    next.left_yd += weight * ball.left_yd;
+    next.clubs[*ball.next_club] += weight;
+  }
+  if (next.probability <= 0.0) return next;
+  next.left_yd /= next.probability;
+  for (auto& [club, share] : next.clubs) share /= next.probability;
+  return next;
+}
+
+std::vector<NextShot> next_shots(const Planned& planned) {
+  const HoleModel& model = planned.model;
+  const std::vector<TeeShotNode> nodes =
+      strike_tee_shot(model, planned.player, planned.tee_shot(), near_plan(model, planned.best.exact.plan));
+  std::map<Finish, std::vector<Landed>> by_finish;
+  for (const TeeShotNode& node : nodes) {
+    const Point from = node.rest.replay ? model.tee() : node.rest.at;
+    by_finish[finish_of(node.rest)].push_back({node.weight, distance_yd(from, model.pin()), &node.next_club});
+  }
+  std::vector<NextShot> shots;
+  for (auto& [finish, landed] : by_finish) {
+    std::stable_sort(landed.begin(), landed.end(),
+                     [](const Landed& a, const Landed& b) { return a.left_yd > b.left_yd; });
+    const NextShot all = stretch_of(finish, "", landed, 0.0, 1.0);
+    if (all.probability <= 0.0) continue;
+    shots.push_back(all);
+    if (all.probability < worth_thirds) continue;
+    const NextShot thirds[] = {stretch_of(finish, "short", landed, 0.0, 1.0 / 3.0),
+                               stretch_of(finish, "middle", landed, 1.0 / 3.0, 2.0 / 3.0),
+                               stretch_of(finish, "long", landed, 2.0 / 3.0, 1.0)};
+    if (likeliest(thirds[0].clubs) == likeliest(thirds[2].clubs)) continue;
+    shots.insert(shots.end(), std::begin(thirds), std::end(thirds));
+  }
+  return shots;
+}
+
+TeePlan tee_plan(const Planned& planned, Units units) {
+  TeePlan plan;
+  plan.tee_shot = option_of(planned, planned.tee_shot(), planned.best.exact.at_tee, units);
+  plan.alternatives = alternatives_to(planned, plan.tee_shot, units);
+  plan.next = next_shots(planned);
+  return plan;
+}
+
+std::vector<HazardChance> hazard_chances(const Planned& before, const Planned* after, Units units) {
+  const std::vector<double> chance_before = area_chances(before.model, before.tee_shot());
+  std::vector<double> chance_after;
+  if (after != nullptr) chance_after = area_chances(after->model, after->tee_shot());
+  std::vector<HazardChance> chances;
+  for (const HazardView& hazard : hazards_from(before.model.map(), before.model.tee())) {
+    HazardChance chance{hazard, hazard_words(hazard, units), chance_before[hazard.area], {}};
+    if (after != nullptr) chance.after = chance_after[hazard.area];
+    chances.push_back(std::move(chance));
+  }
+  return chances;
+}
+
+PlanProof prove(const Planned& planned, const SearchOptions& options) {
+  return {largest_bellman_residual(planned.model, planned.best, options), planned.best.considered};
+}
+
+std::string graph_of(const Setting& setting, const Planned& planned, int number) {
+  const std::string title = fmt::format("{}, {} tees, hole {}: the best plan of {}", setting.course.name,
+                                        setting.course.tees[setting.request.tee].name, number, planned.player.label);
+  return plan_graph_dot(planned.model, planned.player, planned.best.exact, title);
+}
+
+HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map) {
+  const double length_yd = hole.length_yd[setting.request.tee];
+  const auto model_of = [&](const Player& player) {
+    return HoleModel(map, map.tee(length_yd), player, setting.baseline, setting.lattices, setting.resolution);
+  };
+  const Units units = setting.course.units;
+  HoleStrategy strategy;
+  strategy.number = hole.number;
+  strategy.par = hole.par;
+  strategy.length_yd = length_yd;
+  const HoleModel model_before = model_of(setting.before);
+  const Planned before = plan_hole(setting, model_before, setting.before, [&](StateId state) {
+    return habit_action(model_before, model_before.lie_of(state), model_before.place_of(state));
+  });
+  strategy.before = tee_plan(before, units);
+  std::optional<HoleModel> model_after;
+  std::optional<Planned> after;
+  if (setting.request.change) {
+    model_after.emplace(model_of(setting.after));
+    after.emplace(
+        plan_hole(setting, *model_after, setting.after, followed(*model_after, model_before, before.best.exact.plan)));
+    strategy.after = tee_plan(*after, units);
+    const Action kept = follow_action(*model_after, model_before, Lie::tee, model_before.tee(), before.tee_shot());
+    strategy.plan_change =
+        explain_plan_change({model_before, setting.before, before.tee_shot()}, {*model_after, setting.after, kept},
+                            {*model_after, setting.after, after->tee_shot()}, units);
+  }
+  strategy.hazards = hazard_chances(before, after ? &*after : nullptr, units);
+  if (setting.request.prove) {
+    const SearchOptions options = search_options(setting.request);
+    strategy.proof_before = prove(before, options);
+    if (after) strategy.proof_after = prove(*after, options);
+  }
+  if (setting.request.graph) strategy.graph = graph_of(setting, after ? *after : before, hole.number);
+  return strategy;
+}
+
+std::vector<const Hole*> wanted_holes(const Course& course, const StrategyRequest& request) {
+  std::vector<const Hole*> holes;
+  for (const Hole& hole : course.holes) {
+    if (!request.hole || *request.hole == hole.number) holes.push_back(&hole);
+  }
+  if (holes.empty()) {
+    throw std::invalid_argument(
+        fmt::format("there is no hole {} on {}, which has {}", *request.hole, course.name, course.holes.size()));
+  }
+  return holes;
+}
+
+// Holes are worked in parallel, but put together in their order.
+std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<const Hole*>& holes) {
+  std::vector<HoleStrategy> solved(holes.size());
+  std::vector<std::string> failures(holes.size());
+  tbb::task_arena arena(setting.request.threads > 0 ? setting.request.threads : tbb::task_arena::automatic);
+  arena.execute([&] {
+    tbb::parallel_for(std::size_t{0}, holes.size(), [&](std::size_t i) {
+      const HoleMap map(*holes[i], setting.course.firmness);
+      try {
+        solved[i] = solve_hole(setting, *holes[i], map);
+      } catch (const CannotFinish&) {
+        const Point tee = map.tee(holes[i]->length_yd[setting.request.tee]);
+        failures[i] = unfinished_words(map, tee, holes[i]->number);
+      }
+    });
+  });
+  throw_unfinished(failures);
+  return solved;
+}
+
+}  // namespace
+
+std::string_view name(Finish finish) {
+  constexpr std::string_view names[] = {"green", "fairway",      "rough",        "bunker",
+                                        "trees", "penalty area", "out of bounds"};
+  return names[static_cast<std::size_t>(finish)];
+}
+
+StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
+                                const StrategyRequest& request) {
+  const DistanceChange change = request.change.value_or(DistanceChange{});
+  const Player after = lengthen(player, change.driver_carry_yd, change.irons_carry_yd);
+  require_carries(after);
+  const Setting setting{course, baseline, request, player, after, {}};
+  StrategyResult result;
+  result.course = course.name;
+  result.tee = course.tees[request.tee].name;
+  result.player = player.label;
+  result.band = player.band;
+  result.units = course.units;
+  result.change = request.change;
+  result.holes = solve_holes(setting, wanted_holes(course, request));
+  result.baseline_name = baseline.name();
+  result.baseline_source = baseline.source();
+  result.cautions = common_cautions();
+  return result;
+}
+
+}  // namespace yardworth
