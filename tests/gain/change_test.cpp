@@ -1,0 +1,154 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <string>
+
+#include "support/courses.hpp"
+#include "support/random_player.hpp"
+#include "support/sanitized.hpp"
+#include "support/scenario.hpp"
+#include "yardworth/gain/gain.hpp"
+#include "yardworth/report/gain_report.hpp"
+
+namespace yardworth {
+namespace {
+
+GainRequest request_of(DistanceChange change, Method method, PlanChoice plan) {
+  GainRequest request;
+  request.change = change;
+  request.method = method;
+  request.plan = plan;
+  return request;
+}
+
+GainResult gain_on(const Course& course, const Player& player, DistanceChange change, Method method, PlanChoice plan) {
+  return compute_gain(course, player, test::baseline_of(player), request_of(change, method, plan));
+}
+
+double saved_on(const Hole& hole, const Player& player, Method method, PlanChoice plan) {
+  return gain_on(test::course_of({hole}), player, {20.0, 0.0}, method, plan).answer().round.strokes_saved();
+}
+
+}  // namespace
+
+TEST_CASE("more carry never loses strokes on a hole without hazards, whatever the club table") {
+  constexpr std::uint64_t seed = 20;
+  RandomEngine engine(seed);
+  const std::vector<double> lengths = {120.0, 185.0, 290.0, 345.0, 380.0, 430.0, 500.0, 560.0};
+  const int tables = test::sanitized ? 4 : 60;
+  double worst_driver = 1.0;
+  double worst_irons = 1.0;
+  for (int table = 0; table < tables; ++table) {
+    const Player player = test::random_player(engine);
+    const double driver = test::uniform(engine, 1.0, 30.0);
+    const double irons = test::uniform(engine, 1.0, 12.0);
+    std::vector<Hole> holes;
+    for (const double length : lengths) holes.push_back(test::open_hole(static_cast<int>(holes.size()) + 1, length));
+    for (const Method method : {Method::table, Method::play}) {
+      const GainResult result = gain_on(test::course_of(holes), player, {driver, irons}, method, PlanChoice::habit);
+      for (const HoleGain& hole : result.answer().holes) {
+        CAPTURE(table);
+        CAPTURE(hole.length_yd);
+        CAPTURE(driver);
+        CAPTURE(irons);
+        CHECK_MESSAGE(hole.strokes.from_tee() >= -1e-9, name(method));
+        CHECK_MESSAGE(hole.strokes.from_irons() >= -1e-9, name(method));
+        worst_driver = std::min(worst_driver, hole.strokes.from_tee());
+        worst_irons = std::min(worst_irons, hole.strokes.from_irons());
+      }
+    }
+  }
+  std::printf("%d random club tables, seed %d: least from_tee %+.6f, least from_irons %+.6f\n", tables,
+              static_cast<int>(seed), worst_driver, worst_irons);
+}
+
+TEST_CASE("a change of nothing saves exactly nothing, in every part and on every hole") {
+  const Course course = test::scenario_course();
+  const std::vector<const char*> members = test::sanitized
+                                               ? std::vector<const char*>{"weekend-16-man"}
+                                               : std::vector<const char*>{"weekend-16-man", "28-woman", "scratch-man"};
+  for (const char* member : members) {
+    const Player player = test::scenario_member(member);
+    for (const Method method : {Method::table, Method::play}) {
+      const GainResult result = gain_on(course, player, {0.0, 0.0}, method, PlanChoice::both);
+      std::vector<const PlanGain*> gains;
+      if (result.habit) gains.push_back(&*result.habit);
+      if (result.best) gains.push_back(&*result.best);
+      REQUIRE(!gains.empty());
+      for (const PlanGain* gain : gains) {
+        CHECK(gain->round.from_tee() == 0.0);
+        CHECK(gain->round.from_irons() == 0.0);
+        CHECK(gain->round.from_replanning() == 0.0);
+        for (const HoleGain& hole : gain->holes) {
+          CAPTURE(hole.number);
+          CHECK(hole.strokes.before == hole.strokes.driver_longer);
+          CHECK(hole.strokes.before == hole.strokes.all_longer);
+          CHECK(hole.strokes.before == hole.strokes.replanned);
+          CHECK(hole.before.club == hole.after.club);
+          CHECK(hole.before.left_yd == hole.after.left_yd);
+          CHECK(hole.before.next_shares == hole.after.next_shares);
+          CHECK(hole.next_club_changed == 0.0);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("the same inputs give the same bytes, whatever the number of threads") {
+  const Course course = test::scenario_course();
+  const Player player = test::scenario_member("weekend-16-man");
+  const Baseline baseline = test::baseline_of(player);
+  GainRequest request = request_of({20.0, 6.0}, Method::play, PlanChoice::both);
+  request.tee = test::middle_tee;
+  request.threads = 1;
+  const std::string once = gain_json({compute_gain(course, player, baseline, request), {}, {}});
+  for (const int threads : {1, 2, 5}) {
+    request.threads = threads;
+    CAPTURE(threads);
+    CHECK(gain_json({compute_gain(course, player, baseline, request), {}, {}}) == once);
+  }
+}
+
+TEST_CASE("a longer driver gains nothing from the tee of a par 3 that is played without it") {
+  const Player player = standard_player(Band::from_13_to_20, Gender::men);
+  for (const double length : {110.0, 150.0, 175.0}) {
+    const Course course = test::course_of({test::open_hole(1, length)});
+    for (const Method method : {Method::table, Method::play}) {
+      const GainResult result = gain_on(course, player, {20.0, 0.0}, method, PlanChoice::habit);
+      const HoleGain& hole = result.answer().holes.front();
+      CAPTURE(length);
+      CHECK(hole.par == 3);
+      CHECK(hole.before.club != "driver");
+      CHECK(hole.after.club != "driver");
+      CHECK(hole.strokes.from_tee() == 0.0);
+    }
+  }
+}
+
+TEST_CASE("a bag without a driver gains nothing from a longer one") {
+  Player player = standard_player(Band::from_13_to_20, Gender::men);
+  player.clubs.erase(player.clubs.begin());
+  const Course course = test::course_of({test::open_hole(1, 150.0), test::open_hole(2, 390.0)});
+  const GainResult result = gain_on(course, player, {20.0, 0.0}, Method::play, PlanChoice::both);
+  CHECK(result.habit->round.strokes_saved() == 0.0);
+  CHECK(result.best->round.strokes_saved() == 0.0);
+}
+
+TEST_CASE("added distance is worth less where out of bounds squeezes the hole, because direction is an angle") {
+  const Hole open = test::open_hole(1, 400.0);
+  Hole squeezed = open;
+  squeezed.hazards = {test::boundary(open, Side::left, 22.0), test::boundary(open, Side::right, 22.0)};
+  for (const Band band : {Band::scratch, Band::from_13_to_20, Band::bogey}) {
+    const Player player = standard_player(band, Gender::men);
+    for (const Method method : {Method::table, Method::play}) {
+      const double on_open = saved_on(open, player, method, PlanChoice::habit);
+      const double on_squeezed = saved_on(squeezed, player, method, PlanChoice::habit);
+      std::printf("+20 driver, %s man, %s: open %.3f, squeezed %.3f strokes saved\n", std::string(name(band)).c_str(),
+                  std::string(name(method)).c_str(), on_open, on_squeezed);
+      CHECK(on_squeezed < on_open);
+    }
+  }
+}
+
+}  // namespace yardworth

@@ -1,0 +1,140 @@
+#include <doctest/doctest.h>
+
+#include <cstdio>
+#include <regex>
+
+#include "support/courses.hpp"
+#include "support/prepared_hole.hpp"
+#include "yardworth/gain/gain.hpp"
+
+namespace yardworth {
+namespace {
+
+// The best tee shot's direction in degrees, right of the line positive.
+double best_tee_aim_deg(const Hole& hole, const Player& player, const Baseline& baseline, const test::Mesh& mesh) {
+  const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
+  const BestPlan best = test::best_plan(here.model);
+  const Action& action = best.exact.plan[static_cast<std::size_t>(here.model.tee_state())];
+  return degrees(HoleModel::heading_of(here.model.swing_of(Lie::tee, action), action));
+}
+
+// The same clubs, hit with so many times the spread in direction.
+Player wilder(Player player, double factor) {
+  for (Club& club : player.clubs) club.direction_sd_rad *= factor;
+  return player;
+}
+
+// A green that only a carry of `carry_yd` reaches: water across the whole hole, boundaries at its sides.
+Hole island_hole(int number, double carry_yd) {
+  Hole hole = test::open_hole(number, 250.0);
+  hole.hazards = {test::across(HazardKind::penalty_area, 230.0 - carry_yd, 230.0),
+                  test::boundary(hole, Side::left, 50.0), test::boundary(hole, Side::right, 50.0)};
+  return hole;
+}
+
+Player golfer_who_carries(double carry_yd) {
+  Player player = standard_player(Band::from_21, Gender::men);
+  const double factor = carry_yd / player.clubs.front().carry_yd;
+  for (Club& club : player.clubs) {
+    club.carry_yd *= factor;
+    club.carry_sd_yd *= factor;
+    club.roll_yd *= factor;
+  }
+  return player;
+}
+
+}  // namespace
+
+TEST_CASE("out of bounds down one side moves the best aim away from it, further for the wilder golfer") {
+  const Hole open = test::open_hole(1, 410.0);
+  Hole right = open;
+  right.hazards = {test::boundary(open, Side::right, 25.0)};
+  Hole left = open;
+  left.hazards = {test::boundary(open, Side::left, 25.0)};
+  const Player straight = standard_player(Band::from_6_to_12, Gender::men);
+  const Player wild = wilder(straight, 1.6);
+  const Baseline baseline(anchored_table(Band::from_6_to_12, Gender::men));
+  const test::Mesh mesh;
+  const double straight_right = best_tee_aim_deg(right, straight, baseline, mesh);
+  const double wild_right = best_tee_aim_deg(right, wild, baseline, mesh);
+  const double straight_left = best_tee_aim_deg(left, straight, baseline, mesh);
+  const double wild_left = best_tee_aim_deg(left, wild, baseline, mesh);
+  std::printf(
+      "best aim off the middle, degrees: boundary right %+.2f, wilder %+.2f; boundary left %+.2f, wilder %+.2f\n",
+      straight_right, wild_right, straight_left, wild_left);
+  CHECK(straight_right < 0.0);
+  CHECK(wild_right < straight_right);
+  CHECK(straight_left > 0.0);
+  CHECK(wild_left > straight_left);
+}
+
+TEST_CASE("an island green that cannot be reached ends in a statement that names the hole and the carry") {
+  const Course course = test::course_of({test::open_hole(6, 150.0), island_hole(7, 190.0)});
+  const Player player = golfer_who_carries(120.0);
+  const Baseline baseline(anchored_table(Band::from_21, Gender::men));
+  for (const PlanChoice plan : {PlanChoice::habit, PlanChoice::best, PlanChoice::both}) {
+    GainRequest request;
+    request.plan = plan;
+    request.change = {10.0, 3.0};
+    try {
+      compute_gain(course, player, baseline, request);
+      FAIL("a hole that cannot be finished was finished");
+    } catch (const CannotFinish& stopped) {
+      const std::string said = stopped.what();
+      std::smatch found;
+      CHECK(said.find("cannot be finished with these clubs") != std::string::npos);
+      CHECK(said.find("hole 6") == std::string::npos);
+      REQUIRE(std::regex_search(said, found, std::regex("hole 7 needs a carry of ([0-9]+)")));
+      CHECK(std::abs(std::stod(found[1]) - 190.0) <= 3.0);
+    }
+  }
+}
+
+TEST_CASE("the same green is finished by a golfer who carries that far") {
+  const Course course = test::course_of({island_hole(7, 190.0)});
+  const Player player = golfer_who_carries(230.0);
+  const Baseline baseline(anchored_table(Band::from_21, Gender::men));
+  GainRequest request;
+  request.plan = PlanChoice::both;
+  const GainResult result = compute_gain(course, player, baseline, request);
+  CHECK(result.best->round.before > 3.0);
+  CHECK(result.best->round.before <= result.habit->round.before + 1e-12);
+}
+
+// Gaps worked by hand from the files' numbers. The map is looked at in cells of 3 yards, so that a gap is right to 3.
+TEST_CASE("the needed carry is the widest gap on the easiest way") {
+  const auto needed = [](const Hole& hole) {
+    const HoleMap map(hole, Firmness::normal);
+    return needed_carry_yd(map, map.tee(hole.length_yd.front()));
+  };
+  const Hole open = test::open_hole(1, 400.0);
+  CHECK(needed(open) == 0.0);
+
+  Hole beside = open;
+  beside.hazards = {test::beside(HazardKind::penalty_area, Side::left, 50.0, 380.0, 10.0, farthest_out_yd)};
+  CHECK(needed(beside) == 0.0);
+
+  Hole once = open;
+  once.hazards = {test::across(HazardKind::penalty_area, 100.0, 180.0)};
+  CHECK(std::abs(needed(once) - 80.0) <= 3.0);
+
+  Hole twice = once;
+  twice.hazards.push_back(test::across(HazardKind::penalty_area, 230.0, 270.0));
+  CHECK(std::abs(needed(twice) - 80.0) <= 3.0);
+
+  // 60 on the left half, 120 on the right half: the golfer goes left.
+  Hole uneven = open;
+  uneven.hazards = {test::across(HazardKind::penalty_area, 100.0, 160.0),
+                    test::beside(HazardKind::penalty_area, Side::right, 160.0, 220.0, 0.0, farthest_out_yd)};
+  CHECK(std::abs(needed(uneven) - 60.0) <= 3.0);
+
+  // An island 30 yards long in 190 yards of water: 80 and 80, not 190.
+  Hole stepping = open;
+  stepping.hazards = {test::across(HazardKind::penalty_area, 100.0, 180.0),
+                      test::across(HazardKind::penalty_area, 210.0, 290.0)};
+  CHECK(std::abs(needed(stepping) - 80.0) <= 3.0);
+
+  CHECK(std::abs(needed(island_hole(1, 190.0)) - 190.0) <= 3.0);
+}
+
+}  // namespace yardworth

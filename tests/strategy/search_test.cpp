@@ -1,0 +1,128 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "support/prepared_hole.hpp"
+#include "support/sanitized.hpp"
+#include "support/scenario.hpp"
+
+namespace yardworth {
+namespace {
+
+struct Round {
+  explicit Round(const char* member) : player(test::scenario_member(member)), baseline(test::baseline_of(player)) {}
+
+  // The holes to look at: all, or, where everything is slow, a few of different kinds.
+  std::vector<Hole> holes() const {
+    if (!test::sanitized) return course.holes;
+    return {course.holes[0], course.holes[5], course.holes[13]};
+  }
+  test::PreparedHole prepare(const Hole& hole) const {
+    return {hole, course.firmness, test::middle_tee, player, baseline, mesh};
+  }
+
+  Course course = test::scenario_course();
+  Player player;
+  Baseline baseline;
+  test::Mesh mesh;
+};
+
+// Values where the plan has none (NaN): the baseline, and what the plan's own states of the hole are on average above
+// it.
+std::vector<double> filled(const HoleModel& model, std::vector<double> value) {
+  const auto baseline_at = [&](StateId state) {
+    return model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  };
+  double extra = 0.0;
+  int count = 0;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    const double known = value[static_cast<std::size_t>(state)];
+    if (std::isnan(known)) continue;
+    extra += known - baseline_at(state);
+    ++count;
+  }
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& known = value[static_cast<std::size_t>(state)];
+    if (std::isnan(known)) known = baseline_at(state) + extra / count;
+  }
+  return value;
+}
+
+// The least strokes from a state over all candidates, each at aims `finer` times as close together and as far round as
+// the lattice reaches.
+double least_strokes(const HoleModel& model, StateId state, const std::vector<double>& value, int finer, int reach_sd) {
+  double least = 1e9;
+  const Lie lie = model.lie_of(state);
+  for (const Candidate& candidate : candidates_at(model, lie, model.place_of(state), reach_sd)) {
+    const double step = model.swing_of(lie, candidate.action).direction_sd_rad / aims_per_sd;
+    for (int part = 0; part < finer; ++part) {
+      Candidate shifted = candidate;
+      shifted.action.reference_heading_rad += step * part / finer;
+      for (const double strokes : aim_values(model, state, shifted, value)) least = std::min(least, strokes);
+    }
+  }
+  return least;
+}
+
+}  // namespace
+
+TEST_CASE("no action at any state beats the best plan: the largest Bellman residual") {
+  const Round round("weekend-16-man");
+  for (const int number : {2, 6, 14}) {
+    const test::PreparedHole here = round.prepare(round.course.holes[static_cast<std::size_t>(number - 1)]);
+    const BestPlan best = test::best_plan(here.model, test::complete_search());
+    const double residual = largest_bellman_residual(here.model, best, test::complete_search());
+    std::printf("hole %d: %d states considered, largest Bellman residual %.1e\n", number, best.considered, residual);
+    CHECK(residual < 1e-6);
+    if (test::sanitized) break;
+  }
+}
+
+TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything") {
+  const Round round("weekend-16-man");
+  std::printf("hole     quick  complete  difference\n");
+  for (const Hole& hole : round.holes()) {
+    const test::PreparedHole here = round.prepare(hole);
+    const double quick = test::best_plan(here.model).exact.at_tee;
+    const double complete = test::best_plan(here.model, test::complete_search()).exact.at_tee;
+    std::printf("%4d  %8.5f  %8.5f  %10.6f\n", hole.number, quick, complete, quick - complete);
+    CHECK_MESSAGE(quick - complete < 0.001, hole.number);
+    CHECK_MESSAGE(quick - complete > -0.001, hole.number);
+  }
+}
+
+TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search over aims eight times finer") {
+  const Round round("weekend-16-man");
+  double largest = 0.0;
+  std::printf("tee shot of hole   lattice  exhaustive  difference\n");
+  for (const Hole& hole : round.holes()) {
+    const test::PreparedHole here = round.prepare(hole);
+    const BestPlan best = test::best_plan(here.model);
+    const std::vector<double> value = filled(here.model, best.exact.value);
+    const StateId tee = here.model.tee_state();
+    const double found = best.exact.at_tee;
+    const double exhaustive = least_strokes(here.model, tee, value, 8, 4);
+    std::printf("%16d  %8.5f  %10.5f  %10.6f\n", hole.number, found, exhaustive, found - exhaustive);
+    CHECK_MESSAGE(found - exhaustive < 0.005, hole.number);
+    largest = std::max(largest, found - exhaustive);
+  }
+  std::printf("largest difference %.6f strokes\n", largest);
+}
+
+TEST_CASE("the best plan is never worse than the habit") {
+  for (const char* member : {"scratch-man", "weekend-16-man", "28-woman"}) {
+    const Round round(member);
+    for (const Hole& hole : round.holes()) {
+      const test::PreparedHole here = round.prepare(hole);
+      const PlanValue habit = test::habit_value(here.model);
+      CAPTURE(member);
+      CAPTURE(hole.number);
+      CHECK(find_best_plan(here.model, test::habit_of(here.model), habit).exact.at_tee <= habit.at_tee + 1e-12);
+    }
+    if (test::sanitized) break;
+  }
+}
+
+}  // namespace yardworth

@@ -1,0 +1,66 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/course/course.hpp"
+
+namespace yardworth::test {
+
+// A straight hole of standard widths without hazards, from one tee.
+inline Hole open_hole(int number, double length_yd) {
+  Hole hole;
+  hole.number = number;
+  hole.par = default_par(length_yd);
+  hole.length_yd = {length_yd};
+  hole.fairway = default_fairway(hole.par, length_yd);
+  hole.green = default_green();
+  return hole;
+}
+
+inline Hazard across(HazardKind kind, double from_yd, double to_yd) {
+  Hazard hazard;
+  hazard.kind = kind;
+  hazard.side = Side::across;
+  hazard.from_yd = from_yd;
+  hazard.to_yd = to_yd;
+  hazard.far_yd = farthest_out_yd;
+  return hazard;
+}
+
+inline Hazard beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd) {
+  Hazard hazard;
+  hazard.kind = kind;
+  hazard.side = side;
+  hazard.from_yd = from_yd;
+  hazard.to_yd = to_yd;
+  hazard.near_yd = near_yd;
+  hazard.far_yd = far_yd;
+  return hazard;
+}
+
+// Out of bounds from behind the tee to behind the green.
+inline Hazard boundary(const Hole& hole, Side side, double near_yd) {
+  return beside(HazardKind::out_of_bounds, side, -60.0, hole.length_yd.front() + 60.0, near_yd, farthest_out_yd);
+}
+
+inline Course course_of(std::vector<Hole> holes) {
+  Course course;
+  course.name = "Test course";
+  course.tees = {{"only", {}, {}, {}}};
+  course.holes = std::move(holes);
+  return course;
+}
+
+// 18 holes of standard lengths, 6,300 yards, straight, of standard widths, without hazards.
+inline Course standard_course() {
+  std::vector<Hole> holes;
+  for (const double length : standard_hole_lengths_yd()) {
+    holes.push_back(open_hole(static_cast<int>(holes.size()) + 1, length));
+  }
+  return course_of(std::move(holes));
+}
+
+}  // namespace yardworth::test

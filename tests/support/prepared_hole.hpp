@@ -1,0 +1,44 @@
+#pragma once
+
+#include "yardworth/strategy/best.hpp"
+
+namespace yardworth::test {
+
+// A resolution with its lattices, which all holes share.
+struct Mesh {
+  explicit Mesh(const Resolution& wanted = {}) : resolution(wanted), lattices(wanted) {}
+
+  Resolution resolution;
+  StrikeLattices lattices;
+};
+
+// A hole ready to be played by a golfer. The baseline and the mesh have to outlive it.
+struct PreparedHole {
+  PreparedHole(const Hole& hole, Firmness firmness, std::size_t tee, const Player& player, const Baseline& baseline,
+               const Mesh& mesh)
+      : map(hole, firmness),
+        model(map, map.tee(hole.length_yd[tee]), player, baseline, mesh.lattices, mesh.resolution) {}
+  PreparedHole(const PreparedHole&) = delete;
+  PreparedHole& operator=(const PreparedHole&) = delete;
+
+  HoleMap map;
+  HoleModel model;
+};
+
+inline ActionOf habit_of(const HoleModel& model) {
+  return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+}
+
+inline PlanValue habit_value(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
+
+inline BestPlan best_plan(const HoleModel& model, const SearchOptions& options = {}) {
+  return find_best_plan(model, habit_of(model), habit_value(model), options);
+}
+
+inline SearchOptions complete_search() {
+  SearchOptions options;
+  options.complete = true;
+  return options;
+}
+
+}  // namespace yardworth::test
