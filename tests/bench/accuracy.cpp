@@ -1,0 +1,114 @@
+// What the resolution costs in accuracy: strokes of the scenario's holes at coarser and finer states and shots, the
+// habit plan and the best plan, and how far each lies from the finest. docs/performance.md is filled from this.
+
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <cstring>
+#include <vector>
+
+#include "support/prepared_hole.hpp"
+#include "support/scenario.hpp"
+
+namespace yardworth::test {
+namespace {
+
+enum class Played { habit, best };
+
+struct Level {
+  const char* name;
+  Resolution resolution;
+};
+
+// Rings, arcs and shots this many times finer than the default, and no coarser anywhere.
+Resolution finer(double states, int shots) {
+  Resolution resolution;
+  resolution.ring_yd /= states;
+  resolution.arc_yd /= states;
+  resolution.steps_per_sd *= shots;
+  return resolution;
+}
+
+Resolution coarser() {
+  Resolution resolution = finer(0.5, 1);
+  resolution.steps_per_sd /= 2;
+  return resolution;
+}
+
+struct RoundAt {
+  std::vector<double> strokes;  // by hole
+  double total = 0.0;
+  double seconds = 0.0;
+};
+
+RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {
+  const Course course = scenario_course();
+  const Baseline baseline = baseline_of(player);
+  const Mesh mesh(resolution);
+  RoundAt round;
+  round.strokes.resize(course.holes.size());
+  const auto begun = std::chrono::steady_clock::now();
+  tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
+    const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, mesh);
+    round.strokes[i] = played == Played::habit ? habit_value(hole.model).at_tee : best_plan(hole.model).exact.at_tee;
+  });
+  round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
+  for (const double strokes : round.strokes) round.total += strokes;
+  return round;
+}
+
+void print_table(const char* member, Played played, const std::vector<Level>& levels) {
+  const Player player = scenario_member(member);
+  std::vector<RoundAt> rounds;
+  for (const Level& level : levels) rounds.push_back(play_round(player, level.resolution, played));
+  const RoundAt& finest = rounds.back();
+  std::printf("\n%s, %s plan: strokes, and differences to the finest\n", member,
+              played == Played::habit ? "habit" : "best");
+  std::printf("%-26s %9s %11s %13s %15s %9s\n", "resolution", "round", "difference", "largest hole", "mean of holes",
+              "seconds");
+  for (std::size_t i = 0; i < levels.size(); ++i) {
+    double largest = 0.0;
+    double sum = 0.0;
+    for (std::size_t hole = 0; hole < finest.strokes.size(); ++hole) {
+      const double off = std::abs(rounds[i].strokes[hole] - finest.strokes[hole]);
+      largest = std::max(largest, off);
+      sum += off;
+    }
+    std::printf("%-26s %9.4f %+11.4f %13.4f %15.4f %9.2f\n", levels[i].name, rounds[i].total,
+                rounds[i].total - finest.total, largest, sum / static_cast<double>(finest.strokes.size()),
+                rounds[i].seconds);
+  }
+  std::printf("%-6s", "hole");
+  for (const Level& level : levels) std::printf(" %26s", level.name);
+  std::printf("\n");
+  for (std::size_t hole = 0; hole < finest.strokes.size(); ++hole) {
+    std::printf("%-6d", static_cast<int>(hole) + 1);
+    for (const RoundAt& round : rounds) {
+      std::printf("         %8.4f %+8.4f", round.strokes[hole], round.strokes[hole] - finest.strokes[hole]);
+    }
+    std::printf("\n");
+  }
+}
+
+}  // namespace
+}  // namespace yardworth::test
+
+// yardworth_accuracy [habit|best] [MEMBER]
+int main(int count, char** arguments) {
+  using namespace yardworth::test;
+  const char* member = count > 2 ? arguments[2] : "weekend-16-man";
+  const std::vector<Level> levels = {{"states x 1/2, shots x 1/2", coarser()},
+                                     {"default", finer(1.0, 1)},
+                                     {"shots x 4", finer(1.0, 4)},
+                                     {"states x 2, shots x 2", finer(2.0, 2)},
+                                     {"states x 4, shots x 4", finer(4.0, 4)}};
+  const bool habit_only = count > 1 && std::strcmp(arguments[1], "habit") == 0;
+  const bool best_only = count > 1 && std::strcmp(arguments[1], "best") == 0;
+  if (!best_only) print_table(member, Played::habit, levels);
+  if (!habit_only) print_table(member, Played::best, levels);
+  return 0;
+}
