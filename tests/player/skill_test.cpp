@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
-#include <tuple>
 #include <utility>
 
 #include "yardworth/player/golfer.hpp"
@@ -51,15 +50,18 @@ TEST_CASE("driver distances of the published golfers") {
 TEST_CASE("between two rows every number lies on the straight line between theirs") {
   // Rows stand at 3 and 9, at 9 and 16.5; a third of the way from 3 to 9 is 5.
   for (const Gender gender : {Gender::men, Gender::women}) {
-    for (const auto& [low, middle, high, share] :
-         {std::tuple{3.0, 5.0, 9.0, 1.0 / 3.0}, {9.0, 12.75, 16.5, 0.5}, {-6.0, -1.5, 0.0, 0.75}}) {
-      const std::vector<double> a = numbers_of(skill_of(low, gender));
-      const std::vector<double> b = numbers_of(skill_of(middle, gender));
-      const std::vector<double> c = numbers_of(skill_of(high, gender));
-      CAPTURE(middle);
+    struct Between {
+      double low, middle, high, share;
+    };
+    for (const Between& index :
+         {Between{3.0, 5.0, 9.0, 1.0 / 3.0}, Between{9.0, 12.75, 16.5, 0.5}, Between{-6.0, -1.5, 0.0, 0.75}}) {
+      const std::vector<double> a = numbers_of(skill_of(index.low, gender));
+      const std::vector<double> b = numbers_of(skill_of(index.middle, gender));
+      const std::vector<double> c = numbers_of(skill_of(index.high, gender));
+      CAPTURE(index.middle);
       for (std::size_t i = 0; i < a.size(); ++i) {
         CAPTURE(i);
-        CHECK(b[i] == doctest::Approx((1.0 - share) * a[i] + share * c[i]).epsilon(1e-12));
+        CHECK(b[i] == doctest::Approx((1.0 - index.share) * a[i] + index.share * c[i]).epsilon(1e-12));
       }
     }
   }

@@ -32,11 +32,8 @@ void check_at(const Rest& rest, double x, double y, double tolerance = 1e-9) {
 
 // The factors of docs/model.md, "Roll": common practice, no source. Worked from roll 20 on a normal fairway.
 TEST_CASE("roll by the ground the ball lands on, and by firmness") {
-  const struct {
-    Firmness firmness;
-    double factor;
-  } firmnesses[] = {{Firmness::soft, 0.6}, {Firmness::normal, 1.0}, {Firmness::firm, 1.35}};
-  for (const auto& [firmness, factor] : firmnesses) {
+  for (const Firmness firmness : {Firmness::soft, Firmness::normal, Firmness::firm}) {
+    const double factor = firmness == Firmness::soft ? 0.6 : firmness == Firmness::normal ? 1.0 : 1.35;
     CAPTURE(factor);
     const HoleMap map = map_with({sample_hazard(HazardKind::trees, 60.0, 120.0, 150.0, 300.0)}, firmness);
     const Rest fairway = come_to_rest(map, tee, forward, 200.0, 20.0);

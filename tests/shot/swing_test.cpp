@@ -35,6 +35,7 @@ Player full_bag() {
 
 std::vector<std::string> names_of(const Player& player, const std::vector<Swing>& swings) {
   std::vector<std::string> names;
+  names.reserve(swings.size());
   for (const Swing& swing : swings) names.push_back(player.clubs[swing.club].name);
   return names;
 }
