@@ -29,7 +29,10 @@ struct StrategyOptions {
 
 bool same_file(const std::string& a, const std::string& b) {
   std::error_code ignored;
-  return std::filesystem::weakly_canonical(a, ignored) == std::filesystem::weakly_canonical(b, ignored);
+  const auto whole = [&](const std::string& path) {
+    return std::filesystem::weakly_canonical(std::filesystem::absolute(path, ignored), ignored);
+  };
+  return !a.empty() && !b.empty() && whole(a) == whole(b);
 }
 
 // What is wrong with the options together, if anything; each by itself has been looked at.

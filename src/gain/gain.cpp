@@ -186,11 +186,9 @@ std::vector<BothGains> all_holes(const Course& course, const Setting& setting) {
     tbb::parallel_for(std::size_t{0}, holes.size(),
                       [&](std::size_t i) { holes[i] = hole_gain(setting, course.holes[i], course.firmness); });
   });
-  std::string failures;
-  for (const BothGains& hole : holes) {
-    if (!hole.failure.empty()) failures += (failures.empty() ? "" : "; ") + hole.failure;
-  }
-  if (!failures.empty()) throw CannotFinish("cannot be finished with these clubs: " + failures);
+  std::vector<std::string> failures;
+  for (const BothGains& hole : holes) failures.push_back(hole.failure);
+  throw_unfinished(failures);
   return holes;
 }
 
@@ -248,11 +246,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   result.baseline_name = baseline.name();
   result.baseline_source = baseline.source();
   result.notes = notes_of(request);
-  result.cautions = {
-      "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
-      "ask a "
-      "medical professional about any pain.",
-      "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
+  result.cautions = common_cautions();
   return result;
 }
 

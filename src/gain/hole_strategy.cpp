@@ -22,7 +22,7 @@ namespace {
 
 constexpr std::size_t most_alternatives = 3;
 // Further behind than this nobody asks about a tee shot.
-constexpr double too_dear = 0.5;
+constexpr double too_dear = 0.35;
 // The same club aimed elsewhere is another choice from this difference on, where the straight ball finishes.
 constexpr double other_aim_yd = 8.0;
 // Ways to finish that are likelier than this are told in thirds.
@@ -136,12 +136,8 @@ TeeOption option_of(const Planned& planned, const Action& action, double strokes
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, action);
   const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
-  return {planned.player.clubs[swing.club].name,
-          swing.carry_yd,
-          aim,
-          aim_words(model.map(), model.tee(), aim, units),
-          strokes,
-          std::max(0.0, strokes - planned.best.exact.at_tee)};
+  return {planned.player.clubs[swing.club].name,           swing.carry_yd, aim,
+          aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.best.exact.at_tee};
 }
 
 Action with_aim(Action action, int aim) {

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <utility>
@@ -66,14 +67,21 @@ bool carries(const HoleMap& map, std::size_t area, Point tee, const Shot& shot) 
   return far_side && shot.swing.carry_yd >= *far_side;
 }
 
-// What the shot after flies over and the shot before could not.
+double carry_of(const Player& player, const std::string& name) {
+  for (const Club& club : player.clubs) {
+    if (club.name == name) return club.carry_yd;
+  }
+  return 0.0;
+}
+
+// What the shot after flies over, and what neither the shot before nor the same club then did.
 std::string new_carry(const HoleMap& map, Point tee, const std::vector<HazardView>& hazards, const Shot& before,
-                      const Shot& after, Units units) {
+                      double carry_before, const Shot& after, Units units) {
   for (const Ground ground : {Ground::penalty_area, Ground::bunker}) {
     for (const HazardView& hazard : hazards) {
       if (hazard.ground != ground || !carries(map, hazard.area, tee, after)) continue;
       const double far_side = *far_side_yd(map, hazard.area, tee, after.heading_rad);
-      if (before.swing.carry_yd >= far_side || carries(map, hazard.area, tee, before)) continue;
+      if (std::max(carry_before, before.swing.carry_yd) >= far_side || carries(map, hazard.area, tee, before)) continue;
       if (ground == Ground::bunker)
         return fmt::format("{} now carries the {}", after.club, hazard_words(hazard, units));
       return fmt::format("the carry over the {} at {:.0f} is now on with {}", name(ground), from_yards(far_side, units),
@@ -135,7 +143,7 @@ std::string explain_plan_change(const PlannedTeeShot& before, const PlannedTeeSh
   if (same_club && std::abs(moved) < same_aim_yd) return "";
   const Shot was = shot_of(before);
   const std::vector<HazardView> hazards = hazards_from(map, tee);
-  const std::string carry = new_carry(map, tee, hazards, was, now, units);
+  const std::string carry = new_carry(map, tee, hazards, was, carry_of(before.player, now.club), now, units);
   if (same_club) {
     const std::string aim = why_other_aim(hazards, kept, now, moved, units);
     return carry.empty() ? aim : carry + ": " + aim;

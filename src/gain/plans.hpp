@@ -4,6 +4,7 @@
 
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 #include "yardworth/gain/tee_shot.hpp"
 
@@ -40,6 +41,22 @@ inline std::string unfinished_words(const HoleMap& map, Point tee, int number) {
   const double carry = needed_carry_yd(map, tee);
   return carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", number, carry)
                      : fmt::format("hole {} leads nowhere with this plan", number);
+}
+
+// Throws CannotFinish when a hole (not empty: unfinished_words) cannot be finished.
+inline void throw_unfinished(const std::vector<std::string>& failures) {
+  std::string all;
+  for (const std::string& failure : failures) {
+    if (!failure.empty()) all += (all.empty() ? "" : "; ") + failure;
+  }
+  if (!all.empty()) throw CannotFinish("cannot be finished with these clubs: " + all);
+}
+
+inline std::vector<std::string> common_cautions() {
+  return {
+      "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
+      "ask a medical professional about any pain.",
+      "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
 }
 
 }  // namespace yardworth

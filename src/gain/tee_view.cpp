@@ -20,6 +20,8 @@ constexpr double aim_precision_yd = 2.0;
 constexpr double edge_width_yd = 3.0;
 // A hazard that lies on both sides of the line within so little is told as one that can be passed on either side.
 constexpr double narrow_yd = 40.0;
+// What would finish this close to the hole, or beyond it, is played at the green.
+constexpr double near_green_yd = 30.0;
 // Closer than this to the tee or to the green nobody tells where a long hazard begins or ends.
 constexpr double end_slack_yd = 25.0;
 
@@ -54,6 +56,7 @@ HazardView view_of(const HoleMap& map, std::size_t index, double tee_along) {
     along = *crossed;
     view.side = right.to - right.from < narrow_yd ? "in the middle" : "across";
   }
+  if (along.from >= map.line().length_yd()) view.side = "behind the green";
   view.from_yd = along.from - tee_along;
   view.to_yd = along.to - tee_along;
   view.all_along = view.from_yd <= end_slack_yd && along.to >= map.line().length_yd() - end_slack_yd;
@@ -112,7 +115,7 @@ std::string distance_words(double yards, Units units) {
 
 AimPlace aim_place(const HoleMap& map, Point tee, const Swing& swing, double heading_rad) {
   const double to_hole = distance_yd(tee, map.pin());
-  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - 1e-6) {
+  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - near_green_yd) {
     return {to_hole * std::sin(heading_rad - yardworth::heading_rad(tee, map.pin())), to_hole, true};
   }
   const double total = swing.total_yd(roll_factor(Ground::fairway, map.firmness()));

@@ -191,8 +191,7 @@ std::string curve_section(const GainReport& report) {
 // How the method works is said by the notes of the result.
 std::string method_words(Method method) {
   if (method == Method::play) return "Method play.";
-  return "Method table. The table knows nothing of the player's irons, so what comes from the irons is 0 by "
-         "construction.";
+  return "Method table knows nothing of the player's irons: what comes from them is 0 by construction.";
 }
 
 std::string plan_words(PlanChoice plan) {

@@ -57,7 +57,7 @@ void for_each_outcome(const HoleModel& model, StateId state, const Action& actio
     }
     const std::array<double, 4> shares = settled.weights();
     for (std::size_t i = 0; i < 4; ++i) {
-      if (shares[i] > 0.0) visit(rest, StateId{settled.state[i]}, weight * shares[i]);
+      if (shares[i] > 0.0) visit(rest, static_cast<StateId>(settled.state[i]), weight * shares[i]);
     }
   });
 }

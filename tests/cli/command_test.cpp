@@ -94,7 +94,7 @@ const std::string faulty_course =
 }  // namespace
 
 TEST_CASE("help and version are done, on standard output") {
-  for (const char* arguments : {"--help", "-h", "gain --help", "check --help"}) {
+  for (const char* arguments : {"--help", "-h", "gain --help", "strategy --help", "check --help"}) {
     CAPTURE(arguments);
     const Ran ran = run(arguments);
     CHECK(ran.status == 0);
@@ -135,6 +135,10 @@ TEST_CASE("what is not understood is refused with what to do next") {
            Refused{"gain --to 0", "--to: found \"0\""},
            Refused{"gain --to 100 --step 0.1", "--to is more than 200 times --step"},
            Refused{"gain --to 40 --irons 6", "--to needs a --driver other than 0"},
+           Refused{"strategy --hole 0", "--hole: found \"0\""},
+           Refused{"strategy --dot x.dot", "--dot needs --hole"},
+           Refused{"strategy --hole 6 --force", "--force needs --output or --dot"},
+           Refused{"strategy --hole 6 --dot ./x --output x", "are the same file"},
            Refused{"check", "FILE is required"},
            Refused{"check --all x", "there is no option --all"},
        }) {
@@ -314,4 +318,45 @@ TEST_CASE("a full device is not done, a reader that leaves is no failure") {
       fmt::format("{{ sleep 0.2; '{}' --help; echo $? >'{}'; }} | true; sleep 0.6", YARDWORTH_PROGRAM, status);
   CHECK(std::system(line.c_str()) == 0);
   CHECK(content(status) == "0\n");
+}
+
+TEST_CASE("an output is looked at before the work begins") {
+  const Folder folder;
+  const std::string path = folder.write("mine", "mine");
+  const std::string course = folder.write("course.yaml", faulty_course);
+  for (const char* command : {"gain", "strategy"}) {
+    // Nothing of the course is told: it was not even read.
+    const Ran ran = run(fmt::format("{} --course '{}' --output '{}'", command, course, path));
+    CHECK(ran.status == 2);
+    CHECK(says(ran.err, "--force"));
+    CHECK_FALSE(says(ran.err, "holse"));
+  }
+  CHECK(content(path) == "mine");
+}
+
+TEST_CASE("the strategy of a hole, with its graph in a file") {
+  const Folder folder;
+  const std::string graph = folder / "hole.dot";
+  const std::string quick = fmt::format("strategy --hole 16 --driver +20 --irons +6 --dot '{}' ", graph);
+  const Ran text = run(quick);
+  CHECK(text.status == 0);
+  CHECK(text.err.empty());
+  CHECK(says(text.out, "Assumed: built-in course Heron Ferry Municipal"));
+  CHECK(says(text.out, "\nHole 16, par 3, 124 yards\n"));
+  CHECK(content(graph).rfind("digraph", 0) == 0);
+  CHECK(run(quick).status == 2);
+
+  const Ran json = run(quick + "--force --format json");
+  REQUIRE(json.status == 0);
+  CHECK(nlohmann::json::parse(json.out)["holes"][0]["number"] == 16);
+  const Ran csv = run("strategy --hole 16 --format csv");
+  CHECK(csv.out.rfind("hole,par,length_yd,when,", 0) == 0);
+  CHECK(says(csv.err, "Assumed: built-in course"));
+}
+
+TEST_CASE("a hole that the course does not have is the command's fault") {
+  const Ran ran =
+      run(fmt::format("strategy --hole 10 --course '{}/courses/marsh-end/course.yaml'", YARDWORTH_SOURCE_DIR));
+  CHECK(ran.status == 2);
+  CHECK(says(ran.err, "there is no hole 10 on "));
 }

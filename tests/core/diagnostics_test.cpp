@@ -31,7 +31,10 @@ TEST_CASE("control characters and broken UTF-8 are escaped, all else stays") {
   CHECK(escape_control("\xFF"
                        "a\xC3") == "\\xFFa\\xC3");         // stray and cut off
   CHECK(escape_control("\xE2\x28\xA1") == "\\xE2(\\xA1");  // broken in the middle
-  CHECK(escape_control("\xC0\x8A") == "\\xC0\\x8A");       // a line feed written too long
+  CHECK(escape_control("a\xE2\x80\xAE"
+                       "b\xE2\x81\xA6\xE2\x80\x8F") == "a\\x202Eb\\x2066\\x200F");  // text turned round
+  CHECK(escape_control("\xE2\x80\x93") == "\xE2\x80\x93");                          // a dash near those marks
+  CHECK(escape_control("\xC0\x8A") == "\\xC0\\x8A");                                // a line feed written too long
 }
 
 }  // namespace

@@ -109,5 +109,24 @@ TEST_CASE("a disk that fills up leaves the old file and nothing half-written") {
   CHECK(folder.entries() == 1);
 }
 
+TEST_CASE("a target is refused before there is anything to write") {
+  const Folder folder;
+  const std::string path = folder.name("old");
+  REQUIRE_FALSE(write_file(path, "old", false).has_value());
+  CHECK_FALSE(refuse_target(folder.name("new"), false).has_value());
+  CHECK_FALSE(refuse_target(path, true).has_value());
+  CHECK(line_of(refuse_target(path, false)) == line_of(write_file(path, "new", false)));
+  CHECK(line_of(refuse_target(folder.name("none/new"), false)) ==
+        line_of(write_file(folder.name("none/new"), "", false)));
+  CHECK(line_of(refuse_target(folder.name(""), true)) == line_of(write_file(folder.name(""), "", true)));
+  CHECK(folder.entries() == 1);
+  // The superuser may write anywhere.
+  if (::geteuid() == 0) return;
+  ::chmod(folder.path.c_str(), 0500);
+  CHECK(refuse_target(folder.name("new"), false).has_value());
+  CHECK(refuse_target(path, true).has_value());
+  ::chmod(folder.path.c_str(), 0700);
+}
+
 }  // namespace
 }  // namespace yardworth

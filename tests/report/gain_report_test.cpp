@@ -166,7 +166,7 @@ TEST_CASE("text has the sections in their order") {
   const std::string text = gain_text(report);
   std::size_t last = 0;
   for (const char* title :
-       {"\nThe round\n", "\nThe holes, best plan\n", "\nPlayed differently\n", "\nWhat is played after the tee shot",
+       {"\nThe round\n", "\nThe holes, best plan\n", "\nWhere the plan changed\n", "\nWhat is played after the tee shot",
         "\nStrokes saved a round against added carry\n", "\nWhat it rests on\n", "\nCautions\n"}) {
     const std::size_t at = text.find(title);
     CAPTURE(title);
@@ -183,7 +183,7 @@ TEST_CASE("text shows both plans side by side, and the holes of the answer") {
   CHECK(says(text, "driver -> 3-wood"));
   CHECK(says(text, "182 -> 163"));
   CHECK(says(text, "5-iron 50% -> 7-iron 75%"));
-  CHECK(says(text, "- Hole 1: a wood, short of the pond\n"));
+  CHECK(says(text, "- hole 1: a wood, short of the pond\n"));
   CHECK(says(text, "- A note.\n"));
   CHECK(says(text, "- A caution.\n"));
 }

@@ -15,7 +15,7 @@ namespace yardworth {
 struct HazardView {
   std::size_t area = 0;  // index into HoleMap::areas()
   Ground ground = Ground::bunker;
-  std::string side;      // "left", "right", "across", or "in the middle"
+  std::string side;      // "left", "right", "across", "in the middle" or "behind the green"
   double from_yd = 0.0;  // along the line of play; of what lies across it, where the line crosses it
   double to_yd = 0.0;
   bool all_along = false;  // beside the whole hole
@@ -28,8 +28,8 @@ std::string hazard_words(const HazardView& hazard, Units units);
 // "12 yards", "1 metre".
 std::string distance_words(double yards, Units units);
 
-// Where a straight, solid shot would finish on fairway, told from the line of play there; or, when it reaches the hole,
-// how far beside the middle of the green it is aimed.
+// Where a straight, solid shot would finish on fairway, told from the line of play there; or, when it comes close to
+// the hole or beyond, how far beside the middle of the green it is aimed.
 struct AimPlace {
   double right_yd = 0.0;
   double along_yd = 0.0;

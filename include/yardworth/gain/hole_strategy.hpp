@@ -1,0 +1,99 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/gain/gain.hpp"
+#include "yardworth/gain/tee_view.hpp"
+
+namespace yardworth {
+
+// How a hole is best played, before and after a change: the tee shot and what else could be played, the next shot, and
+// the hazards. Expectations are sums over the strike lattice of the tee shot, nothing is drawn.
+
+// A tee shot and what it comes to with the best play behind it.
+struct TeeOption {
+  std::string club;
+  double carry_yd = 0.0;  // mean carry that it is played to
+  AimPlace aim;
+  std::string aim_words;  // in the course's units
+  double strokes = 0.0;   // expected for the whole hole
+  double costs = 0.0;     // strokes behind the plan's own tee shot
+};
+
+// Where a tee shot finished. A ball in a penalty area is played from where it was dropped, one out of bounds (or with
+// no place to drop) from the tee again.
+enum class Finish { green, fairway, rough, bunker, trees, penalty_area, out_of_bounds };
+std::string_view name(Finish finish);
+
+// What follows the tee shots that finish in one way. `third` is empty for all of them together; "short", "middle" and
+// "long" are thirds of them by the distance left, told where they are not followed by the same club.
+struct NextShot {
+  Finish finish = Finish::fairway;
+  std::string third;
+  double probability = 0.0;
+  double left_yd = 0.0;  // mean distance to the hole that the next shot is played from
+  ClubShares clubs;      // sums to 1
+};
+
+struct TeePlan {
+  TeeOption tee_shot;
+  std::vector<TeeOption> alternatives;  // cheapest first
+  std::vector<NextShot> next;
+};
+
+// The chance that the tee shot of the plan finds a hazard.
+struct HazardChance {
+  HazardView hazard;
+  std::string words;  // in the course's units
+  double before = 0.0;
+  std::optional<double> after;
+};
+
+// The proof that a plan is the best: by how much any action at any of the states beats the plan's own by one step.
+struct PlanProof {
+  double largest_residual = 0.0;  // strokes
+  int states = 0;
+};
+
+struct HoleStrategy {
+  int number = 0;
+  int par = 0;
+  double length_yd = 0.0;
+  TeePlan before;
+  std::optional<TeePlan> after;  // where a change was asked about
+  std::vector<HazardChance> hazards;
+  std::string plan_change;  // as HoleGain::plan_change
+  std::optional<PlanProof> proof_before, proof_after;
+  std::string graph;  // as plan_graph_dot writes the plan, after the change if there is one
+};
+
+struct StrategyRequest {
+  std::size_t tee = 0;
+  std::optional<DistanceChange> change;  // nothing: the player as he or she is
+  std::optional<int> hole;               // its number; nothing: all
+  int threads = 0;                       // 0: as many as there are cores; the result does not depend on it
+  bool prove = false;                    // search completely, and measure the largest residual
+  bool graph = false;
+};
+
+struct StrategyResult {
+  std::string course;
+  std::string tee;
+  std::string player;
+  Band band = Band::from_13_to_20;
+  Units units = Units::yards;  // the course's: how text speaks
+  std::optional<DistanceChange> change;
+  std::vector<HoleStrategy> holes;
+  std::string baseline_name;
+  std::string baseline_source;
+  std::vector<std::string> cautions;
+};
+
+// Throws std::invalid_argument when the course has no hole of that number or the change makes a carry zero or negative,
+// and CannotFinish when a hole cannot be finished with these clubs.
+StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
+                                const StrategyRequest& request);
+
+}  // namespace yardworth

@@ -1,0 +1,45 @@
+#include <fmt/format.h>
+
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/strategy_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+using Cells = std::vector<std::string>;
+
+std::string number(double value) { return fmt::format("{}", value); }
+
+std::string text(const std::string& words) { return csv_text(escape_control(words)); }
+
+std::string row(const StrategyResult& result, const HoleStrategy& hole, const char* when, std::size_t option,
+                const TeeOption& shot) {
+  return csv_row({std::to_string(hole.number), std::to_string(hole.par), number(hole.length_yd), when,
+                  std::to_string(option), text(shot.club), text(shot.aim_words), number(shot.aim.right_yd),
+                  number(shot.carry_yd), number(shot.strokes), number(shot.costs), text(result.course),
+                  text(result.tee), text(result.player)});
+}
+
+std::string rows(const StrategyResult& result, const HoleStrategy& hole, const char* when, const TeePlan& plan) {
+  std::string csv = row(result, hole, when, 0, plan.tee_shot);
+  for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
+    csv += row(result, hole, when, i + 1, plan.alternatives[i]);
+  }
+  return csv;
+}
+
+}  // namespace
+
+std::string strategy_csv(const StrategyReport& report) {
+  const StrategyResult& result = report.result;
+  std::string csv = csv_row({"hole", "par", "length_yd", "when", "option", "club", "aim", "aim_right_yd", "carry_yd",
+                             "strokes", "costs", "course", "tee", "player"});
+  for (const HoleStrategy& hole : result.holes) {
+    csv += rows(result, hole, "before", hole.before);
+    if (hole.after) csv += rows(result, hole, "after", *hole.after);
+  }
+  return csv;
+}
+
+}  // namespace yardworth

@@ -1,0 +1,92 @@
+#include <nlohmann/json.hpp>
+
+#include "gain_parts.hpp"
+#include "yardworth/report/strategy_report.hpp"
+
+namespace yardworth {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json text(std::string_view view) { return std::string(view); }
+
+Json option_json(const TeeOption& option) {
+  return {{"club", option.club},
+          {"carry_yd", option.carry_yd},
+          {"aim",
+           {{"right_yd", option.aim.right_yd},
+            {"along_yd", option.aim.along_yd},
+            {"at_green", option.aim.at_green},
+            {"words", option.aim_words}}},
+          {"strokes", option.strokes},
+          {"costs", option.costs}};
+}
+
+Json next_json(const NextShot& next) {
+  Json json = {{"finish", text(name(next.finish))},
+               {"third", next.third.empty() ? Json(nullptr) : Json(next.third)},
+               {"probability", next.probability},
+               {"left_yd", next.left_yd}};
+  json["clubs"] = Json::object();
+  for (const std::string& club : report::in_bag_order(next.clubs)) json["clubs"][club] = next.clubs.at(club);
+  return json;
+}
+
+Json plan_json(const TeePlan& plan) {
+  Json json = {{"strokes", plan.tee_shot.strokes}, {"tee_shot", option_json(plan.tee_shot)}};
+  json["alternatives"] = Json::array();
+  for (const TeeOption& option : plan.alternatives) json["alternatives"].push_back(option_json(option));
+  json["next_shot"] = Json::array();
+  for (const NextShot& next : plan.next) json["next_shot"].push_back(next_json(next));
+  return json;
+}
+
+Json hazard_json(const HazardChance& chance) {
+  Json json = {{"kind", text(name(chance.hazard.ground))},
+               {"side", chance.hazard.side},
+               {"from_yd", chance.hazard.from_yd},
+               {"to_yd", chance.hazard.to_yd},
+               {"words", chance.words},
+               {"probability", {{"before", chance.before}}}};
+  if (chance.after) json["probability"]["after"] = *chance.after;
+  return json;
+}
+
+Json proof_json(const PlanProof& proof) {
+  return {{"largest_residual", proof.largest_residual}, {"states", proof.states}};
+}
+
+Json hole_json(const HoleStrategy& hole) {
+  Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
+  json["before"] = plan_json(hole.before);
+  if (hole.after) json["after"] = plan_json(*hole.after);
+  if (hole.after) json["plan_change"] = hole.plan_change;
+  json["hazards"] = Json::array();
+  for (const HazardChance& chance : hole.hazards) json["hazards"].push_back(hazard_json(chance));
+  if (hole.proof_before) json["proof"]["before"] = proof_json(*hole.proof_before);
+  if (hole.proof_after) json["proof"]["after"] = proof_json(*hole.proof_after);
+  return json;
+}
+
+}  // namespace
+
+std::string strategy_json(const StrategyReport& report) {
+  const StrategyResult& result = report.result;
+  Json json = {{"format", "yardworth/strategy/1"},
+               {"course", result.course},
+               {"tee", result.tee},
+               {"player", result.player},
+               {"band", text(name(result.band))}};
+  if (result.change) {
+    json["change"] = {{"driver_carry_yd", result.change->driver_carry_yd},
+                      {"irons_carry_yd", result.change->irons_carry_yd}};
+  }
+  json["holes"] = Json::array();
+  for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole));
+  json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
+  json["notes"] = report.opening;
+  json["cautions"] = result.cautions;
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace yardworth

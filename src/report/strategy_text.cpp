@@ -1,0 +1,212 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+#include "gain_parts.hpp"
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/strategy_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+using Cells = std::vector<std::string>;
+
+// Chances under this are not worth a row of their own.
+constexpr double worth_a_row = 0.01;
+// Clubs named after a way to finish: the likeliest few that are played this often.
+constexpr std::size_t most_clubs = 3;
+constexpr double worth_naming = 0.1;
+
+std::string strokes(double value) { return fixed(value, 2); }
+
+std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
+
+std::string shot_words(const TeeOption& shot) { return escape_control(shot.club + " " + shot.aim_words); }
+
+std::string capitalised(std::string text) {
+  if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+  return text;
+}
+
+bool same_shot(const TeeOption& a, const TeeOption& b) { return a.club == b.club && a.aim_words == b.aim_words; }
+
+std::string bold(std::string text, bool emphasis) {
+  if (!emphasis) return text;
+  text.pop_back();
+  return "\x1b[1m" + text + "\x1b[0m\n";
+}
+
+void add_options(Table& table, const std::string& when, const TeePlan& plan) {
+  table.rows.push_back({when, shot_words(plan.tee_shot), strokes(plan.tee_shot.strokes), ""});
+  for (const TeeOption& option : plan.alternatives) {
+    table.rows.push_back({"", "or " + shot_words(option), strokes(option.strokes),
+                          (option.costs < 0.0 ? "" : "+") + strokes(option.costs)});
+  }
+}
+
+std::string options_table(const HoleStrategy& hole) {
+  Table table{{{"", Align::left}, {"tee shot", Align::left, 64}, {"strokes"}, {"costs"}}, {}};
+  add_options(table, hole.after ? "before" : "", hole.before);
+  if (hole.after) add_options(table, "after", *hole.after);
+  return format_table(table);
+}
+
+// "5-wood 43%, 4-hybrid 30%", the likeliest first.
+std::string clubs_words(const ClubShares& shares) {
+  std::vector<std::string> clubs = report::in_bag_order(shares);
+  std::stable_sort(clubs.begin(), clubs.end(),
+                   [&](const std::string& a, const std::string& b) { return shares.at(a) > shares.at(b); });
+  std::string words;
+  for (std::size_t i = 0; i < std::min(clubs.size(), most_clubs); ++i) {
+    const double share = shares.at(clubs[i]);
+    if (i > 0 && share < worth_naming) break;
+    words +=
+        fmt::format("{}{} {}", i > 0 ? ", " : "", report::short_club_name(escape_control(clubs[i])), percent(share));
+  }
+  return words;
+}
+
+std::string finish_words(const NextShot& next) {
+  if (!next.third.empty()) return fmt::format("  {} third", next.third);
+  if (next.finish == Finish::penalty_area) return "penalty area, dropped";
+  if (next.finish == Finish::out_of_bounds) return "out of bounds, again";
+  return std::string(name(next.finish));
+}
+
+void add_next(Table& table, std::string when, const TeePlan& plan, Units units) {
+  bool shown = true;
+  for (const NextShot& next : plan.next) {
+    if (next.third.empty()) shown = next.probability >= worth_a_row;
+    if (!shown) continue;
+    table.rows.push_back({when, finish_words(next), next.third.empty() ? percent(next.probability) : "",
+                          whole(next.left_yd, units), clubs_words(next.clubs)});
+    when.clear();
+  }
+}
+
+std::string next_table(const HoleStrategy& hole, Units units) {
+  Table table{{{"", Align::left},
+               {"it finishes", Align::left},
+               {"chance"},
+               {std::string(name(units)) + " left"},
+               {"then", Align::left}},
+              {}};
+  add_next(table, hole.after ? "before" : "", hole.before, units);
+  if (hole.after) add_next(table, "after", *hole.after, units);
+  return format_table(table);
+}
+
+std::string hazards_table(const HoleStrategy& hole) {
+  Table table{{{"hazard", Align::left}, {hole.after ? "before" : "chance"}}, {}};
+  if (hole.after) table.columns.push_back({"after"});
+  for (const HazardChance& chance : hole.hazards) {
+    if (std::max(chance.before, chance.after.value_or(0.0)) < worth_a_row) continue;
+    Cells row = {escape_control(chance.words), percent(chance.before)};
+    if (chance.after) row.push_back(percent(*chance.after));
+    table.rows.push_back(std::move(row));
+  }
+  if (table.rows.empty()) return "The tee shot hardly ever finds a hazard.\n";
+  return format_table(table);
+}
+
+std::string proof_words(const HoleStrategy& hole) {
+  const auto words = [](const PlanProof& proof) {
+    return fmt::format("nothing played from any of {} places beats the plan by more than {:.1e} strokes", proof.states,
+                       proof.largest_residual);
+  };
+  if (!hole.proof_before) return "";
+  std::string text = "Proof: " + words(*hole.proof_before);
+  if (hole.proof_after) text += "; after the change " + words(*hole.proof_after);
+  return wrap(text + ".", report_width);
+}
+
+std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis) {
+  return fmt::format("\nHole {}, par {}, {} {}\n", hole.number, hole.par, whole(hole.length_yd, units), name(units)) +
+         bold(wrap(strategy_sentence(hole), report_width), emphasis) + '\n' + options_table(hole) + '\n' +
+         next_table(hole, units) + '\n' + hazards_table(hole) + proof_words(hole);
+}
+
+std::string change_words(const StrategyResult& result) {
+  const auto amount = [&](double yards) {
+    return fmt::format("{}{}", yards < 0.0 ? "" : "+", plain_number(from_yards(yards, result.units)));
+  };
+  return fmt::format("{} {} of driver carry and {} in the irons", amount(result.change->driver_carry_yd),
+                     name(result.units), amount(result.change->irons_carry_yd));
+}
+
+std::string head_words(const StrategyResult& result) {
+  double before = 0.0;
+  double after = 0.0;
+  for (const HoleStrategy& hole : result.holes) {
+    before += hole.before.tee_shot.strokes;
+    if (hole.after) after += hole.after->tee_shot.strokes;
+  }
+  std::string text = fmt::format("The best plan of {} on {} from the {} tees", escape_control(result.player),
+                                 escape_control(result.course), escape_control(result.tee));
+  if (result.holes.size() > 1) {
+    text += fmt::format(" takes {} strokes on {} holes", fixed(before, 1), result.holes.size());
+    if (result.change) text += fmt::format(", and {} with {}", fixed(after, 1), change_words(result));
+  } else if (result.change) {
+    text += fmt::format(", before and after {}", change_words(result));
+  }
+  return wrap(text + ".", report_width);
+}
+
+// Nothing on a page of one hole.
+std::string overview(const StrategyResult& result) {
+  if (result.holes.size() < 2) return "";
+  Table table{{{"hole"}, {"par"}, {name(result.units)}, {"tee shot", Align::left, 60}, {"strokes"}}, {}};
+  if (result.change) table.columns.push_back({"before"});
+  for (const HoleStrategy& hole : result.holes) {
+    const TeePlan& plan = hole.after ? *hole.after : hole.before;
+    Cells row = {std::to_string(hole.number), std::to_string(hole.par), whole(hole.length_yd, result.units),
+                 shot_words(plan.tee_shot), strokes(plan.tee_shot.strokes)};
+    if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
+    table.rows.push_back(std::move(row));
+  }
+  return '\n' + format_table(table);
+}
+
+std::string basis(const StrategyResult& result) {
+  std::string text = "\nWhat it rests on\n";
+  const auto bullet = [](const std::string& words) { return wrap("- " + escape_control(words), report_width, 2); };
+  text += bullet(
+      "Strokes are expected for the whole hole with the best play behind the tee shot. An aim is where a straight, "
+      "solid ball would finish on fairway, told from the line of play there.");
+  text += bullet(fmt::format("Thirds are of the balls that finish there, by the {} left; a chance under 1% has no row.",
+                             name(result.units)));
+  text += bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
+                             result.baseline_source));
+  if (result.cautions.empty()) return text;
+  text += "\nCautions\n";
+  for (const std::string& caution : result.cautions) text += bullet(caution);
+  return text;
+}
+
+}  // namespace
+
+std::string strategy_sentence(const HoleStrategy& hole) {
+  const TeeOption& before = hole.before.tee_shot;
+  if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_words(before)), strokes(before.strokes));
+  const TeeOption& after = hole.after->tee_shot;
+  const std::string change = fmt::format("{} strokes become {}", strokes(before.strokes), strokes(after.strokes));
+  std::string text = same_shot(before, after) ? fmt::format("{}, as before: {}", capitalised(shot_words(after)), change)
+                                              : fmt::format("{} instead of {}: {}", capitalised(shot_words(after)),
+                                                            shot_words(before), change);
+  if (!hole.plan_change.empty()) text += "; " + escape_control(hole.plan_change);
+  return text + ".";
+}
+
+std::string strategy_text(const StrategyReport& report, bool emphasis) {
+  const StrategyResult& result = report.result;
+  std::string text;
+  for (const std::string& line : report.opening) text += wrap(escape_control(line), report_width);
+  if (!text.empty()) text += '\n';
+  text += head_words(result) + overview(result);
+  for (const HoleStrategy& hole : result.holes) text += hole_section(hole, result.units, emphasis);
+  return text + basis(result);
+}
+
+}  // namespace yardworth

@@ -1,0 +1,155 @@
+#include "yardworth/report/strategy_report.hpp"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+using Json = nlohmann::json;
+
+TeeOption option(const std::string& club, const std::string& words, double strokes, double costs) {
+  return {club, 200.0, {-12.0, 215.0, false}, words, strokes, costs};
+}
+
+StrategyReport sample() {
+  TeePlan before;
+  before.tee_shot = option("5-wood", "down the middle", 4.75, 0.0);
+  before.alternatives = {option("driver", "at the left edge of the fairway", 4.875, 0.125)};
+  before.next = {{Finish::fairway, "", 0.75, 160.0, {{"6-iron", 0.75}, {"7-iron", 0.25}}},
+                 {Finish::fairway, "short", 0.25, 180.0, {{"5-iron", 1.0}}},
+                 {Finish::out_of_bounds, "", 0.25, 380.0, {{"5-wood", 1.0}}}};
+  TeePlan after = before;
+  after.tee_shot = option("driver", "12 yards left of the middle", 4.5, 0.0);
+  HoleStrategy hole{7,  4,  380.0, before, after, {}, "the carry over the penalty area at 214 is now on with driver",
+                    {}, {}, ""};
+  hole.hazards = {{{0, Ground::bunker, "right", 226.0, 244.0, false}, "bunker right at 226-244", 0.125, 0.25},
+                  {{1, Ground::trees, "left", 300.0, 320.0, false}, "trees left at 300-320", 0.001, 0.002}};
+  StrategyResult result;
+  result.course = "Heron Ferry Municipal";
+  result.tee = "middle";
+  result.player = "weekend 16";
+  result.change = DistanceChange{20.0, 6.0};
+  result.holes = {hole};
+  result.baseline_name = "anchored";
+  result.baseline_source = "published";
+  result.cautions = {"A caution."};
+  return {result, {"Assumed: middle tees."}};
+}
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("the advice for a hole in one sentence") {
+  HoleStrategy hole = sample().result.holes.front();
+  CHECK(strategy_sentence(hole) ==
+        "Driver 12 yards left of the middle instead of 5-wood down the middle: 4.75 strokes become 4.50; the carry "
+        "over the penalty area at 214 is now on with driver.");
+  hole.plan_change.clear();
+  hole.after->tee_shot = option("5-wood", "down the middle", 4.5, 0.0);
+  CHECK(strategy_sentence(hole) == "5-wood down the middle, as before: 4.75 strokes become 4.50.");
+  hole.after.reset();
+  CHECK(strategy_sentence(hole) == "5-wood down the middle: 4.75 strokes.");
+}
+
+TEST_CASE("text of a strategy: the advice, then the tables") {
+  const std::string text = strategy_text(sample());
+  CHECK(text.rfind("Assumed: middle tees.\n\nThe best plan of weekend 16", 0) == 0);
+  CHECK(says(text, "\nHole 7, par 4, 380 yards\nDriver 12 yards left"));
+  CHECK(says(text, "before  5-wood down the middle"));
+  CHECK(says(text, "or driver at the left edge of the fairway     4.88  +0.12"));
+  CHECK(says(text, "75%         160  6-iron 75%, 7-iron 25%"));
+  CHECK(says(text, "  short third"));
+  CHECK(says(text, "out of bounds, again"));
+  CHECK(says(text, "bunker right at 226-244     12%    25%"));
+  CHECK_FALSE(says(text, "trees left"));
+  CHECK_FALSE(says(text, "Proof"));
+  CHECK(says(text, "- A caution.\n"));
+  CHECK(says(strategy_text(sample(), true), "\x1b[1mDriver 12 yards"));
+}
+
+TEST_CASE("text of several holes begins with all of them at a glance") {
+  StrategyReport report = sample();
+  report.result.holes.push_back(report.result.holes.front());
+  report.result.holes.back().number = 8;
+  const std::string text = strategy_text(report);
+  CHECK(says(text, "takes 9.5 strokes on 2 holes"));
+  CHECK(says(text, "   8    4    380  driver 12 yards left of the middle     4.50    4.75\n"));
+}
+
+TEST_CASE("text tells the proof where there is one") {
+  StrategyReport report = sample();
+  report.result.holes.front().proof_before = PlanProof{2.5e-9, 812};
+  CHECK(
+      says(strategy_text(report), "Proof: nothing played from any of 812 places beats the plan by more than 2.5e-09"));
+  const Json hole = Json::parse(strategy_json(report))["holes"][0];
+  CHECK(hole["proof"]["before"] == Json{{"largest_residual", 2.5e-9}, {"states", 812}});
+}
+
+TEST_CASE("JSON of a strategy") {
+  const Json json = Json::parse(strategy_json(sample()));
+  CHECK(json["format"] == "yardworth/strategy/1");
+  CHECK(json["change"]["driver_carry_yd"] == 20.0);
+  const Json& hole = json["holes"][0];
+  CHECK(hole["number"] == 7);
+  CHECK(hole["before"]["strokes"] == 4.75);
+  CHECK(hole["after"]["tee_shot"]["club"] == "driver");
+  CHECK(hole["before"]["alternatives"][0]["costs"] == 0.125);
+  CHECK(hole["before"]["alternatives"][0]["aim"]["right_yd"] == -12.0);
+  CHECK(hole["before"]["next_shot"][0]["third"].is_null());
+  CHECK(hole["before"]["next_shot"][1]["third"] == "short");
+  CHECK(hole["hazards"][0]["probability"] == Json{{"before", 0.125}, {"after", 0.25}});
+  CHECK(hole["hazards"][1]["kind"] == "trees");
+  CHECK_FALSE(hole.contains("proof"));
+
+  StrategyReport alone = sample();
+  alone.result.change.reset();
+  alone.result.holes.front().after.reset();
+  const Json before_only = Json::parse(strategy_json(alone));
+  CHECK_FALSE(before_only.contains("change"));
+  CHECK_FALSE(before_only["holes"][0].contains("after"));
+  CHECK_FALSE(before_only["holes"][0].contains("plan_change"));
+}
+
+TEST_CASE("CSV of a strategy has a row for each hole and option") {
+  std::istringstream stream(strategy_csv(sample()));
+  std::vector<std::string> lines;
+  for (std::string line; std::getline(stream, line);) lines.push_back(line);
+  REQUIRE(lines.size() == 5);
+  CHECK(lines[0] == "hole,par,length_yd,when,option,club,aim,aim_right_yd,carry_yd,strokes,costs,course,tee,player\r");
+  CHECK(lines[1] == "7,4,380,before,0,5-wood,down the middle,-12,200,4.75,0,Heron Ferry Municipal,middle,weekend 16\r");
+  CHECK(lines[4].rfind("7,4,380,after,1,driver,", 0) == 0);
+}
+
+TEST_CASE("names from files are harmless in every format") {
+  StrategyReport report = sample();
+  report.result.player = "\x1b]0;owned\x07";
+  report.result.holes.front().before.tee_shot.club = "=cmd\x9b\n";
+  report.result.holes.front().before.next.front().clubs = {{"\x1b[2J", 1.0}};
+  for (const std::string& written : {strategy_text(report), strategy_csv(report), strategy_json(report)}) {
+    CHECK(written.find('\x1b') == std::string::npos);
+    CHECK(written.find('\x9b') == std::string::npos);
+  }
+  CHECK(says(strategy_csv(report), ",'=cmd\\x9B\\x0A,"));
+}
+
+TEST_CASE("text of a strategy keeps within its width") {
+  StrategyReport report = sample();
+  TeePlan& plan = *report.result.holes.front().after;
+  plan.tee_shot.club = std::string(60, 'c');
+  plan.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
+  std::istringstream stream(strategy_text(report));
+  for (std::string line; std::getline(stream, line);) {
+    CAPTURE(line);
+    CHECK(display_width(line) <= report_width);
+  }
+}
+
+}  // namespace yardworth
