@@ -181,7 +181,7 @@ void add(FourValues& sum, const FourValues& values) {
 // Holes are worked in parallel, but put together in their order.
 std::vector<BothGains> all_holes(const Course& course, const Setting& setting) {
   std::vector<BothGains> holes(course.holes.size());
-  tbb::task_arena arena(setting.request.threads > 0 ? setting.request.threads : tbb::task_arena::automatic);
+  tbb::task_arena arena(arena_size(setting.request.threads));
   arena.execute([&] {
     tbb::parallel_for(std::size_t{0}, holes.size(),
                       [&](std::size_t i) { holes[i] = hole_gain(setting, course.holes[i], course.firmness); });

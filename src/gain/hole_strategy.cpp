@@ -356,7 +356,7 @@ std::vector<const Hole*> wanted_holes(const Course& course, const StrategyReques
 std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<const Hole*>& holes) {
   std::vector<HoleStrategy> solved(holes.size());
   std::vector<std::string> failures(holes.size());
-  tbb::task_arena arena(setting.request.threads > 0 ? setting.request.threads : tbb::task_arena::automatic);
+  tbb::task_arena arena(arena_size(setting.request.threads));
   arena.execute([&] {
     tbb::parallel_for(std::size_t{0}, holes.size(), [&](std::size_t i) {
       const HoleMap map(*holes[i], setting.course.firmness);

@@ -1,7 +1,10 @@
 #pragma once
 
 #include <fmt/format.h>
+#include <tbb/info.h>
+#include <tbb/task_arena.h>
 
+#include <algorithm>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -11,6 +14,12 @@
 namespace yardworth {
 
 // What the questions about a change share: golfers with longer clubs, and plans taken from one golfer to another.
+
+// The size of a task arena for so many threads, 0 for as many as there are cores; more than that oneTBB complains
+// about.
+inline int arena_size(int threads) {
+  return threads > 0 ? std::min(threads, tbb::info::default_concurrency()) : tbb::task_arena::automatic;
+}
 
 // Throws std::invalid_argument when a change has left a club without a carry.
 inline void require_carries(const Player& player) {

@@ -360,3 +360,9 @@ TEST_CASE("a hole that the course does not have is the command's fault") {
   CHECK(ran.status == 2);
   CHECK(says(ran.err, "there is no hole 10 on "));
 }
+
+TEST_CASE("more threads than cores change nothing, and nothing is said of them") {
+  const Ran many = run(quick_gain + "--threads 64");
+  CHECK(many.err.empty());
+  CHECK(many.out == run(quick_gain + "--threads 1").out);
+}
