@@ -84,7 +84,21 @@ void describe_tee_shots(const HoleSetting& setting, const Golfers& golfers, cons
 bool no_driver(const DistanceChange& change) { return change.driver_carry_yd == 0.0; }
 bool no_irons(const DistanceChange& change) { return change.irons_carry_yd == 0.0; }
 
-HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HoleGain gain) {
+// The habit plan before, evaluated: a value of its own, and where the search for the best plan begins.
+PlanValue evaluate_habit(const HoleModel& model) {
+  return evaluate_plan(model, by_place(model, [&](Lie lie, Point from) { return habit_action(model, lie, from); }));
+}
+
+// Method table: the habit's tee shot, and the baseline from there.
+void value_by_table(const Setting& setting, const std::vector<TeeShotNode>& before,
+                    const std::vector<TeeShotNode>& driver_longer, const HoleModel& model, FourValues& strokes) {
+  strokes.before = table_strokes(model, setting.baseline, before);
+  strokes.driver_longer = table_strokes(model, setting.baseline, driver_longer);
+  // The table knows nothing of the player's irons.
+  strokes.all_longer = strokes.driver_longer;
+}
+
+HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& value_before, HoleGain gain) {
   const HoleModel& before = hole.before;
   const Action tee_before = habit_action(before, Lie::tee, before.tee());
   const Action tee_driver = follow_action(hole.driver_longer, before, Lie::tee, before.tee(), tee_before);
@@ -96,18 +110,14 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HoleGain ga
   FourValues& strokes = gain.strokes;
   const DistanceChange& change = setting.request.change;
   if (setting.request.method == Method::table) {
-    const auto value = [&](const HoleModel& model, const Player& player, const Action& tee, const ActionFrom& from) {
-      return table_strokes(model, setting.baseline, strike_tee_shot(model, player, tee, from));
-    };
-    strokes.before = value(before, setting.golfers.before, tee_before, from_before);
-    strokes.driver_longer = value(hole.driver_longer, setting.golfers.driver_longer, tee_driver, from_driver);
-    // The table knows nothing of the player's irons.
-    strokes.all_longer = strokes.driver_longer;
+    value_by_table(setting, strike_tee_shot(before, setting.golfers.before, tee_before, from_before),
+                   strike_tee_shot(hole.driver_longer, setting.golfers.driver_longer, tee_driver, from_driver), before,
+                   strokes);
   } else {
-    const auto value = [](const HoleModel& model, const ActionFrom& from) {
-      return evaluate_plan(model, by_place(model, from)).at_tee;
+    const auto value = [&](const HoleModel& model, const ActionFrom& from) {
+      return evaluate_plan(model, by_place(model, from), before, value_before).at_tee;
     };
-    strokes.before = value(before, from_before);
+    strokes.before = value_before.at_tee;
     strokes.driver_longer = no_driver(change) ? strokes.before : value(hole.driver_longer, from_driver);
     strokes.all_longer = no_irons(change) ? strokes.driver_longer : value(hole.all_longer, from_after);
   }
@@ -115,24 +125,25 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HoleGain ga
   return gain;
 }
 
-HoleGain best_gain(const Setting& setting, const HoleSetting& hole, HoleGain gain) {
+HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
   const HoleModel& before = hole.before;
   const DistanceChange& change = setting.request.change;
   const ActionOf habit = [&](StateId state) {
     return habit_action(before, before.lie_of(state), before.place_of(state));
   };
-  const BestPlan best_before = find_best_plan(before, habit, evaluate_plan(before, habit));
+  const BestPlan best_before = find_best_plan(before, habit, habit_before);
   const Plan& plan = best_before.exact.plan;
   FourValues& strokes = gain.strokes;
   strokes.before = best_before.exact.at_tee;
   strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
   Plan plan_after = plan;
   if (!no_driver(change)) {
-    strokes.driver_longer = evaluate_plan(hole.driver_longer, followed(hole.driver_longer, before, plan)).at_tee;
+    const ActionOf plan_before = followed(hole.driver_longer, before, plan);
+    strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before.exact).at_tee;
   }
   if (!no_driver(change) || !no_irons(change)) {
     const ActionOf start = followed(hole.all_longer, before, plan);
-    const PlanValue followed_value = evaluate_plan(hole.all_longer, start);
+    const PlanValue followed_value = evaluate_plan(hole.all_longer, start, before, best_before.exact);
     strokes.all_longer = no_irons(change) ? strokes.driver_longer : followed_value.at_tee;
     const BestPlan best_after = find_best_plan(hole.all_longer, start, followed_value);
     strokes.replanned = best_after.exact.at_tee;
@@ -163,8 +174,9 @@ BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness)
   BothGains both;
   try {
     const bool table = setting.request.method == Method::table;
-    if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, gain);
-    if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, gain);
+    const PlanValue habit = table ? PlanValue{} : evaluate_habit(here.before);
+    if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, habit, gain);
+    if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, habit, gain);
   } catch (const CannotFinish&) {
     both.failure = unfinished_words(here.map, here.before.tee(), hole.number);
   }

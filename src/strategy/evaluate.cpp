@@ -188,6 +188,22 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
   return result;
 }
 
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
+                        const PlanValue& like) {
+  Plan plan(static_cast<std::size_t>(model.state_count()));
+  TransitionBuilder builder(model);
+  const RowOf row_of = [&](StateId state) -> const Transition& {
+    const auto index = static_cast<std::size_t>(state);
+    const Action action = plan[index] = action_of(state);
+    const Lie lie = model.lie_of(state);
+    const bool same = like.plan[index] == action && like_model.swing_of(lie, action) == model.swing_of(lie, action);
+    return same ? like.rows[index] : builder.build(state, action);
+  };
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()});
+  result.plan = std::move(plan);
+  return result;
+}
+
 PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
   PlanValue result;
   result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());

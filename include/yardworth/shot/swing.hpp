@@ -15,6 +15,8 @@ struct Swing {
   double roll_share = 0.0;   // roll on a normal fairway over carry
   double poor_strike = 0.0;  // probability
 
+  friend bool operator==(const Swing&, const Swing&) = default;
+
   double total_yd(double roll_factor) const { return carry_yd * (1.0 + roll_share * roll_factor); }
 };
 

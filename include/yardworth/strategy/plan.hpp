@@ -88,6 +88,11 @@ using ActionOf = std::function<Action(StateId)>;
 // Algorithms", JAIR 42, 2011). Throws CannotFinish when the plan never holes out from a state.
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
 
+// The same for a plan and clubs that are mostly those of a plan evaluated before, on the same map from the same tee:
+// rows are taken over where the action and its swing are the same.
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
+                        const PlanValue& like);
+
 // The same from any roots, with the row of each state given; the result has no plan. The row returned need stay valid
 // only until the next call.
 using RowOf = std::function<const Transition&(StateId)>;
