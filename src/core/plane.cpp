@@ -103,6 +103,21 @@ LinePlace LineOfPlay::nearest(Point p) const {
   return best;
 }
 
+std::optional<Point> LineOfPlay::furthest_at(Point p, double distance_yd) const {
+  for (std::size_t leg = legs_.size(); leg-- > 0;) {
+    const double length = (leg + 1 < legs_.size() ? legs_[leg + 1].from_yd : length_yd_) - legs_[leg].from_yd;
+    const Point forward = along_heading(legs_[leg].heading_rad);
+    const Point offset = p - legs_[leg].start;
+    const double foot = offset.x * forward.x + offset.y * forward.y;
+    const double aside = offset.x * forward.y - offset.y * forward.x;
+    const double reach = distance_yd * distance_yd - aside * aside;
+    if (reach < 0.0) continue;
+    const double along = foot + std::sqrt(reach);
+    if (along >= 0.0 && along <= length) return legs_[leg].start + along * forward;
+  }
+  return std::nullopt;
+}
+
 Polygon LineOfPlay::bend(const std::vector<LinePlace>& corners) const {
   Polygon polygon;
   const auto add = [&](Point p) {

@@ -404,16 +404,16 @@ class Search {
     const auto [solid, poor] = strata_of(*model_, state, swing);
     Fan fan;
     fan.poor = strike(*model_, state, option.candidate, swing, poor, 1);
-    if (!options_.complete) {
+    // There is one tee shot: all of it is worth its time.
+    if (!options_.complete && state != model_->tee_state()) {
       AimSums sums = no_sums(option.candidate);
       add_outcomes(poor, 1, fan.poor, values_.all(), sums);
       const int stride = solid.steps_per_aim;
       add_outcomes(solid, stride, strike(*model_, state, option.candidate, swing, solid, stride), values_.all(), sums);
       const std::vector<double> strokes = strokes_of(std::move(sums));
-      const auto least = std::min_element(strokes.begin(), strokes.end());
-      option.strokes = *least;
+      option.strokes = *std::min_element(strokes.begin(), strokes.end());
       if (option.strokes > best + options_.screen_margin) return best;
-      narrow(option.candidate, static_cast<int>(least - strokes.begin()), poor, fan.poor);
+      narrow(option.candidate, strokes, poor, fan.poor);
     }
     fan.solid = strike(*model_, state, option.candidate, swing, solid, 1);
     option.fan = std::move(fan);
@@ -421,10 +421,17 @@ class Search {
     return std::min(best, try_option(state, index, best));
   }
 
-  // Leaves of a candidate the aims near the one that looked best, and of its poor strikes those that they need.
-  void narrow(Candidate& candidate, int best_aim, const Stratum& poor, std::vector<Settled>& outcomes) const {
-    const int first = std::max(candidate.first_aim, candidate.first_aim + best_aim - options_.fine_aims);
-    const int last = std::min(candidate.last_aim, candidate.first_aim + best_aim + options_.fine_aims);
+  // Leaves of a candidate the aims that looked nearly as good as the best of them and a few on both sides, and of its
+  // poor strikes those that they need.
+  void narrow(Candidate& candidate, const std::vector<double>& strokes, const Stratum& poor,
+              std::vector<Settled>& outcomes) const {
+    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.5 * options_.screen_margin;
+    const auto promising = [limit](double value) { return value <= limit; };
+    const auto lowest = std::find_if(strokes.begin(), strokes.end(), promising) - strokes.begin();
+    const auto highest = strokes.rend() - std::find_if(strokes.rbegin(), strokes.rend(), promising) - 1;
+    const int first =
+        std::max(candidate.first_aim, candidate.first_aim + static_cast<int>(lowest) - options_.fine_aims);
+    const int last = std::min(candidate.last_aim, candidate.first_aim + static_cast<int>(highest) + options_.fine_aims);
     if (!outcomes.empty()) {
       outcomes.erase(outcomes.end() - (candidate.last_aim - last) * poor.steps_per_aim, outcomes.end());
       outcomes.erase(outcomes.begin(), outcomes.begin() + (first - candidate.first_aim) * poor.steps_per_aim);

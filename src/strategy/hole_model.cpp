@@ -1,5 +1,7 @@
 #include "yardworth/strategy/hole_model.hpp"
 
+#include <optional>
+
 namespace yardworth {
 
 namespace {
@@ -84,16 +86,8 @@ Lie HoleModel::lie_of(StateId state) const {
 }
 
 double middle_heading(const HoleMap& map, Point from, double total_yd) {
-  const LineOfPlay& line = map.line();
-  double near = std::max(0.0, line.nearest(from).along_yd);
-  double far = line.length_yd();
-  if (distance_yd(from, line.at(far)) <= total_yd || near >= far) return heading_rad(from, map.pin());
-  // Along a line of play that bends little the distance rises; where it does not, some crossing is found all the same.
-  for (int halving = 0; halving < 24; ++halving) {
-    const double middle = 0.5 * (near + far);
-    (distance_yd(from, line.at(middle)) < total_yd ? near : far) = middle;
-  }
-  return heading_rad(from, line.at(far));
+  const std::optional<Point> there = map.line().furthest_at(from, total_yd);
+  return heading_rad(from, there ? *there : map.pin());
 }
 
 }  // namespace yardworth

@@ -12,8 +12,9 @@ struct SearchOptions {
   // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
   // the best are not tried on all of it.
   double screen_margin = 0.10;
-  // Of the aims of a swing only those this near to the one that looked best are tried on all of the lattice.
-  int fine_aims = 4;
+  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are tried on all of
+  // the lattice.
+  int fine_aims = 2;
   // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them.
   double least_visits = 2e-5;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
