@@ -43,20 +43,20 @@ struct Setting {
 struct HoleSetting {
   HoleSetting(const Setting& setting, const Hole& hole, Firmness firmness)
       : map(hole, firmness),
-        before(model_of(setting, hole, setting.golfers.before)),
-        driver_longer(model_of(setting, hole, setting.golfers.driver_longer)),
-        all_longer(model_of(setting, hole, setting.golfers.all_longer)) {}
+        tee(map.tee(hole.length_yd[setting.request.tee])),
+        resolution(with_edges(setting.resolution, model_of(setting, setting.golfers.before, setting.resolution),
+                              model_of(setting, setting.golfers.all_longer, setting.resolution))),
+        before(model_of(setting, setting.golfers.before, resolution)),
+        driver_longer(model_of(setting, setting.golfers.driver_longer, resolution)),
+        all_longer(model_of(setting, setting.golfers.all_longer, resolution)) {}
 
-  HoleModel model_of(const Setting& setting, const Hole& hole, const Player& player) const {
-    return {map,
-            map.tee(hole.length_yd[setting.request.tee]),
-            player,
-            setting.baseline,
-            setting.lattices,
-            setting.resolution};
+  HoleModel model_of(const Setting& setting, const Player& player, const Resolution& wanted) const {
+    return {map, tee, player, setting.baseline, setting.lattices, wanted};
   }
 
   HoleMap map;
+  Point tee;
+  Resolution resolution;
   HoleModel before, driver_longer, all_longer;
 };
 

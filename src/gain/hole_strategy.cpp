@@ -305,9 +305,11 @@ std::string graph_of(const Setting& setting, const Planned& planned, int number)
 
 HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map) {
   const double length_yd = hole.length_yd[setting.request.tee];
+  Resolution resolution = setting.resolution;
   const auto model_of = [&](const Player& player) {
-    return HoleModel(map, map.tee(length_yd), player, setting.baseline, setting.lattices, setting.resolution);
+    return HoleModel(map, map.tee(length_yd), player, setting.baseline, setting.lattices, resolution);
   };
+  resolution = with_edges(resolution, model_of(setting.before), model_of(setting.after));
   const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;

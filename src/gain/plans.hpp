@@ -45,6 +45,14 @@ inline ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
   return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
 }
 
+// One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
+inline Resolution with_edges(Resolution resolution, const HoleModel& before, const HoleModel& after) {
+  resolution.edges_yd = habit_edges_yd(before);
+  const std::vector<double> more = habit_edges_yd(after);
+  resolution.edges_yd.insert(resolution.edges_yd.end(), more.begin(), more.end());
+  return resolution;
+}
+
 // Why a hole cannot be finished.
 inline std::string unfinished_words(const HoleMap& map, Point tee, int number) {
   const double carry = needed_carry_yd(map, tee);

@@ -567,8 +567,17 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
     candidates.push_back({action, std::max(-largest_aim, std::min(0, to_pin) - reach),
                           std::min(largest_aim, std::max(0, to_pin) + reach)});
   };
-  if (const auto at_hole = action_to_hole(model, lie, from)) add(*at_hole);
   const std::vector<Swing>& swings = model.swings(lie);
+  const double distance = distance_yd(from, model.pin());
+  const double green = roll_factor(Ground::green, model.map().firmness());
+  for (std::size_t i = swings.size(); i-- > 0;) {
+    if (swings[i].total_yd(green) < distance) continue;
+    const bool beaten = std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& other) {
+      return spreads_no_more(swings[static_cast<std::size_t>(other.action.swing)], swings[i]);
+    });
+    if (!beaten)
+      add({static_cast<int>(i), distance / (1.0 + swings[i].roll_share * green), heading_rad(from, model.pin()), 0});
+  }
   for (std::size_t i = 0; i < swings.size(); ++i) {
     const Action action{static_cast<int>(i), swings[i].carry_yd, reference_heading(model, from, swings[i]), 0};
     if (candidates.empty() || !(candidates.front().action == action)) add(action);

@@ -64,6 +64,33 @@ Action habit_action(const HoleModel& model, Lie lie, Point from) {
   return full_action(model, from, swings, 0);
 }
 
+std::vector<double> habit_edges_yd(const HoleModel& model) {
+  const LineOfPlay& line = model.map().line();
+  const auto lay_up = [&](Lie lie, double along) {
+    // A shot at the hole changes its club smoothly.
+    const bool at_hole = action_to_hole(model, lie, line.at(along)).has_value();
+    return at_hole ? -1 : habit_action(model, lie, line.at(along)).swing;
+  };
+  std::vector<double> edges;
+  for (const Lie lie : {Lie::fairway, Lie::rough}) {
+    int before = lay_up(lie, 0.0);
+    for (double along = 1.0; along < line.length_yd() - short_game_radius_yd; along += 1.0) {
+      const int here = lay_up(lie, along);
+      if (here != before && here >= 0 && before >= 0) {
+        double low = along - 1.0;
+        double high = along;
+        for (int halving = 0; halving < 6; ++halving) {
+          const double middle = 0.5 * (low + high);
+          (lay_up(lie, middle) == before ? low : high) = middle;
+        }
+        edges.push_back(distance_yd(line.at(high), model.pin()));
+      }
+      before = here;
+    }
+  }
+  return edges;
+}
+
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
   const std::vector<Swing>& now = model.swings(lie);
   const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];

@@ -1,5 +1,6 @@
 #include "yardworth/strategy/hole_model.hpp"
 
+#include <algorithm>
 #include <optional>
 
 namespace yardworth {
@@ -28,20 +29,35 @@ StrikeLattices::StrikeLattices(const Resolution& resolution)
       tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
       tee_poor(poor_lattice_of(resolution.tee_refinement)) {}
 
-RingGrid::RingGrid(double first_yd, double last_yd, double ring_yd, double arc_yd) {
-  radius_.push_back(first_yd);
+namespace {
+
+std::vector<double> ring_radii(double first_yd, double last_yd, const Resolution& resolution) {
+  constexpr double beside_edge_yd = 0.5;
+  std::vector<double> radii = {first_yd};
+  while (radii.back() < last_yd) {
+    // Nearly half as far apart near the green, half as far again from 225 yards out.
+    radii.push_back(radii.back() + resolution.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.5));
+  }
+  for (const double edge : resolution.edges_yd) {
+    for (const double radius : {edge - beside_edge_yd, edge + beside_edge_yd}) {
+      if (radius > first_yd && radius < radii.back()) radii.push_back(radius);
+    }
+  }
+  std::sort(radii.begin(), radii.end());
+  const auto close = [](double a, double b) { return b - a < beside_edge_yd; };
+  radii.erase(std::unique(radii.begin(), radii.end(), close), radii.end());
+  return radii;
+}
+
+}  // namespace
+
+RingGrid::RingGrid(double first_yd, double last_yd, const Resolution& resolution)
+    : radius_(ring_radii(first_yd, last_yd, resolution)) {
   first_vertex_.push_back(0);
-  const auto close_ring = [&](double radius) {
+  for (const double radius : radius_) {
     // A multiple of four puts a state in line with the axes; eight at least keep the innermost ring round.
-    const double around = 2.0 * pi * radius / arc_yd;
+    const double around = 2.0 * pi * radius / resolution.arc_yd;
     first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
-  };
-  close_ring(first_yd);
-  while (radius_.back() < last_yd) {
-    // Half as far apart near the green, half as far again from 300 yards out.
-    const double step = ring_yd * std::clamp(radius_.back() / 150.0, 0.6, 1.5);
-    radius_.push_back(radius_.back() + step);
-    close_ring(radius_.back());
   }
   const auto yards = static_cast<std::size_t>(radius_.back()) + 2;
   std::size_t ring = 0;
@@ -66,8 +82,7 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
     : map_(&map),
       tee_(tee),
       short_game_(&short_game),
-      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution.ring_yd,
-            resolution.arc_yd),
+      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
       lattices_(&lattices) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);

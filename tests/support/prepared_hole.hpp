@@ -17,12 +17,22 @@ struct PreparedHole {
   PreparedHole(const Hole& hole, Firmness firmness, std::size_t tee, const Player& player, const Baseline& baseline,
                const Mesh& mesh)
       : map(hole, firmness),
-        model(map, map.tee(hole.length_yd[tee]), player, baseline, mesh.lattices, mesh.resolution) {}
+        model(map, map.tee(hole.length_yd[tee]), player, baseline, mesh.lattices,
+              with_edges(map, map.tee(hole.length_yd[tee]), player, baseline, mesh)) {}
   PreparedHole(const PreparedHole&) = delete;
   PreparedHole& operator=(const PreparedHole&) = delete;
 
   HoleMap map;
   HoleModel model;
+
+ private:
+  // With rings where the habit changes abruptly, as the program itself has them.
+  static Resolution with_edges(const HoleMap& map, Point tee, const Player& player, const Baseline& baseline,
+                               const Mesh& mesh) {
+    Resolution resolution = mesh.resolution;
+    resolution.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.resolution});
+    return resolution;
+  }
 };
 
 inline ActionOf habit_of(const HoleModel& model) {

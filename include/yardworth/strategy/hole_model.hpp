@@ -19,10 +19,13 @@ inline constexpr double short_game_radius_yd = 50.0;
 
 // How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
 struct Resolution {
-  double ring_yd = 14.0;   // between rings around the hole at 150 yards; closer near the green, wider far out
+  double ring_yd = 13.0;   // between rings around the hole at 150 yards; closer near the green, wider far out
   double arc_yd = 22.0;    // between states along a ring
-  int steps_per_sd = 16;   // strike lattice; a multiple of 4
+  int steps_per_sd = 20;   // strike lattice; a multiple of 4
   int tee_refinement = 8;  // times as many steps for the tee shot, of which there is only one state
+  // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
+  // (habit_edges_yd).
+  std::vector<double> edges_yd;
 };
 
 // The aims searched lie this share of the direction spread apart.
@@ -46,7 +49,8 @@ struct StrikeLattices {
 // be far apart. A point between two rings lies between four states.
 class RingGrid {
  public:
-  RingGrid(double first_yd, double last_yd, double ring_yd, double arc_yd);
+  // From first_yd to last_yd at least; the rest as in Resolution.
+  RingGrid(double first_yd, double last_yd, const Resolution& resolution);
 
   // The four vertices around a point, and how it lies between them.
   struct Corners {

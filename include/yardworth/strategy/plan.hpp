@@ -24,6 +24,10 @@ using Plan = std::vector<Action>;
 // all. Of clubs that reach, one that spreads more in every respect than another is never taken.
 Action habit_action(const HoleModel& model, Lie lie, Point from);
 
+// The distances from the hole at which the habit changes its club abruptly, because the longest one begins or ceases to
+// end in trouble: found along the middle of the line, from fairway and rough.
+std::vector<double> habit_edges_yd(const HoleModel& model);
+
 // Where aims are reckoned from: the hole for a swing that reaches it, otherwise the middle of the line of play at the
 // swing's distance.
 double reference_heading(const HoleModel& model, Point from, const Swing& swing);
