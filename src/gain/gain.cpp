@@ -4,7 +4,9 @@
 #include <tbb/parallel_for.h>
 #include <tbb/task_arena.h>
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "gain/plans.hpp"
 #include "yardworth/gain/plan_change.hpp"
@@ -39,24 +41,32 @@ struct Setting {
   StrikeLattices lattices = StrikeLattices(resolution);
 };
 
-// One hole for the three golfers.
+// One hole for the three golfers. Plans are looked for on one set of strikes and judged on another that the search has
+// not seen: of many actions weighed with small errors the best-looking owes some of its looks to them.
 struct HoleSetting {
   HoleSetting(const Setting& setting, const Hole& hole, Firmness firmness)
       : map(hole, firmness),
         tee(map.tee(hole.length_yd[setting.request.tee])),
         resolution(with_edges(setting.resolution, model_of(setting, setting.golfers.before, setting.resolution),
                               model_of(setting, setting.golfers.all_longer, setting.resolution))),
-        before(model_of(setting, setting.golfers.before, resolution)),
-        driver_longer(model_of(setting, setting.golfers.driver_longer, resolution)),
-        all_longer(model_of(setting, setting.golfers.all_longer, resolution)) {}
+        search_before(model_of(setting, setting.golfers.before, resolution)),
+        search_after(model_of(setting, setting.golfers.all_longer, resolution)),
+        before(model_of(setting, setting.golfers.before, unseen(resolution))),
+        driver_longer(model_of(setting, setting.golfers.driver_longer, unseen(resolution))),
+        all_longer(model_of(setting, setting.golfers.all_longer, unseen(resolution))) {}
 
   HoleModel model_of(const Setting& setting, const Player& player, const Resolution& wanted) const {
     return {map, tee, player, setting.baseline, setting.lattices, wanted};
+  }
+  static Resolution unseen(Resolution resolution) {
+    resolution.phase = lattice_phases / 2;
+    return resolution;
   }
 
   HoleMap map;
   Point tee;
   Resolution resolution;
+  HoleModel search_before, search_after;
   HoleModel before, driver_longer, all_longer;
 };
 
@@ -125,29 +135,40 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
   return gain;
 }
 
+// The better of two plans of a model by their judged values: the one begun with, and the best found from it.
+PlanValue better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start) {
+  const BestPlan found = find_best_plan(search, start, evaluate_plan(search, start));
+  const ActionOf play = [&](StateId state) {
+    const Action& action = found.exact.plan[static_cast<std::size_t>(state)];
+    return action.swing >= 0 ? action : start(state);
+  };
+  PlanValue judged = evaluate_plan(judge, play, judge, judged_start);
+  return judged.at_tee < judged_start.at_tee ? std::move(judged) : std::move(judged_start);
+}
+
 HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
   const HoleModel& before = hole.before;
   const DistanceChange& change = setting.request.change;
   const ActionOf habit = [&](StateId state) {
     return habit_action(before, before.lie_of(state), before.place_of(state));
   };
-  const BestPlan best_before = find_best_plan(before, habit, habit_before);
-  const Plan& plan = best_before.exact.plan;
+  const PlanValue best_before = better_plan(hole.search_before, before, habit, habit_before);
+  const Plan& plan = best_before.plan;
   FourValues& strokes = gain.strokes;
-  strokes.before = best_before.exact.at_tee;
+  strokes.before = best_before.at_tee;
   strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
   Plan plan_after = plan;
   if (!no_driver(change)) {
     const ActionOf plan_before = followed(hole.driver_longer, before, plan);
-    strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before.exact).at_tee;
+    strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before).at_tee;
   }
   if (!no_driver(change) || !no_irons(change)) {
     const ActionOf start = followed(hole.all_longer, before, plan);
-    const PlanValue followed_value = evaluate_plan(hole.all_longer, start, before, best_before.exact);
-    strokes.all_longer = no_irons(change) ? strokes.driver_longer : followed_value.at_tee;
-    const BestPlan best_after = find_best_plan(hole.all_longer, start, followed_value);
-    strokes.replanned = best_after.exact.at_tee;
-    plan_after = best_after.exact.plan;
+    const PlanValue kept = evaluate_plan(hole.all_longer, start, before, best_before);
+    strokes.all_longer = no_irons(change) ? strokes.driver_longer : kept.at_tee;
+    const PlanValue best_after = better_plan(hole.search_after, hole.all_longer, start, kept);
+    strokes.replanned = std::min(strokes.all_longer, best_after.at_tee);
+    plan_after = best_after.plan;
   }
   const auto tee = static_cast<std::size_t>(before.tee_state());
   describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],

@@ -425,7 +425,7 @@ class Search {
   // poor strikes those that they need.
   void narrow(Candidate& candidate, const std::vector<double>& strokes, const Stratum& poor,
               std::vector<Settled>& outcomes) const {
-    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.5 * options_.screen_margin;
+    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.15 * options_.screen_margin;
     const auto promising = [limit](double value) { return value <= limit; };
     const auto lowest = std::find_if(strokes.begin(), strokes.end(), promising) - strokes.begin();
     const auto highest = strokes.rend() - std::find_if(strokes.rbegin(), strokes.rend(), promising) - 1;

@@ -4,6 +4,7 @@
 #include <boost/graph/strong_components.hpp>
 #include <cmath>
 #include <limits>
+#include <queue>
 
 #include "yardworth/strategy/plan.hpp"
 #include "yardworth/strategy/strikes.hpp"
@@ -58,6 +59,10 @@ double action_value(const Transition& row, const std::vector<double>& value) {
 
 namespace {
 
+// Places that fewer balls than this come to, of one struck from the tee, are not worth a look: a hundred of them with
+// half a stroke of error each change nothing that is shown.
+constexpr double rare_ball = 2e-6;
+
 using Graph = boost::compressed_sparse_row_graph<boost::directedS>;
 
 // Reached states in the order they were met, with their rows.
@@ -65,21 +70,40 @@ struct ReachedGraph {
   std::vector<StateId> states;
   std::vector<int> index_of;  // by state; -1: not reached
   std::vector<Transition> rows;
+  std::vector<StateId> rare;  // those of them that were not followed
 };
 
-ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
+// Follows the plan from the roots, furthest from the hole first, so that how many balls come to a state is known when
+// its turn comes. States that fewer than least_balls come to, of one from each root, are not followed: their row holes
+// out at the baseline's expectation.
+ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots, double least_balls) {
   ReachedGraph reached;
   reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
-  const auto meet = [&](StateId state) {
+  std::vector<double> balls(static_cast<std::size_t>(model.state_count()), 0.0);
+  std::priority_queue<std::pair<double, StateId>> furthest;
+  const auto meet = [&](StateId state, double more) {
     int& index = reached.index_of[static_cast<std::size_t>(state)];
+    balls[static_cast<std::size_t>(state)] += more;
     if (index >= 0) return;
     index = static_cast<int>(reached.states.size());
     reached.states.push_back(state);
+    reached.rows.emplace_back();
+    furthest.emplace(distance_yd(model.place_of(state), model.pin()), state);
   };
-  for (const StateId root : roots) meet(root);
-  for (std::size_t i = 0; i < reached.states.size(); ++i) {
-    reached.rows.push_back(row_of(reached.states[i]));
-    for (const auto& edge : reached.rows.back().to) meet(edge.first);
+  for (const StateId root : roots) meet(root, 1.0);
+  while (!furthest.empty()) {
+    const auto [distance, state] = furthest.top();
+    furthest.pop();
+    Transition row;
+    const double here = balls[static_cast<std::size_t>(state)];
+    if (here < least_balls) {
+      row.cost = model.short_game().strokes(model.lie_of(state), distance);
+      reached.rare.push_back(state);
+    } else {
+      row = row_of(state);
+    }
+    for (const auto& [to, share] : row.to) meet(to, here * share);
+    reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
   }
   return reached;
 }
@@ -183,7 +207,7 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
     action = action_of(state);
     return builder.build(state, action);
   };
-  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()});
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
   result.plan = std::move(plan);
   return result;
 }
@@ -199,15 +223,16 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
     const bool same = like.plan[index] == action && like_model.swing_of(lie, action) == model.swing_of(lie, action);
     return same ? like.rows[index] : builder.build(state, action);
   };
-  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()});
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
   result.plan = std::move(plan);
   return result;
 }
 
-PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
+PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
+                        double least_balls) {
   PlanValue result;
   result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());
-  ReachedGraph reached = reach(model, row_of, roots);
+  ReachedGraph reached = reach(model, row_of, roots, least_balls);
   const std::vector<int> component = find_components(reached, result.components);
   std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
   for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
@@ -226,7 +251,10 @@ PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::
   for (std::size_t i = 0; i < reached.states.size(); ++i) {
     result.rows[static_cast<std::size_t>(reached.states[i])] = std::move(reached.rows[i]);
   }
-  result.states = static_cast<int>(reached.states.size());
+  for (const StateId state : reached.rare) {
+    result.value[static_cast<std::size_t>(state)] = std::numeric_limits<double>::quiet_NaN();
+  }
+  result.states = static_cast<int>(reached.states.size() - reached.rare.size());
   result.at_tee = result.value[static_cast<std::size_t>(model.tee_state())];
   return result;
 }

@@ -141,16 +141,12 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
 
 }  // namespace
 
-Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from, std::optional<double> draw) {
+Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from) {
   if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
   const Settled settled = model.settle({from, lie, 0, false});
   if (settled.kind != Settled::Kind::between_states) return habit_action(model, lie, from);
   const std::array<double, 4> weights = settled.weights();
-  std::size_t corner = static_cast<std::size_t>(std::max_element(weights.begin(), weights.end()) - weights.begin());
-  if (draw) {
-    double left = *draw;
-    for (corner = 0; corner < 3 && left >= weights[corner]; ++corner) left -= weights[corner];
-  }
+  const auto corner = static_cast<std::size_t>(std::max_element(weights.begin(), weights.end()) - weights.begin());
   const auto state = static_cast<StateId>(settled.state[corner]);
   const Action& action = plan[static_cast<std::size_t>(state)];
   return action.swing >= 0 ? moved(model, state, action, from) : habit_action(model, lie, from);

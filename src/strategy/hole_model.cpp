@@ -83,7 +83,8 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       tee_(tee),
       short_game_(&short_game),
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
-      lattices_(&lattices) {
+      lattices_(&lattices),
+      phase_(resolution.phase) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);
     swings_[index] = full_swings(player, lie);

@@ -1,6 +1,5 @@
 #include "yardworth/strategy/simulate.hpp"
 
-#include <boost/random/uniform_01.hpp>
 #include <cmath>
 
 namespace yardworth {
@@ -16,9 +15,7 @@ ActionAt habit_at(const HoleModel& model) {
 }
 
 ActionAt plan_at(const HoleModel& model, const Plan& plan) {
-  return [&model, &plan](Lie lie, Point from, RandomEngine& engine) {
-    return action_near(model, plan, lie, from, boost::random::uniform_01<double>()(engine));
-  };
+  return [&model, &plan](Lie lie, Point from, RandomEngine&) { return action_near(model, plan, lie, from); };
 }
 
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine) {

@@ -57,7 +57,8 @@ class LineOfPlay {
   double heading_at(double along_yd) const;
   // The nearest place of the line, in the line's own terms.
   LinePlace nearest(Point p) const;
-  // The point of the line, between its ends, furthest along it that lies distance_yd from p; nothing where there is none.
+  // The point of the line, between its ends, furthest along it that lies distance_yd from p; nothing where there is
+  // none.
   std::optional<Point> furthest_at(Point p, double distance_yd) const;
   // An area whose corners are given in the line's terms; edges that pass a dogleg bend with it.
   Polygon bend(const std::vector<LinePlace>& corners) const;

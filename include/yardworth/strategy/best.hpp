@@ -14,9 +14,9 @@ struct SearchOptions {
   double screen_margin = 0.10;
   // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are tried on all of
   // the lattice.
-  int fine_aims = 2;
+  int fine_aims = 1;
   // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them.
-  double least_visits = 2e-5;
+  double least_visits = 4e-5;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.

@@ -26,6 +26,9 @@ struct Resolution {
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
   std::vector<double> edges_yd;
+  // Where states begin along the lattice. A plan found under one phase is judged under another: of many actions weighed
+  // with small errors the best-looking owes some of its looks to them.
+  int phase = 0;
 };
 
 // The aims searched lie this share of the direction spread apart.
@@ -203,6 +206,7 @@ class HoleModel {
     return action.reference_heading_rad + action.aim * swing.direction_sd_rad / aims_per_sd;
   }
 
+  int phase() const { return phase_; }
   // The strike lattices: of the tee shot, and of all others.
   const StrikeLattice& solid_lattice(StateId state) const {
     return state == tee_state() ? lattices_->tee_solid : lattices_->solid;
@@ -220,6 +224,7 @@ class HoleModel {
   std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
   std::vector<Point> places_;
   const StrikeLattices* lattices_;
+  int phase_ = 0;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the

@@ -41,8 +41,8 @@ std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
 // What a plan by state says of any place: the action of the state nearest to it among the four around it, turned and
-// fitted to the place. `draw` in [0, 1) picks among the four by their weights instead. Habit where the plan is silent.
-Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from, std::optional<double> draw = {});
+// fitted to the place. Habit where the plan is silent.
+Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from);
 
 // The least carry that some shot of the hole must have: the widest gap, over ground where no ball can be played from,
 // on the easiest way from the tee to the green. 0 where a ball could be rolled all the way.
@@ -73,7 +73,7 @@ class TransitionBuilder {
   std::vector<StateId> touched_;
 };
 
-// Expected strokes by state under a plan; NaN for states that are not reached.
+// Expected strokes by state under a plan; NaN for states that are not reached, or hardly ever.
 struct PlanValue {
   std::vector<double> value;
   Plan plan;                     // with an action for every reached state
@@ -100,7 +100,9 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
 // The same from any roots, with the row of each state given; the result has no plan. The row returned need stay valid
 // only until the next call.
 using RowOf = std::function<const Transition&(StateId)>;
-PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots);
+// States that fewer than least_balls come to, of one ball from each root, are taken to be worth the baseline.
+PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
+                        double least_balls = 0.0);
 
 // Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
 double action_value(const Transition& row, const std::vector<double>& value);

@@ -14,8 +14,7 @@ using ActionAt = std::function<Action(Lie lie, Point from, RandomEngine& engine)
 // The habit plan asks nothing of chance.
 ActionAt habit_at(const HoleModel& model);
 
-// A plan by state, played from any place: the action of one of the four states around it, drawn by their weights and
-// turned and fitted to the place. What a place was never planned for is played by habit.
+// A plan by state, played from any place as action_near says.
 ActionAt plan_at(const HoleModel& model, const Plan& plan);
 
 // Strokes to hole out once, shot by shot from the tee. Inside the short game the baseline's expectation is drawn as a

@@ -30,8 +30,8 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
   const int poor_steps = static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
   // The heaviest nodes are few: begun at the same carries everywhere they would err the same way everywhere. Other
   // states begin elsewhere, so that their errors cancel. The tee shot has nodes enough.
-  const int phase =
-      state == model.tee_state() ? 0 : static_cast<int>((state % (model.state_count() / 4)) * 89 % lattice_phases);
+  const int place = state == model.tee_state() ? 0 : (state % (model.state_count() / 4)) * 89;
+  const int phase = (place + model.phase()) % lattice_phases;
   return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, phase, true},
            {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, phase, false}}};
 }
