@@ -64,6 +64,7 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
 Swing played_down(const Swing& swing, double carry_yd) {
   Swing shorter = swing;
   shorter.carry_yd = std::min(carry_yd, swing.carry_yd);
+  shorter.carry_sd_share *= 2.0 - shorter.carry_yd / swing.carry_yd;
   return shorter;
 }
 

@@ -570,13 +570,15 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
   const std::vector<Swing>& swings = model.swings(lie);
   const double distance = distance_yd(from, model.pin());
   const double green = roll_factor(Ground::green, model.map().firmness());
+  std::vector<Swing> to_hole;
   for (std::size_t i = swings.size(); i-- > 0;) {
     if (swings[i].total_yd(green) < distance) continue;
-    const bool beaten = std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& other) {
-      return spreads_no_more(swings[static_cast<std::size_t>(other.action.swing)], swings[i]);
-    });
-    if (!beaten)
-      add({static_cast<int>(i), distance / (1.0 + swings[i].roll_share * green), heading_rad(from, model.pin()), 0});
+    const Swing swing = played_down(swings[i], distance / (1.0 + swings[i].roll_share * green));
+    const bool beaten =
+        std::any_of(to_hole.begin(), to_hole.end(), [&](const Swing& other) { return spreads_no_more(other, swing); });
+    if (beaten) continue;
+    to_hole.push_back(swing);
+    add({static_cast<int>(i), swing.carry_yd, heading_rad(from, model.pin()), 0});
   }
   for (std::size_t i = 0; i < swings.size(); ++i) {
     const Action action{static_cast<int>(i), swings[i].carry_yd, reference_heading(model, from, swings[i]), 0};

@@ -11,13 +11,19 @@ double roll_on_green(const HoleModel& model) { return roll_factor(Ground::green,
 
 double roll_on_fairway(const HoleModel& model) { return roll_factor(Ground::fairway, model.map().firmness()); }
 
-// Index of the shortest swing that reaches, or of a longer one that spreads no more in any respect.
-std::optional<int> fitting_swing(const std::vector<Swing>& swings, const std::function<bool(const Swing&)>& reaches) {
+// Index of the shortest swing that has the carry it needs, or of a longer one that, played down to its own, spreads no
+// more in any respect.
+std::optional<int> fitting_swing(const std::vector<Swing>& swings,
+                                 const std::function<double(const Swing&)>& needed_carry) {
   std::optional<int> best;
+  Swing best_swing;
   for (std::size_t i = swings.size(); i-- > 0;) {
-    if (!reaches(swings[i])) continue;
-    if (best && !spreads_no_more(swings[i], swings[static_cast<std::size_t>(*best)])) continue;
+    const double carry = needed_carry(swings[i]);
+    if (swings[i].carry_yd < carry) continue;
+    const Swing swing = played_down(swings[i], carry);
+    if (best && !spreads_no_more(swing, best_swing)) continue;
     best = static_cast<int>(i);
+    best_swing = swing;
   }
   return best;
 }
@@ -48,7 +54,8 @@ std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);
   const std::vector<Swing>& swings = model.swings(lie);
-  const auto index = fitting_swing(swings, [&](const Swing& swing) { return swing.total_yd(green) >= distance; });
+  const auto index =
+      fitting_swing(swings, [&](const Swing& swing) { return distance / (1.0 + swing.roll_share * green); });
   if (!index) return std::nullopt;
   const Swing& swing = swings[static_cast<std::size_t>(*index)];
   return Action{*index, distance / (1.0 + swing.roll_share * green), heading_rad(from, model.pin()), 0};
@@ -113,7 +120,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
     const Swing swing = played_down(now[index], to_hole);
     return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
   }
-  const auto index = fitting_swing(now, [&](const Swing& swing) { return swing.carry_yd >= action.carry_yd; });
+  const auto index = fitting_swing(now, [&](const Swing&) { return action.carry_yd; });
   if (!index) return {0, now.front().carry_yd, heading, 0};
   return {*index, action.carry_yd, heading, 0};
 }

@@ -99,11 +99,12 @@ TEST_CASE("longest first, whatever the order of the bag") {
   CHECK(names_of(player, swings) == std::vector<std::string>{"driver", "5-iron", "7-iron"});
 }
 
-TEST_CASE("a swing played down keeps its spreads as shares, and is never played up") {
+TEST_CASE("a swing played down is as much less sure of its carry as is taken off, and is never played up") {
   const Swing full = full_swings(full_bag(), Lie::rough).front();
   const Swing down = played_down(full, 100.0);
   CHECK(down.carry_yd == 100.0);
-  CHECK(down.carry_sd_share == full.carry_sd_share);
+  CHECK(down.carry_sd_share == doctest::Approx(full.carry_sd_share * (2.0 - 100.0 / full.carry_yd)));
+  CHECK(played_down(full, full.carry_yd) == full);
   CHECK(down.direction_sd_rad == full.direction_sd_rad);
   CHECK(down.roll_share == full.roll_share);
   CHECK(down.poor_strike == full.poor_strike);

@@ -25,7 +25,8 @@ struct Swing {
 // wedges; among trees irons, hybrids and wedges. A bag with nothing of the kind may play what it has.
 std::vector<Swing> full_swings(const Player& player, Lie lie);
 
-// The same swing with less in it: spreads stay as shares of the carry.
+// The same swing with less in it. Direction, roll as a share of carry and poor strikes stay; the spread of carry, as a
+// share, grows by as much as is taken off: 10% off a shot makes it 10% less sure. Common practice, no source.
 Swing played_down(const Swing& swing, double carry_yd);
 
 // Whether `a` spreads no more than `b` in every respect.
