@@ -165,9 +165,9 @@ TEST_CASE("text has the sections in their order") {
   GainReport report = with_curve();
   const std::string text = gain_text(report);
   std::size_t last = 0;
-  for (const char* title :
-       {"\nThe round\n", "\nThe holes, best plan\n", "\nWhere the plan changed\n", "\nWhat is played after the tee shot",
-        "\nStrokes saved a round against added carry\n", "\nWhat it rests on\n", "\nCautions\n"}) {
+  for (const char* title : {"\nThe round\n", "\nThe holes, best plan\n", "\nWhere the plan changed\n",
+                            "\nWhat is played after the tee shot", "\nStrokes saved a round against added carry\n",
+                            "\nWhat it rests on\n", "\nCautions\n"}) {
     const std::size_t at = text.find(title);
     CAPTURE(title);
     REQUIRE(at != std::string::npos);
