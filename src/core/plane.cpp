@@ -50,7 +50,7 @@ double distance_to_edge_yd(const Polygon& polygon, Point p) {
   return nearest;
 }
 
-LineOfPlay::LineOfPlay(double length_yd, std::vector<Dogleg> doglegs) : length_yd_(length_yd) {
+LineOfPlay::LineOfPlay(double length_yd, const std::vector<Dogleg>& doglegs) : length_yd_(length_yd) {
   legs_.push_back({0.0, {0.0, 0.0}, 0.0});
   for (const Dogleg& dogleg : doglegs) {
     const Leg& last = legs_.back();

@@ -91,8 +91,14 @@ void describe_tee_shots(const HoleSetting& setting, const Golfers& golfers, cons
   gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
 }
 
-bool no_driver(const DistanceChange& change) { return change.driver_carry_yd == 0.0; }
-bool no_irons(const DistanceChange& change) { return change.irons_carry_yd == 0.0; }
+bool same_carries(const Player& a, const Player& b) {
+  return std::equal(a.clubs.begin(), a.clubs.end(), b.clubs.begin(), b.clubs.end(),
+                    [](const Club& x, const Club& y) { return x.carry_yd == y.carry_yd; });
+}
+
+// Whether a part of the change leaves every club as it was: it then saves exactly nothing.
+bool no_driver(const Golfers& golfers) { return same_carries(golfers.before, golfers.driver_longer); }
+bool no_irons(const Golfers& golfers) { return same_carries(golfers.driver_longer, golfers.all_longer); }
 
 // The habit plan before, evaluated: a value of its own, and where the search for the best plan begins.
 PlanValue evaluate_habit(const HoleModel& model) {
@@ -118,7 +124,6 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
   const ActionFrom from_after = habit_with_tee_shot(hole.all_longer, tee_after);
   describe_tee_shots(hole, setting.golfers, tee_before, from_before, tee_after, from_after, gain);
   FourValues& strokes = gain.strokes;
-  const DistanceChange& change = setting.request.change;
   if (setting.request.method == Method::table) {
     value_by_table(setting, strike_tee_shot(before, setting.golfers.before, tee_before, from_before),
                    strike_tee_shot(hole.driver_longer, setting.golfers.driver_longer, tee_driver, from_driver), before,
@@ -128,8 +133,8 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
       return evaluate_plan(model, by_place(model, from), before, value_before).at_tee;
     };
     strokes.before = value_before.at_tee;
-    strokes.driver_longer = no_driver(change) ? strokes.before : value(hole.driver_longer, from_driver);
-    strokes.all_longer = no_irons(change) ? strokes.driver_longer : value(hole.all_longer, from_after);
+    strokes.driver_longer = no_driver(setting.golfers) ? strokes.before : value(hole.driver_longer, from_driver);
+    strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : value(hole.all_longer, from_after);
   }
   strokes.replanned = strokes.all_longer;
   return gain;
@@ -148,7 +153,6 @@ PlanValue better_plan(const HoleModel& search, const HoleModel& judge, const Act
 
 HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
   const HoleModel& before = hole.before;
-  const DistanceChange& change = setting.request.change;
   const ActionOf habit = [&](StateId state) {
     return habit_action(before, before.lie_of(state), before.place_of(state));
   };
@@ -158,14 +162,14 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
   strokes.before = best_before.at_tee;
   strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
   Plan plan_after = plan;
-  if (!no_driver(change)) {
+  if (!no_driver(setting.golfers)) {
     const ActionOf plan_before = followed(hole.driver_longer, before, plan);
     strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before).at_tee;
   }
-  if (!no_driver(change) || !no_irons(change)) {
+  if (!no_driver(setting.golfers) || !no_irons(setting.golfers)) {
     const ActionOf start = followed(hole.all_longer, before, plan);
     const PlanValue kept = evaluate_plan(hole.all_longer, start, before, best_before);
-    strokes.all_longer = no_irons(change) ? strokes.driver_longer : kept.at_tee;
+    strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : kept.at_tee;
     const PlanValue best_after = better_plan(hole.search_after, hole.all_longer, start, kept);
     strokes.replanned = std::min(strokes.all_longer, best_after.at_tee);
     plan_after = best_after.plan;

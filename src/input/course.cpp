@@ -205,11 +205,10 @@ void check_polygon(const Value& value, const std::vector<LinePlace>& corners, co
                    Findings& findings) {
   Polygon polygon;
   for (const LinePlace& corner : corners) polygon.push_back({corner.right_yd, corner.along_yd});
-  if (on_one_line(polygon)) {
-    findings.fault(value, "a polygon without area", "corners that enclose an area");
-  } else if (!is_simple(polygon)) {
+  const bool line = on_one_line(polygon);
+  if (!line && !is_simple(polygon)) {
     findings.fault(value, "a polygon that crosses or touches itself", "corners in order around the area");
-  } else if (area_sq_yd(polygon) < least_area_sq_yd) {
+  } else if (line || area_sq_yd(polygon) < least_area_sq_yd) {
     findings.fault(value, "a polygon without area", "corners that enclose an area");
   }
   if (!reading.longest_yd) return;

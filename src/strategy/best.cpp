@@ -177,7 +177,7 @@ struct StateRecord {
 // states are solved first, so that it is known up to the state in hand; further out it is taken to stay as it is.
 class LeastByDistance {
  public:
-  explicit LeastByDistance(const HoleModel& model) : model_(&model) {
+  explicit LeastByDistance(const HoleModel& model) {
     for (double yard = 0.0; yard <= short_game_radius_yd; yard += 1.0) {
       const double green = model.short_game().strokes(Lie::green, yard);
       least_.push_back(std::min(green, model.short_game().strokes(Lie::fairway, yard)));
@@ -222,7 +222,6 @@ class LeastByDistance {
     return all;
   }
 
-  const HoleModel* model_;
   std::vector<double> least_;
   std::vector<double> closed_;
   std::vector<double> deviates_ = deviates();
@@ -425,7 +424,7 @@ class Search {
   // poor strikes those that they need.
   void narrow(Candidate& candidate, const std::vector<double>& strokes, const Stratum& poor,
               std::vector<Settled>& outcomes) const {
-    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.15 * options_.screen_margin;
+    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.5 * options_.screen_margin;
     const auto promising = [limit](double value) { return value <= limit; };
     const auto lowest = std::find_if(strokes.begin(), strokes.end(), promising) - strokes.begin();
     const auto highest = strokes.rend() - std::find_if(strokes.rbegin(), strokes.rend(), promising) - 1;

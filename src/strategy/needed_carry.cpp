@@ -21,7 +21,9 @@ struct Islands {
   int count = 0;
 
   Point middle(int cell) const {
-    return origin + cell_yd * Point{cell % columns + 0.5, static_cast<double>(cell / columns) + 0.5};
+    const int row = cell / columns;
+    const int column = cell % columns;
+    return origin + cell_yd * Point{column + 0.5, row + 0.5};
   }
   int at(Point p) const {
     const int column = std::clamp(static_cast<int>((p.x - origin.x) / cell_yd), 0, columns - 1);

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <sys/wait.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <cstdlib>
@@ -218,7 +219,10 @@ TEST_CASE("with everything given the answer comes first") {
                                                heron_ferry("members/weekend-16-man.yaml")));
   CHECK(ran.status == 0);
   CHECK(ran.out.rfind("20 more yards of driver carry ", 0) == 0);
-  CHECK(says(ran.out, "from the back"));
+  // The sentence is wrapped where it happens to be.
+  std::string unwrapped = ran.out;
+  std::replace(unwrapped.begin(), unwrapped.end(), '\n', ' ');
+  CHECK(says(unwrapped, "from the back tees"));
 }
 
 TEST_CASE("the tees of a woman are those rated for women") {

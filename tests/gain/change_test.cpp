@@ -41,6 +41,8 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, whatever th
   constexpr std::uint64_t seed = 20;
   constexpr double short_of_a_second_shot_yd = 300.0;
   constexpr double most_lost_near_green = 0.05;
+  // By play the two values are each right to 0.01 strokes a hole at the default resolution.
+  constexpr double accuracy = 0.01;
   RandomEngine engine(seed);
   const std::vector<double> lengths = {120.0, 185.0, 290.0, 345.0, 380.0, 430.0, 500.0, 560.0};
   const int tables = test::sanitized ? 4 : 30;
@@ -61,7 +63,8 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, whatever th
         CAPTURE(irons);
         const bool is_long = hole.length_yd > short_of_a_second_shot_yd;
         const double least = std::min(hole.strokes.from_tee(), hole.strokes.from_irons());
-        CHECK_MESSAGE(least >= (is_long ? -1e-9 : -most_lost_near_green), name(method));
+        const double most_lost = !is_long ? most_lost_near_green : method == Method::play ? accuracy : 1e-9;
+        CHECK_MESSAGE(least >= -most_lost, name(method));
         double& worst = is_long ? worst_long : worst_short;
         worst = std::min(worst, least);
       }

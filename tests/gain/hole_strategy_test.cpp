@@ -77,8 +77,11 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   request.change = {20.0, 6.0};
   request.plan = PlanChoice::best;
   const HoleGain gain = compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
-  CHECK(hole.before.tee_shot.strokes == doctest::Approx(gain.strokes.before).epsilon(1e-9));
-  CHECK(hole.after->tee_shot.strokes == doctest::Approx(gain.strokes.replanned).epsilon(1e-9));
+  // The strategy gives the values of the search; the gain judges the plan found on strikes that the search has not
+  // seen.
+  constexpr double judged_anew = 0.02;
+  CHECK(std::abs(hole.before.tee_shot.strokes - gain.strokes.before) < judged_anew);
+  CHECK(std::abs(hole.after->tee_shot.strokes - gain.strokes.replanned) < judged_anew);
   CHECK(hole.before.tee_shot.club == gain.before.club);
   CHECK(hole.after->tee_shot.club == gain.after.club);
   CHECK(hole.plan_change == gain.plan_change);
@@ -86,7 +89,7 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   for (const HazardChance& chance : hole.hazards) {
     if (chance.hazard.ground == Ground::penalty_area) penalty += *chance.after;
   }
-  CHECK(penalty == doctest::Approx(gain.after.penalty));
+  CHECK(std::abs(penalty - gain.after.penalty) < judged_anew);
 }
 
 TEST_CASE("without a change there is the plan as it is, and nothing after") {

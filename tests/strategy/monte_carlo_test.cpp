@@ -14,7 +14,8 @@ namespace {
 
 struct Compared {
   int hole = 0;
-  double exact = 0.0;
+  double by_default = 0.0;  // at the default resolution
+  double exact = 0.0;       // at the fine one
   SampledMean sampled;
 
   double in_standard_errors() const { return (sampled.mean - exact) / sampled.standard_error; }
@@ -22,15 +23,41 @@ struct Compared {
 
 enum class Played { habit, best };
 
-Compared compare(const test::PreparedHole& here, Played played, int plays, std::uint64_t seed) {
+// A quarter of the spacing and twice the strikes of what the program uses, so that what is compared is the two roads
+// and not the spacing of one of them. Under the sanitizers, which look for other faults, the plays are few and this is
+// not needed.
+Resolution fine_resolution() {
+  Resolution resolution;
+  if (!test::sanitized) {
+    resolution.ring_yd /= 4.0;
+    resolution.arc_yd /= 4.0;
+    resolution.steps_per_sd *= 2;
+    resolution.tee_refinement *= 2;
+  }
+  return resolution;
+}
+
+// The plan found at the default resolution, as it is played from any place: evaluated exactly on the fine grid, and
+// sampled.
+Compared compare(const test::PreparedHole& here, const test::PreparedHole& fine, Played played, int plays,
+                 std::uint64_t seed) {
   Compared compared;
+  const HoleModel& model = here.model;
   if (played == Played::habit) {
-    compared.exact = test::habit_value(here.model).at_tee;
-    compared.sampled = sample_hole(here.model, habit_at(here.model), plays, seed);
+    compared.by_default = test::habit_value(model).at_tee;
+    compared.exact = test::habit_value(fine.model).at_tee;
+    compared.sampled = sample_hole(model, habit_at(model), plays, seed);
   } else {
-    const BestPlan best = test::best_plan(here.model);
-    compared.exact = best.exact.at_tee;
-    compared.sampled = sample_hole(here.model, plan_at(here.model, best.exact.plan), plays, seed);
+    const BestPlan best = test::best_plan(model);
+    const Plan& plan = best.exact.plan;
+    const ActionOf as_played = [&](StateId state) {
+      const Lie lie = fine.model.lie_of(state);
+      return lie == Lie::tee ? plan[static_cast<std::size_t>(model.tee_state())]
+                             : action_near(model, plan, lie, fine.model.place_of(state));
+    };
+    compared.by_default = best.exact.at_tee;
+    compared.exact = evaluate_plan(fine.model, as_played).at_tee;
+    compared.sampled = sample_hole(model, plan_at(model, plan), plays, seed);
   }
   return compared;
 }
@@ -41,18 +68,23 @@ void check_round(const char* member, Played played, int plays) {
   const Player player = test::scenario_member(member);
   const Baseline baseline = test::baseline_of(player);
   const test::Mesh mesh;
+  const test::Mesh fine_mesh(fine_resolution());
   std::vector<Compared> holes(course.holes.size());
   tbb::parallel_for(std::size_t{0}, holes.size(), [&](std::size_t i) {
     const test::PreparedHole here(course.holes[i], course.firmness, test::middle_tee, player, baseline, mesh);
-    holes[i] = compare(here, played, plays, 1000 + i);
+    const test::PreparedHole fine(course.holes[i], course.firmness, test::middle_tee, player, baseline, fine_mesh);
+    holes[i] = compare(here, fine, played, plays, 1000 + i);
     holes[i].hole = course.holes[i].number;
   });
   std::printf("%s, %s plan, %d plays of each hole\n", member, played == Played::habit ? "habit" : "best", plays);
-  std::printf("hole     exact   sampled  std error  in std errors\n");
+  std::printf("hole   default     exact   sampled  std error  in std errors\n");
   for (const Compared& hole : holes) {
-    std::printf("%4d  %8.5f  %8.5f  %9.5f  %+13.2f\n", hole.hole, hole.exact, hole.sampled.mean,
+    std::printf("%4d  %8.5f  %8.5f  %8.5f  %9.5f  %+13.2f\n", hole.hole, hole.by_default, hole.exact, hole.sampled.mean,
                 hole.sampled.standard_error, hole.in_standard_errors());
     CHECK_MESSAGE(std::abs(hole.in_standard_errors()) < 3.0, hole.hole);
+    // The search looks for the least of many values that are each a little off, so its own word is too good by a
+    // little; gain judges the plan anew.
+    WARN_MESSAGE(std::abs(hole.by_default - hole.exact) < (played == Played::habit ? 0.01 : 0.03), hole.hole);
   }
 }
 
@@ -64,7 +96,7 @@ TEST_CASE("200,000 plays of each hole agree with the quadrature within three sta
 
 TEST_CASE("so do plays by another golfer") { check_round("12-woman", Played::habit, test::repeats(50000)); }
 
-TEST_CASE("playing the best plan gives what it promises within three standard errors") {
+TEST_CASE("playing the best plan gives what it is worth within three standard errors") {
   check_round("weekend-16-man", Played::best, test::repeats(50000));
 }
 

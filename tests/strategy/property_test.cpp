@@ -104,10 +104,16 @@ Resolution quick_resolution() {
   return resolution;
 }
 
+test::Mesh same_grid_for_all() {
+  test::Mesh mesh(quick_resolution());
+  mesh.edges = false;
+  return mesh;
+}
+
 struct Solver {
   Player player;
   Baseline baseline;
-  test::Mesh mesh = test::Mesh(quick_resolution());
+  test::Mesh mesh = same_grid_for_all();
 
   double best(const Hole& hole) const { return best_of(hole, player); }
   double best_of(const Hole& hole, const Player& golfer) const {

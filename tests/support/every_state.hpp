@@ -33,7 +33,7 @@ inline std::vector<StateId> states_of_all_plans(const HoleModel& model, int aim_
                        if (settled.kind != Settled::Kind::between_states) return;
                        const auto weights = settled.weights();
                        for (std::size_t corner = 0; corner < 4; ++corner) {
-                         if (weights[corner] > 0.0) meet(settled.state[corner]);
+                         if (weights[corner] > 0.0) meet(static_cast<StateId>(settled.state[corner]));
                        }
                      });
       }

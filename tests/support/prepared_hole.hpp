@@ -10,6 +10,9 @@ struct Mesh {
 
   Resolution resolution;
   StrikeLattices lattices;
+  // Whether there are rings where the habit changes abruptly, as the program has them. Holes that are compared with
+  // each other state by state need the same grid, and do without.
+  bool edges = true;
 };
 
 // A hole ready to be played by a golfer. The baseline and the mesh have to outlive it.
@@ -30,7 +33,7 @@ struct PreparedHole {
   static Resolution with_edges(const HoleMap& map, Point tee, const Player& player, const Baseline& baseline,
                                const Mesh& mesh) {
     Resolution resolution = mesh.resolution;
-    resolution.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.resolution});
+    if (mesh.edges) resolution.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.resolution});
     return resolution;
   }
 };

@@ -47,7 +47,7 @@ struct LinePlace {
 class LineOfPlay {
  public:
   // doglegs in order of at_yd, all inside (0, length_yd).
-  LineOfPlay(double length_yd, std::vector<Dogleg> doglegs);
+  LineOfPlay(double length_yd, const std::vector<Dogleg>& doglegs);
 
   double length_yd() const { return length_yd_; }
   // The place in the plan view. On the inner side of a corner the strips of the two legs would overlap: places there

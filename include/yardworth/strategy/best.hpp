@@ -11,12 +11,12 @@ namespace yardworth {
 struct SearchOptions {
   // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
   // the best are not tried on all of it.
-  double screen_margin = 0.10;
+  double screen_margin = 0.12;
   // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are tried on all of
   // the lattice.
-  int fine_aims = 1;
+  int fine_aims = 2;
   // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them.
-  double least_visits = 1e-4;
+  double least_visits = 2e-5;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.
