@@ -100,13 +100,16 @@ std::vector<double> habit_edges_yd(const HoleModel& model) {
 
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
   const std::vector<Swing>& now = model.swings(lie);
+  if (now == planned.swings(lie)) return action;
   const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];
   const Swing was = played_down(full, action.carry_yd);
   const double heading = HoleModel::heading_of(was, action);
   const double off_reference = heading - reference_heading(planned, from, was);
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);
-  if (std::abs(was.total_yd(green) - distance) < 1e-6) {
+  // A full swing that came nearly to the hole was chosen by the distance left, and the next club is too.
+  constexpr double nearly = 0.12;
+  if (std::abs(was.total_yd(green) - distance) < nearly * distance) {
     if (auto shot = action_to_hole(model, lie, from)) {
       shot->reference_heading_rad += off_reference;
       return *shot;

@@ -35,9 +35,10 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
 // The swing played to the hole by the shortest club that reaches it, if any does.
 std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
 
-// A plan made with other clubs (`planned`), followed with these: a shot at the hole stays one, with the club that now
-// fits; the longest club at full length stays at full length; both keep their angle to the reference direction. Any
-// other shot keeps its carry and its direction, with the club that now fits.
+// A plan made with other clubs (`planned`), followed with these: where the clubs are the same, as it is; a shot at the
+// hole, or a full swing that came nearly there, is one at the hole, with the club that now fits; the longest club at
+// full length stays at full length; both keep their angle to the reference direction. Any other shot keeps its carry
+// and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
 // What a plan by state says of any place: the action of the state nearest to it among the four around it, turned and
