@@ -30,10 +30,10 @@ Strike draw_strike(const Swing& swing, RandomEngine& engine) {
   const double z = draw_within(student, unit, poor ? poor_direction_cut_sd : direction_cut_sd, engine);
   if (poor) {
     const double share = poor_carry_low + (poor_carry_high - poor_carry_low) * uniform(engine);
-    return {swing.carry_yd * share, swing.direction_sd_rad * poor_direction_factor * z};
+    return {swing.carry_yd * share, swing.direction_scale_rad * poor_direction_factor * z};
   }
   const double deviate = draw_within(normal, 1.0, carry_cut_sd, engine);
-  return {swing.carry_yd * (1.0 + swing.carry_sd_share * deviate), swing.direction_sd_rad * z};
+  return {swing.carry_yd * (1.0 + swing.carry_sd_share * deviate), swing.direction_scale_rad * z};
 }
 
 int draw_strokes(double expected, RandomEngine& engine) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "yardworth/shot/strike.hpp"
+
 namespace yardworth {
 
 namespace {
@@ -51,7 +53,7 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
     swing.club = i;
     swing.carry_yd = club.carry_yd * effect.carry_factor;
     swing.carry_sd_share = club.carry_sd_yd / club.carry_yd * effect.carry_sd_factor;
-    swing.direction_sd_rad = club.direction_sd_rad * effect.direction_sd_factor;
+    swing.direction_scale_rad = club.direction_sd_rad * effect.direction_sd_factor * direction_scale_per_sd;
     swing.roll_share = club.roll_yd / club.carry_yd;
     swing.poor_strike = std::min(0.9, club.poor_strike + effect.poor_strike_added);
     swings.push_back(swing);
@@ -69,7 +71,7 @@ Swing played_down(const Swing& swing, double carry_yd) {
 }
 
 bool spreads_no_more(const Swing& a, const Swing& b) {
-  return a.carry_sd_share <= b.carry_sd_share && a.direction_sd_rad <= b.direction_sd_rad &&
+  return a.carry_sd_share <= b.carry_sd_share && a.direction_scale_rad <= b.direction_scale_rad &&
          a.poor_strike <= b.poor_strike && a.roll_share <= b.roll_share;
 }
 

@@ -559,7 +559,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
   std::vector<Candidate> candidates;
   const auto add = [&](const Action& action) {
     const Swing swing = model.swing_of(lie, action);
-    const double aim_step = swing.direction_sd_rad / aims_per_sd;
+    const double aim_step = swing.direction_scale_rad / aims_per_sd;
     const double off = std::remainder(heading_rad(from, model.pin()) - action.reference_heading_rad, 2.0 * pi);
     const int to_pin = static_cast<int>(std::lround(std::clamp(off / aim_step, -60.0, 60.0)));
     const int reach = aim_reach_sd * aims_per_sd;

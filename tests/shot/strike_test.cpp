@@ -132,7 +132,7 @@ Swing sample_swing() {
   Swing swing;
   swing.carry_yd = 200.0;
   swing.carry_sd_share = 0.07;
-  swing.direction_sd_rad = radians(6.0);
+  swing.direction_scale_rad = radians(6.0);
   swing.roll_share = 0.1;
   swing.poor_strike = 0.12;
   return swing;
@@ -144,11 +144,11 @@ double by_lattice(const StrikeLattices& lattices, const Swing& swing, const std:
   const StrikeLattice& poor = lattices.tee_poor;
   const double solid_mean = weighted(solid, [&](int k) {
     return f({swing.carry_yd * (1.0 + swing.carry_sd_share * solid.solid_deviate(k)),
-              swing.direction_sd_rad * k / solid.steps_per_sd()});
+              swing.direction_scale_rad * k / solid.steps_per_sd()});
   });
   const double poor_mean = weighted(poor, [&](int k) {
     return f({swing.carry_yd * poor.poor_carry_share(k),
-              swing.direction_sd_rad * poor_direction_factor * k / poor.steps_per_sd()});
+              swing.direction_scale_rad * poor_direction_factor * k / poor.steps_per_sd()});
   });
   return (1.0 - swing.poor_strike) * solid_mean + swing.poor_strike * poor_mean;
 }
@@ -163,14 +163,14 @@ double by_integral(const Swing& swing, const std::function<double(Strike)>& f) {
     return gauss_kronrod<double, 31>::integrate(
         [&](double d) {
           return boost::math::pdf(normal, d) / inside *
-                 f({swing.carry_yd * (1.0 + swing.carry_sd_share * d), swing.direction_sd_rad * z});
+                 f({swing.carry_yd * (1.0 + swing.carry_sd_share * d), swing.direction_scale_rad * z});
         },
         -4.0, 4.0, 6, 1e-9);
   });
   const double poor_mean = poor.expectation([&](double z) {
     return gauss_kronrod<double, 31>::integrate(
         [&](double u) {
-          return f({swing.carry_yd * u, swing.direction_sd_rad * 1.75 * z}) / 0.6;
+          return f({swing.carry_yd * u, swing.direction_scale_rad * 1.75 * z}) / 0.6;
         },
         0.3, 0.9, 6, 1e-9);
   });
@@ -253,8 +253,8 @@ TEST_CASE("the share of balls on a straight fairway is that of the cut t") {
   const CutStudent cut(4.0);
   for (const double spread_deg : {2.0, 3.7, 6.0, 9.0}) {
     CAPTURE(spread_deg);
-    swing.direction_sd_rad = radians(spread_deg);
-    const double z = std::asin(16.0 / swing.carry_yd) / swing.direction_sd_rad;
+    swing.direction_scale_rad = radians(spread_deg);
+    const double z = std::asin(16.0 / swing.carry_yd) / swing.direction_scale_rad;
     const double closed = cut.cdf(z) - cut.cdf(-z);
     const auto on_fairway = [&](Strike s) {
       const Rest rest = come_to_rest(map, {0.0, 0.0}, along_heading(s.direction_rad), s.carry_yd, 0.0);
@@ -268,12 +268,19 @@ TEST_CASE("the share of balls on a straight fairway is that of the cut t") {
   }
   // With the edge half-way between two nodes nothing is lost.
   const double z = 80.5 / lattice.steps_per_sd();
-  swing.direction_sd_rad = std::asin(16.0 / swing.carry_yd) / z;
+  swing.direction_scale_rad = std::asin(16.0 / swing.carry_yd) / z;
   const double share = by_lattice(lattices, swing, [&](Strike s) {
     return come_to_rest(map, {0.0, 0.0}, along_heading(s.direction_rad), s.carry_yd, 0.0).lie == Lie::fairway ? 1.0
                                                                                                               : 0.0;
   });
   CHECK(share == doctest::Approx(cut.cdf(z) - cut.cdf(-z)).epsilon(1e-4));
+}
+
+// A measured spread is the standard deviation of what was measured: what a club states has to come out again.
+TEST_CASE("the spread of solid strikes is the one that the club states") {
+  const CutStudent cut(4.0);
+  const double variance = cut.expectation([](double z) { return z * z; });
+  CHECK(direction_scale_per_sd * std::sqrt(variance) == doctest::Approx(1.0).epsilon(1e-8));
 }
 
 TEST_CASE("drawn strikes stay within the cuts") {
@@ -285,7 +292,7 @@ TEST_CASE("drawn strikes stay within the cuts") {
     const Strike strike = draw_strike(swing, engine);
     REQUIRE(strike.carry_yd >= 0.3 * swing.carry_yd);
     REQUIRE(strike.carry_yd <= swing.carry_yd * (1.0 + 4.0 * swing.carry_sd_share));
-    REQUIRE(std::abs(strike.direction_rad) <= 1.75 * 3.0 * swing.direction_sd_rad);
+    REQUIRE(std::abs(strike.direction_rad) <= 1.75 * 3.0 * swing.direction_scale_rad);
     sum += strike.carry_yd;
   }
   // Mean by hand: 0.88 * 200 + 0.12 * 0.6 * 200 = 190.4.

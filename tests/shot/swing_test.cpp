@@ -7,6 +7,8 @@
 #include <utility>
 #include <vector>
 
+#include "yardworth/shot/strike.hpp"
+
 namespace yardworth {
 namespace {
 
@@ -66,7 +68,7 @@ TEST_CASE("a good lie gives the club's own numbers") {
       const Club& club = player.clubs[swing.club];
       CHECK(swing.carry_yd == doctest::Approx(club.carry_yd));
       CHECK(swing.carry_sd_share == doctest::Approx(0.08));
-      CHECK(swing.direction_sd_rad == doctest::Approx(0.1));
+      CHECK(swing.direction_scale_rad == doctest::Approx(0.1 * direction_scale_per_sd));
       CHECK(swing.roll_share == doctest::Approx(0.1));
       CHECK(swing.poor_strike == doctest::Approx(0.05));
     }
@@ -83,7 +85,7 @@ TEST_CASE("a poor lie costs distance and control") {
   const Swing rough = six_iron(Lie::rough);
   CHECK(rough.carry_yd == doctest::Approx(144.0));
   CHECK(rough.carry_sd_share == doctest::Approx(0.104));
-  CHECK(rough.direction_sd_rad == doctest::Approx(0.12));
+  CHECK(rough.direction_scale_rad == doctest::Approx(0.12 * direction_scale_per_sd));
   CHECK(rough.poor_strike == doctest::Approx(0.09));
   CHECK(rough.roll_share == doctest::Approx(0.1));
   const Swing bunker = six_iron(Lie::bunker);
@@ -105,7 +107,7 @@ TEST_CASE("a swing played down is as much less sure of its carry as is taken off
   CHECK(down.carry_yd == 100.0);
   CHECK(down.carry_sd_share == doctest::Approx(full.carry_sd_share * (2.0 - 100.0 / full.carry_yd)));
   CHECK(played_down(full, full.carry_yd) == full);
-  CHECK(down.direction_sd_rad == full.direction_sd_rad);
+  CHECK(down.direction_scale_rad == full.direction_scale_rad);
   CHECK(down.roll_share == full.roll_share);
   CHECK(down.poor_strike == full.poor_strike);
   CHECK(down.club == full.club);
@@ -117,7 +119,7 @@ TEST_CASE("spreading no more means in every respect") {
   const Swing swing = full_swings(full_bag(), Lie::tee).front();
   CHECK(spreads_no_more(swing, swing));
   for (double Swing::*part :
-       {&Swing::carry_sd_share, &Swing::direction_sd_rad, &Swing::poor_strike, &Swing::roll_share}) {
+       {&Swing::carry_sd_share, &Swing::direction_scale_rad, &Swing::poor_strike, &Swing::roll_share}) {
     Swing wilder = swing;
     wilder.*part += 0.01;
     CHECK(spreads_no_more(swing, wilder));

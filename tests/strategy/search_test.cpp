@@ -57,7 +57,7 @@ double least_strokes(const HoleModel& model, StateId state, const std::vector<do
   double least = 1e9;
   const Lie lie = model.lie_of(state);
   for (const Candidate& candidate : candidates_at(model, lie, model.place_of(state), reach_sd)) {
-    const double step = model.swing_of(lie, candidate.action).direction_sd_rad / aims_per_sd;
+    const double step = model.swing_of(lie, candidate.action).direction_scale_rad / aims_per_sd;
     for (int part = 0; part < finer; ++part) {
       Candidate shifted = candidate;
       shifted.action.reference_heading_rad += step * part / finer;

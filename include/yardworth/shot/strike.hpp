@@ -7,12 +7,14 @@ namespace yardworth {
 
 // How one strike varies, in units of a swing's own carry and spreads. docs/model.md, "Strike".
 //
-//   solid strike   carry = mean * (1 + share * z), z standard normal cut at +-4; direction = sd * t, Student t with 5
-//                  degrees of freedom scaled to unit variance and cut at +-4
-//   poor strike    carry = mean * u, u uniform on [0.3, 0.9]; direction as above with 1.75 times the spread, cut at +-3
+//   solid strike   carry = mean * (1 + share * z), z standard normal cut at +-4; direction = scale * t, Student t with
+//                  5 degrees of freedom scaled to unit variance and cut at +-4
+//   poor strike    carry = mean * u, u uniform on [0.3, 0.9]; direction as above with 1.75 times the scale, cut at +-3
 inline constexpr double carry_cut_sd = 4.0;
 inline constexpr double direction_freedom = 5.0;
 inline constexpr int direction_cut_sd = 4;
+// The cut takes a tenth of the variance; a scale so much larger gives a solid strike the spread that a club states.
+inline constexpr double direction_scale_per_sd = 1.0529775655;
 inline constexpr double poor_carry_low = 0.3;
 inline constexpr double poor_carry_high = 0.9;
 inline constexpr double poor_direction_factor = 1.75;

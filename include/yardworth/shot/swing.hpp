@@ -8,12 +8,12 @@ namespace yardworth {
 
 // A club swung from a lie to one mean carry: everything that the spread of its shots depends on.
 struct Swing {
-  std::size_t club = 0;         // index into Player::clubs
-  double carry_yd = 0.0;        // mean carry of a solid strike
-  double carry_sd_share = 0.0;  // spread of carry over carry
-  double direction_sd_rad = 0.0;
-  double roll_share = 0.0;   // roll on a normal fairway over carry
-  double poor_strike = 0.0;  // probability
+  std::size_t club = 0;              // index into Player::clubs
+  double carry_yd = 0.0;             // mean carry of a solid strike
+  double carry_sd_share = 0.0;       // spread of carry over carry
+  double direction_scale_rad = 0.0;  // what the deviates of strike.hpp are multiplied with
+  double roll_share = 0.0;           // roll on a normal fairway over carry
+  double poor_strike = 0.0;          // probability
 
   friend bool operator==(const Swing&, const Swing&) = default;
 

@@ -203,7 +203,7 @@ class HoleModel {
     return played_down(swings(lie)[static_cast<std::size_t>(action.swing)], action.carry_yd);
   }
   static double heading_of(const Swing& swing, const Action& action) {
-    return action.reference_heading_rad + action.aim * swing.direction_sd_rad / aims_per_sd;
+    return action.reference_heading_rad + action.aim * swing.direction_scale_rad / aims_per_sd;
   }
 
   int phase() const { return phase_; }

@@ -24,7 +24,7 @@ struct Stratum {
 inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, const Swing& swing) {
   const StrikeLattice& solid = model.solid_lattice(state);
   const StrikeLattice& poor = model.poor_lattice(state);
-  const double aim_rad = swing.direction_sd_rad / aims_per_sd;
+  const double aim_rad = swing.direction_scale_rad / aims_per_sd;
   const int solid_steps = solid.steps_per_sd() / aims_per_sd;
   // A poor strike's spread is poor_direction_factor times wider, so fewer of its steps make up the same angle.
   const int poor_steps = static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
