@@ -9,168 +9,12 @@ namespace yardworth {
 
 namespace {
 
-// What is written down of one golfer; docs/model.md gives each number's source.
-struct SkillRow {
-  double handicap_index;
-  double driver_total_yd;
-  double driver_roll_yd;
-  double driver_carry_sd_share, wedge_carry_sd_share;
-  double driver_direction_sd_deg, wedge_direction_sd_deg;
-  double driver_poor_strike, wedge_poor_strike;
-  LieEffect rough, bunker, recovery;
+constexpr SkillRow men[] = {
+#include "player/skill_rows_men.inc"
 };
-
-constexpr std::array<SkillRow, 6> men = {{
-    {-6.0,
-     280.0,
-     20.0,
-     0.045,
-     0.045,
-     3.4,
-     2.3,
-     0.015,
-     0.005,
-     {0.95, 1.35, 1.20, 0.01},
-     {0.92, 1.50, 1.20, 0.03},
-     {0.50, 1.80, 1.10, 0.05}},
-    {0.0,
-     250.0,
-     25.0,
-     0.050,
-     0.055,
-     4.2,
-     2.9,
-     0.025,
-     0.015,
-     {0.94, 1.35, 1.20, 0.02},
-     {0.90, 1.50, 1.20, 0.05},
-     {0.50, 1.80, 1.10, 0.07}},
-    {3.0,
-     245.0,
-     24.0,
-     0.055,
-     0.060,
-     4.7,
-     3.2,
-     0.035,
-     0.025,
-     {0.93, 1.35, 1.20, 0.02},
-     {0.89, 1.50, 1.20, 0.06},
-     {0.50, 1.80, 1.10, 0.08}},
-    {9.0,
-     225.0,
-     22.0,
-     0.065,
-     0.072,
-     5.6,
-     4.0,
-     0.055,
-     0.045,
-     {0.92, 1.35, 1.20, 0.03},
-     {0.87, 1.50, 1.20, 0.09},
-     {0.50, 1.80, 1.10, 0.10}},
-    {16.5,
-     199.0,
-     20.0,
-     0.075,
-     0.090,
-     6.6,
-     4.9,
-     0.085,
-     0.080,
-     {0.90, 1.35, 1.20, 0.04},
-     {0.84, 1.50, 1.20, 0.13},
-     {0.50, 1.80, 1.10, 0.13}},
-    {26.0,
-     182.0,
-     19.0,
-     0.085,
-     0.105,
-     7.8,
-     5.8,
-     0.120,
-     0.120,
-     {0.88, 1.35, 1.20, 0.06},
-     {0.80, 1.50, 1.20, 0.18},
-     {0.50, 1.80, 1.10, 0.16}},
-}};
-
-constexpr std::array<SkillRow, 6> women = {{
-    {-6.0,
-     250.0,
-     20.0,
-     0.045,
-     0.045,
-     3.2,
-     2.3,
-     0.015,
-     0.005,
-     {0.94, 1.35, 1.20, 0.01},
-     {0.90, 1.50, 1.20, 0.03},
-     {0.50, 1.80, 1.10, 0.05}},
-    {0.0,
-     210.0,
-     21.0,
-     0.050,
-     0.055,
-     4.0,
-     2.9,
-     0.025,
-     0.015,
-     {0.92, 1.35, 1.20, 0.02},
-     {0.88, 1.50, 1.20, 0.06},
-     {0.50, 1.80, 1.10, 0.07}},
-    {3.0,
-     202.0,
-     20.0,
-     0.055,
-     0.060,
-     4.4,
-     3.2,
-     0.035,
-     0.025,
-     {0.91, 1.35, 1.20, 0.03},
-     {0.87, 1.50, 1.20, 0.07},
-     {0.50, 1.80, 1.10, 0.08}},
-    {9.0,
-     184.0,
-     18.0,
-     0.065,
-     0.072,
-     5.2,
-     4.0,
-     0.055,
-     0.045,
-     {0.90, 1.35, 1.20, 0.04},
-     {0.85, 1.50, 1.20, 0.10},
-     {0.50, 1.80, 1.10, 0.10}},
-    {16.5,
-     164.0,
-     16.0,
-     0.075,
-     0.090,
-     6.0,
-     4.9,
-     0.085,
-     0.080,
-     {0.88, 1.35, 1.20, 0.05},
-     {0.82, 1.50, 1.20, 0.14},
-     {0.50, 1.80, 1.10, 0.13}},
-    {26.0,
-     148.0,
-     15.0,
-     0.085,
-     0.105,
-     7.0,
-     5.8,
-     0.120,
-     0.120,
-     {0.86, 1.35, 1.20, 0.07},
-     {0.78, 1.50, 1.20, 0.19},
-     {0.50, 1.80, 1.10, 0.16}},
-}};
-
-const std::array<SkillRow, 6>& rows_of(Gender gender) { return gender == Gender::men ? men : women; }
+constexpr SkillRow women[] = {
+#include "player/skill_rows_women.inc"
+};
 
 LieEffect mix(const LieEffect& a, const LieEffect& b, double share) {
   return {std::lerp(a.carry_factor, b.carry_factor, share), std::lerp(a.carry_sd_factor, b.carry_sd_factor, share),
@@ -178,27 +22,29 @@ LieEffect mix(const LieEffect& a, const LieEffect& b, double share) {
           std::lerp(a.poor_strike_added, b.poor_strike_added, share)};
 }
 
-Skill mix(const SkillRow& a, const SkillRow& b, double share) {
-  const auto between = [share](double from, double to) { return std::lerp(from, to, share); };
-  Skill skill;
-  skill.driver_roll_yd = between(a.driver_roll_yd, b.driver_roll_yd);
-  skill.driver_carry_yd = between(a.driver_total_yd, b.driver_total_yd) - skill.driver_roll_yd;
-  skill.driver_carry_sd_share = between(a.driver_carry_sd_share, b.driver_carry_sd_share);
-  skill.wedge_carry_sd_share = between(a.wedge_carry_sd_share, b.wedge_carry_sd_share);
-  skill.driver_direction_sd_rad = radians(between(a.driver_direction_sd_deg, b.driver_direction_sd_deg));
-  skill.wedge_direction_sd_rad = radians(between(a.wedge_direction_sd_deg, b.wedge_direction_sd_deg));
-  skill.driver_poor_strike = between(a.driver_poor_strike, b.driver_poor_strike);
-  skill.wedge_poor_strike = between(a.wedge_poor_strike, b.wedge_poor_strike);
-  skill.rough = mix(a.rough, b.rough, share);
-  skill.bunker = mix(a.bunker, b.bunker, share);
-  skill.recovery = mix(a.recovery, b.recovery, share);
-  return skill;
+Touch mix(const Touch& a, const Touch& b, double share) {
+  return {std::lerp(a.spread_floor_yd, b.spread_floor_yd, share), std::lerp(a.spread_share, b.spread_share, share),
+          std::lerp(a.poor_strike, b.poor_strike, share)};
 }
 
-// Where a club stands in the bag: 1 for the longest, 0 for a wedge that carries 45% of it.
-double place_in_bag(double carry_yd, double longest_carry_yd) {
-  constexpr double wedge_share = 0.45;
-  return std::clamp((carry_yd / longest_carry_yd - wedge_share) / (1.0 - wedge_share), 0.0, 1.0);
+Skill mix(const Skill& a, const Skill& b, double share) {
+  Skill skill;
+  for (double Skill::*number :
+       {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::driver_carry_sd_share, &Skill::wedge_carry_sd_share,
+        &Skill::driver_direction_sd_rad, &Skill::wedge_direction_sd_rad, &Skill::driver_poor_strike,
+        &Skill::wedge_poor_strike}) {
+    skill.*number = std::lerp(a.*number, b.*number, share);
+  }
+  for (LieEffect Skill::*lie : {&Skill::fairway, &Skill::rough, &Skill::bunker, &Skill::recovery}) {
+    skill.*lie = mix(a.*lie, b.*lie, share);
+  }
+  for (Touch ShortGameSkill::*lie :
+       {&ShortGameSkill::fairway, &ShortGameSkill::rough, &ShortGameSkill::bunker, &ShortGameSkill::recovery}) {
+    skill.short_game.*lie = mix(a.short_game.*lie, b.short_game.*lie, share);
+  }
+  skill.putting.direction_sd_rad = std::lerp(a.putting.direction_sd_rad, b.putting.direction_sd_rad, share);
+  skill.putting.distance_sd_share = std::lerp(a.putting.distance_sd_share, b.putting.distance_sd_share, share);
+  return skill;
 }
 
 constexpr double wedge_roll_share = 0.015;
@@ -229,17 +75,21 @@ constexpr double seven_iron_share = 0.665;
 
 }  // namespace
 
-Skill skill_of(double handicap_index, Gender gender) {
-  const auto& rows = rows_of(gender);
-  const double index = std::clamp(handicap_index, rows.front().handicap_index, 54.0);
+std::vector<SkillRow> skill_rows(Gender gender) {
+  return gender == Gender::men ? std::vector<SkillRow>(std::begin(men), std::end(men))
+                               : std::vector<SkillRow>(std::begin(women), std::end(women));
+}
+
+Skill skill_between(const std::vector<SkillRow>& rows, double handicap_index) {
   std::size_t upper = 1;
-  while (upper + 1 < rows.size() && index > rows[upper].handicap_index) ++upper;
+  while (upper + 1 < rows.size() && handicap_index > rows[upper].handicap_index) ++upper;
   const SkillRow& a = rows[upper - 1];
   const SkillRow& b = rows[upper];
-  // Above the last row its skills are kept: nothing measured says how they go on.
-  const double share = std::min(1.0, (index - a.handicap_index) / (b.handicap_index - a.handicap_index));
-  return mix(a, b, share);
+  const double share = (handicap_index - a.handicap_index) / (b.handicap_index - a.handicap_index);
+  return mix(a.skill, b.skill, std::clamp(share, 0.0, 1.0));
 }
+
+Skill skill_of(double handicap_index, Gender gender) { return skill_between(skill_rows(gender), handicap_index); }
 
 Skill skill_of(Band band, Gender gender) {
   Skill skill = skill_of(typical_handicap_index(band, gender), gender);
@@ -249,6 +99,11 @@ Skill skill_of(Band band, Gender gender) {
     skill.driver_carry_yd = gender == Gender::men ? 180.0 : 135.0;
   }
   return skill;
+}
+
+double place_in_bag(double carry_yd, double longest_carry_yd) {
+  constexpr double wedge_share = 0.45;
+  return std::clamp((carry_yd / longest_carry_yd - wedge_share) / (1.0 - wedge_share), 0.0, 1.0);
 }
 
 Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill& skill) {
@@ -269,19 +124,24 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
   return club;
 }
 
-Player standard_player(Band band, Gender gender) {
+Player standard_player(const Skill& skill, Gender gender) {
   Player player;
-  player.label = std::string(name(band)) + " " + std::string(name(gender));
-  player.handicap_index = typical_handicap_index(band, gender);
-  player.band = band;
   player.gender = gender;
-  player.skill = skill_of(band, gender);
+  player.skill = skill;
   for (const BagShare& share : standard_bag) {
     ClubEntry entry;
     entry.name = share.name;
-    entry.carry_yd = share.carry_share * player.skill.driver_carry_yd;
-    player.clubs.push_back(complete_club(entry, player.skill.driver_carry_yd, player.skill));
+    entry.carry_yd = share.carry_share * skill.driver_carry_yd;
+    player.clubs.push_back(complete_club(entry, skill.driver_carry_yd, skill));
   }
+  return player;
+}
+
+Player standard_player(Band band, Gender gender) {
+  Player player = standard_player(skill_of(band, gender), gender);
+  player.label = std::string(name(band)) + " " + std::string(name(gender));
+  player.handicap_index = typical_handicap_index(band, gender);
+  player.band = band;
   return player;
 }
 

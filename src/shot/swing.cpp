@@ -1,6 +1,7 @@
 #include "yardworth/shot/swing.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "yardworth/shot/strike.hpp"
 
@@ -26,8 +27,15 @@ bool allowed(const Club& club, Lie lie) {
   return true;
 }
 
-LieEffect effect_of(const Skill& skill, Lie lie) {
+// What a lie does to a club that stands at a place in the bag.
+LieEffect effect_of(const Skill& skill, Lie lie, double place) {
   switch (lie) {
+    case Lie::fairway: {
+      // The shorter the club, the less it misses the tee.
+      const LieEffect& longest = skill.fairway;
+      return {std::lerp(1.0, longest.carry_factor, place), std::lerp(1.0, longest.carry_sd_factor, place),
+              std::lerp(1.0, longest.direction_sd_factor, place), place * longest.poor_strike_added};
+    }
     case Lie::rough:
       return skill.rough;
     case Lie::bunker:
@@ -42,13 +50,15 @@ LieEffect effect_of(const Skill& skill, Lie lie) {
 }  // namespace
 
 std::vector<Swing> full_swings(const Player& player, Lie lie) {
-  const LieEffect effect = effect_of(player.skill, lie);
+  double longest_yd = 0.0;
+  for (const Club& club : player.clubs) longest_yd = std::max(longest_yd, club.carry_yd);
   const bool any =
       std::any_of(player.clubs.begin(), player.clubs.end(), [lie](const Club& club) { return allowed(club, lie); });
   std::vector<Swing> swings;
   for (std::size_t i = 0; i < player.clubs.size(); ++i) {
     const Club& club = player.clubs[i];
     if (any && !allowed(club, lie)) continue;
+    const LieEffect effect = effect_of(player.skill, lie, place_in_bag(club.carry_yd, longest_yd));
     Swing swing;
     swing.club = i;
     swing.carry_yd = club.carry_yd * effect.carry_factor;

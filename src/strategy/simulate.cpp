@@ -19,6 +19,13 @@ ActionAt plan_at(const HoleModel& model, const Plan& plan) {
 }
 
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine) {
+  const auto by_baseline = [&model](Lie lie, double distance_yd, RandomEngine& random) {
+    return draw_strokes(model.short_game().strokes(lie, distance_yd), random);
+  };
+  return play_hole(model, action_at, by_baseline, engine);
+}
+
+int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine) {
   Lie lie = Lie::tee;
   Point at = model.tee();
   int strokes = 0;
@@ -34,7 +41,7 @@ int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& e
     lie = rest.lie;
     const double left = distance_yd(at, model.pin());
     if (lie == Lie::green || left <= short_game_radius_yd) {
-      return strokes + draw_strokes(model.short_game().strokes(lie, left), engine);
+      return strokes + finish_from(lie, left, engine);
     }
   }
   return longest_hole_strokes;

@@ -66,6 +66,25 @@ struct LieEffect {
   double poor_strike_added = 0.0;    // >= 0
 };
 
+// A stroke on the green: how widely it starts off the line that would hole it, misread included, and how unevenly it is
+// struck, as a share of the length it was meant to roll.
+struct PuttingSkill {
+  double direction_sd_rad = 0.0;
+  double distance_sd_share = 0.0;
+};
+
+// A stroke at the hole from a lie inside the short game. The spread of how far it goes is spread_floor_yd +
+// spread_share x distance.
+struct Touch {
+  double spread_floor_yd = 0.0;
+  double spread_share = 0.0;
+  double poor_strike = 0.0;  // probability of a stroke that stays well short or goes well past
+};
+
+struct ShortGameSkill {
+  Touch fairway, rough, bunker, recovery;
+};
+
 // What is not in a club table: the golfer's typical spreads, and what lies do. By Handicap Index and gender.
 struct Skill {
   double driver_carry_yd = 0.0;
@@ -76,10 +95,23 @@ struct Skill {
   double wedge_direction_sd_rad = 0.0;
   double driver_poor_strike = 0.0;
   double wedge_poor_strike = 0.0;
+  LieEffect fairway;  // of a club as long as the driver, against the same from a tee; others by their place in the bag
   LieEffect rough;
   LieEffect bunker;
   LieEffect recovery;
+  ShortGameSkill short_game;
+  PuttingSkill putting;
 };
+
+// The skill of one Handicap Index. The rows compiled in, lowest index first, are written by the fit (docs/bands.md).
+struct SkillRow {
+  double handicap_index = 0.0;
+  Skill skill;
+};
+std::vector<SkillRow> skill_rows(Gender gender);
+// Between the rows around an index (at least two rows, rising), each number along a straight line; the last row is kept
+// beyond it, the first before it.
+Skill skill_between(const std::vector<SkillRow>& rows, double handicap_index);
 
 // The skill of a Handicap Index (tour is about +6, written -6), interpolated between the bands.
 Skill skill_of(double handicap_index, Gender gender);
@@ -94,6 +126,9 @@ struct ClubEntry {
   std::optional<double> direction_sd_rad;
   std::optional<double> poor_strike;
 };
+
+// Where a club stands in the bag: 1 for the longest, 0 for a wedge that carries 45% of it or less.
+double place_in_bag(double carry_yd, double longest_carry_yd);
 
 // Fills what the entry leaves out. driver_carry_yd is that of the player's own longest club, so that the place of a
 // club in the bag, not its length alone, sets its spreads.
@@ -112,6 +147,8 @@ struct Player {
 
 // A standard bag for a skill: driver, woods, irons and wedges at this golfer's gaps. For bands and tests.
 Player standard_player(Band band, Gender gender);
+// The same bag in the hands of any skill; label, index and band are the caller's.
+Player standard_player(const Skill& skill, Gender gender);
 
 // The club whose added carry is what "--irons N" means: the 7-iron, or the iron nearest to it in number, or, without
 // irons, the club below the driver whose carry is nearest to that of a 7-iron of such a bag. Nothing with a driver

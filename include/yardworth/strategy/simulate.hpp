@@ -17,9 +17,13 @@ ActionAt habit_at(const HoleModel& model);
 // A plan by state, played from any place as action_near says.
 ActionAt plan_at(const HoleModel& model, const Plan& plan);
 
+// Strokes that a ball at rest in the short game or on the green still takes.
+using FinishFrom = std::function<int(Lie lie, double distance_yd, RandomEngine& engine)>;
+
 // Strokes to hole out once, shot by shot from the tee. Inside the short game the baseline's expectation is drawn as a
-// whole number. A hole that has not ended after 200 strokes counts 200.
+// whole number, or, given `finish_from`, what it says. A hole that has not ended after 200 strokes counts 200.
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine);
+int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine);
 
 struct SampledMean {
   double mean = 0.0;

@@ -1,0 +1,235 @@
+#include "yardworth/derive/derive_baseline.hpp"
+
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
+#include "yardworth/derive/reference_hole.hpp"
+#include "yardworth/strategy/best.hpp"
+#include "yardworth/strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr std::array<double, 9> short_distances_yd = {2.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0};
+constexpr std::array<double, 24> putt_distances_ft = {1.0,  2.0,  3.0,  4.0,  5.0,  6.0,  7.0,   8.0,
+                                                      9.0,  10.0, 12.0, 15.0, 18.0, 20.0, 25.0,  30.0,
+                                                      35.0, 40.0, 50.0, 60.0, 75.0, 90.0, 120.0, 150.0};
+// The lies other than the tee and the green, with the column of each.
+struct LieColumn {
+  Lie lie;
+  BaselineColumn BaselineTable::*column;
+  double off_line_yd;  // where the derivation takes the ball to be, on both sides
+};
+constexpr std::array<LieColumn, 4> lie_columns = {{
+    {Lie::fairway, &BaselineTable::fairway, 0.0},
+    {Lie::rough, &BaselineTable::rough, reference_rough_yd},
+    {Lie::bunker, &BaselineTable::bunker, reference_bunker_yd},
+    {Lie::recovery, &BaselineTable::recovery, reference_recovery_yd},
+}};
+
+void append(BaselineColumn& column, double distance, double strokes) {
+  column.distance.push_back(distance);
+  column.strokes.push_back(strokes);
+}
+
+// Greens and the short game, which need no hole.
+BaselineTable near_the_hole(const Player& golfer) {
+  const Putting putting(golfer.skill.putting);
+  const ShortGame short_game(golfer.skill.short_game, putting);
+  BaselineTable table;
+  table.band = golfer.band;
+  table.gender = golfer.gender;
+  for (const double feet : putt_distances_ft) append(table.green, feet, putting.putts(feet));
+  for (const double yards : short_distances_yd) {
+    for (const LieColumn& each : lie_columns) {
+      append(table.*each.column, yards, short_game.strokes(each.lie, yards));
+    }
+    append(table.tee, yards, short_game.strokes(Lie::fairway, yards));
+  }
+  return table;
+}
+
+// A first guess beyond the short game: a full shot more for every two hundred yards.
+BaselineTable guess_beyond(BaselineTable table) {
+  for (BaselineColumn* column : {&table.tee, &table.fairway, &table.rough, &table.bunker, &table.recovery}) {
+    const double there = column->strokes.back();
+    for (const double yards : {100.0, 700.0}) append(*column, yards, there + (yards - 50.0) / 200.0);
+  }
+  return table;
+}
+
+// A place on a reference hole where a column is read.
+struct Sample {
+  std::size_t column;    // of lie_columns
+  std::size_t distance;  // of the options' distances
+  Rest rest;
+};
+
+std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& distances_yd) {
+  std::vector<Sample> samples;
+  for (std::size_t column = 0; column < lie_columns.size(); ++column) {
+    for (std::size_t i = 0; i < distances_yd.size(); ++i) {
+      const double off = std::min(lie_columns[column].off_line_yd, 0.8 * distances_yd[i]);
+      const double back = std::sqrt(distances_yd[i] * distances_yd[i] - off * off);
+      for (const double side : {-1.0, 1.0}) {
+        samples.push_back({column, i, {map.pin() + Point{side * off, -back}, lie_columns[column].lie, 0, false}});
+      }
+    }
+  }
+  return samples;
+}
+
+ActionOf habit_of(const HoleModel& model) {
+  return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+}
+
+// Evaluates a plan from roots and fills it in where it is silent but the balls come.
+PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan) {
+  TransitionBuilder builder(model);
+  const ActionOf habit = habit_of(model);
+  const RowOf row_of = [&](StateId state) -> const Transition& {
+    Action& action = plan[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = habit(state);
+    return builder.build(state, action);
+  };
+  PlanValue value = evaluate_rows(model, row_of, roots);
+  value.plan = std::move(plan);
+  return value;
+}
+
+// Strikes that no search has seen; 89 keeps the sets apart on the lattice.
+Resolution judged(int set) {
+  Resolution resolution;
+  resolution.phase = (set + 1) * 89 % lattice_phases;
+  return resolution;
+}
+
+struct Setting {
+  const Player& golfer;
+  const Baseline& near;
+  const DeriveOptions& options;
+  StrikeLattices lattices = StrikeLattices(Resolution{});
+
+  HoleModel model_of(const HoleMap& map, double length_yd, const Resolution& resolution) const {
+    return {map, map.tee(length_yd), golfer, near, lattices, resolution};
+  }
+};
+
+// The shot that a plan plays from the fairway at a distance.
+ApproachResult approach(const HoleModel& model, const Plan& plan, double distance_yd) {
+  const Point from = model.pin() + Point{0.0, -distance_yd};
+  const Action action = action_near(model, plan, Lie::fairway, from);
+  const Swing swing = model.swing_of(Lie::fairway, action);
+  const double heading = HoleModel::heading_of(swing, action);
+  ApproachResult result;
+  std::vector<std::pair<double, double>> leaves;  // yards, weight
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
+    const int half = stratum.lattice->half_width();
+    strike_nodes(model, from, swing, stratum, heading, -half, half, 1, [&](int k, const Rest& rest) {
+      const double weight = stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
+      if (rest.penalty_strokes == 0 && rest.lie == Lie::green) result.green_hit += weight;
+      leaves.emplace_back(yardworth::distance_yd(rest.replay ? from : rest.at, model.pin()), weight);
+    });
+  }
+  std::sort(leaves.begin(), leaves.end());
+  double passed = 0.0;
+  for (const auto& [yards, weight] : leaves) {
+    passed += weight;
+    if (passed < 0.5) continue;
+    result.median_leave_ft = yards * feet_per_yard;
+    break;
+  }
+  return result;
+}
+
+// Columns of all lies but the tee and the green, from one long hole.
+void derive_lies(const Setting& setting, Derivation& derivation) {
+  const std::vector<double>& distances = setting.options.distances_yd;
+  const double length_yd = distances.back() + 20.0;
+  const HoleMap map(reference_hole(length_yd), Firmness::normal);
+  const HoleModel model = setting.model_of(map, length_yd, {});
+  const std::vector<Sample> samples = samples_on(map, distances);
+  std::set<StateId> corners;
+  for (const Sample& sample : samples) {
+    const Settled settled = model.settle(sample.rest);
+    for (const auto state : settled.state) corners.insert(static_cast<StateId>(state));
+  }
+  const std::vector<StateId> roots(corners.begin(), corners.end());
+  const PlanValue begun = evaluate_from(model, roots, Plan(static_cast<std::size_t>(model.state_count())));
+  SearchOptions everywhere;
+  everywhere.least_visits = 0.0;
+  const BestPlan best = find_best_plan(model, habit_of(model), begun, everywhere);
+  std::vector<std::vector<double>> sums(lie_columns.size(), std::vector<double>(distances.size(), 0.0));
+  for (int set = 0; set < setting.options.judged_phases; ++set) {
+    const HoleModel judge = setting.model_of(map, length_yd, judged(set));
+    const PlanValue value = evaluate_from(judge, roots, best.exact.plan);
+    for (const Sample& sample : samples) {
+      sums[sample.column][sample.distance] += judge.settle(sample.rest).worth(value.value);
+    }
+  }
+  const double samples_each = 2.0 * setting.options.judged_phases;
+  for (std::size_t column = 0; column < lie_columns.size(); ++column) {
+    for (std::size_t i = 0; i < distances.size(); ++i) {
+      append(derivation.table.*lie_columns[column].column, distances[i], sums[column][i] / samples_each);
+    }
+  }
+  derivation.from_150 = approach(model, best.exact.plan, 150.0);
+}
+
+double derive_tee(const Setting& setting, double length_yd) {
+  const HoleMap map(reference_hole(length_yd), Firmness::normal);
+  const HoleModel model = setting.model_of(map, length_yd, {});
+  const ActionOf habit = habit_of(model);
+  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit));
+  double sum = 0.0;
+  for (int set = 0; set < setting.options.judged_phases; ++set) {
+    const HoleModel judge = setting.model_of(map, length_yd, judged(set));
+    sum +=
+        evaluate_from(judge, {judge.tee_state()}, best.exact.plan).value[static_cast<std::size_t>(judge.tee_state())];
+  }
+  return sum / setting.options.judged_phases;
+}
+
+}  // namespace
+
+DeriveOptions all_distances() {
+  DeriveOptions options;
+  for (double yards = 60.0; yards <= 680.0; yards += 20.0) {
+    options.distances_yd.push_back(yards);
+    options.tee_lengths_yd.push_back(yards);
+  }
+  return options;
+}
+
+Derivation derive_baseline(const Player& golfer, const DeriveOptions& options) {
+  const BaselineTable start = near_the_hole(golfer);
+  BaselineTable table = options.near ? *options.near : guess_beyond(start);
+  if (!options.near) {
+    Derivation first{start, {}};
+    const Baseline near(table);
+    derive_lies({golfer, near, options}, first);
+    first.table.tee = first.table.fairway;
+    table = first.table;
+  }
+  Derivation derivation{start, {}};
+  const Baseline near(table);
+  const Setting setting{golfer, near, options};
+  std::vector<double> tee(options.tee_lengths_yd.size());
+  // The long hole is the longest piece of work, so it comes first.
+  tbb::parallel_for(std::size_t{0}, tee.size() + 1, [&](std::size_t i) {
+    if (i == 0) {
+      derive_lies(setting, derivation);
+    } else {
+      tee[i - 1] = derive_tee(setting, options.tee_lengths_yd[i - 1]);
+    }
+  });
+  for (std::size_t i = 0; i < tee.size(); ++i) append(derivation.table.tee, options.tee_lengths_yd[i], tee[i]);
+  return derivation;
+}
+
+}  // namespace yardworth
