@@ -105,6 +105,15 @@ PlanValue evaluate_habit(const HoleModel& model) {
   return evaluate_plan(model, by_place(model, [&](Lie lie, Point from) { return habit_action(model, lie, from); }));
 }
 
+// How the hole is played before and after, and how much its strokes vary.
+void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanValue& before, const PlanValue& after,
+                    HoleGain& gain) {
+  gain.strokes_variance = strokes_variance(hole.before, before);
+  if (!setting.request.describe_play) return;
+  gain.play_before = describe_play(hole.before, setting.golfers.before, before, gain.par, setting.units);
+  gain.play_after = describe_play(hole.all_longer, setting.golfers.all_longer, after, gain.par, setting.units);
+}
+
 // Method table: the habit's tee shot, and the baseline from there.
 void value_by_table(const Setting& setting, const std::vector<TeeShotNode>& before,
                     const std::vector<TeeShotNode>& driver_longer, const HoleModel& model, FourValues& strokes) {
@@ -130,11 +139,15 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
                    strokes);
   } else {
     const auto value = [&](const HoleModel& model, const ActionFrom& from) {
-      return evaluate_plan(model, by_place(model, from), before, value_before).at_tee;
+      return evaluate_plan(model, by_place(model, from), before, value_before);
     };
+    const PlanValue driver = no_driver(setting.golfers) ? value_before : value(hole.driver_longer, from_driver);
+    const PlanValue after = no_irons(setting.golfers) ? driver : value(hole.all_longer, from_after);
     strokes.before = value_before.at_tee;
-    strokes.driver_longer = no_driver(setting.golfers) ? strokes.before : value(hole.driver_longer, from_driver);
-    strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : value(hole.all_longer, from_after);
+    strokes.driver_longer = driver.at_tee;
+    strokes.all_longer = after.at_tee;
+    // With both plans the answer is the best one.
+    if (setting.request.plan == PlanChoice::habit) describe_plays(setting, hole, value_before, after, gain);
   }
   strokes.replanned = strokes.all_longer;
   return gain;
@@ -161,7 +174,7 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
   FourValues& strokes = gain.strokes;
   strokes.before = best_before.at_tee;
   strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
-  Plan plan_after = plan;
+  PlanValue planned_after = best_before;
   if (!no_driver(setting.golfers)) {
     const ActionOf plan_before = followed(hole.driver_longer, before, plan);
     strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before).at_tee;
@@ -170,10 +183,11 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
     const ActionOf start = followed(hole.all_longer, before, plan);
     const PlanValue kept = evaluate_plan(hole.all_longer, start, before, best_before);
     strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : kept.at_tee;
-    const PlanValue best_after = better_plan(hole.search_after, hole.all_longer, start, kept);
-    strokes.replanned = std::min(strokes.all_longer, best_after.at_tee);
-    plan_after = best_after.plan;
+    planned_after = better_plan(hole.search_after, hole.all_longer, start, kept);
+    strokes.replanned = std::min(strokes.all_longer, planned_after.at_tee);
   }
+  const Plan& plan_after = planned_after.plan;
+  describe_plays(setting, hole, best_before, planned_after, gain);
   const auto tee = static_cast<std::size_t>(before.tee_state());
   describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
                      near_plan(hole.all_longer, plan_after), gain);

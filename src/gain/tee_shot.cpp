@@ -1,6 +1,7 @@
 #include "yardworth/gain/tee_shot.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "yardworth/strategy/strikes.hpp"
 
@@ -41,9 +42,12 @@ TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, c
                                  const std::vector<TeeShotNode>& nodes) {
   TeeShotResult result;
   result.club = tee_club_of(model, player, action);
+  double left_squares = 0.0;
   for (const TeeShotNode& node : nodes) {
     const Rest& rest = node.rest;
-    result.left_yd += node.weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
+    const double left = distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
+    result.left_yd += node.weight * left;
+    left_squares += node.weight * left * left;
     result.next_shares[node.next_club] += node.weight;
     if (rest.penalty_strokes > 0) {
       result.penalty += node.weight;
@@ -54,6 +58,7 @@ TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, c
   const auto likeliest = std::max_element(result.next_shares.begin(), result.next_shares.end(),
                                           [](const auto& a, const auto& b) { return a.second < b.second; });
   result.next_club = likeliest->first;
+  result.left_sd_yd = std::sqrt(std::max(0.0, left_squares - result.left_yd * result.left_yd));
   return result;
 }
 

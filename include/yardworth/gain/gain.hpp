@@ -7,6 +7,7 @@
 
 #include "yardworth/baseline/baseline.hpp"
 #include "yardworth/course/course.hpp"
+#include "yardworth/gain/hole_play.hpp"
 #include "yardworth/player/golfer.hpp"
 
 namespace yardworth {
@@ -45,11 +46,12 @@ using ClubShares = std::map<std::string, double>;
 // The tee shot of a hole and what it leaves.
 struct TeeShotResult {
   std::string club;
-  double left_yd = 0.0;    // expected distance to the hole after it
-  std::string next_club;   // the likeliest next club
-  ClubShares next_shares;  // sums to 1
-  double fairway = 0.0;    // probability that it rests on fairway or green
-  double penalty = 0.0;    // probability of a penalty stroke
+  double left_yd = 0.0;     // expected distance to the hole after it
+  std::string next_club;    // the likeliest next club
+  ClubShares next_shares;   // sums to 1
+  double fairway = 0.0;     // probability that it rests on fairway or green
+  double penalty = 0.0;     // probability of a penalty stroke
+  double left_sd_yd = 0.0;  // standard deviation of the distance left
 };
 
 struct HoleGain {
@@ -61,6 +63,10 @@ struct HoleGain {
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
   std::string plan_change;         // why the plan changed, in a golfer's words; empty where it did not
+  // Of the answer's plan with method play: the variance of the strokes of one play before the change, and, where the
+  // request asks for it, how the hole is played.
+  double strokes_variance = 0.0;
+  std::optional<HolePlay> play_before, play_after;
 };
 
 struct PlanGain {
@@ -73,7 +79,8 @@ struct GainRequest {
   DistanceChange change;
   Method method = Method::play;
   PlanChoice plan = PlanChoice::both;
-  int threads = 0;  // 0: as many as there are cores; the result does not depend on it
+  int threads = 0;             // 0: as many as there are cores; the result does not depend on it
+  bool describe_play = false;  // with method play: how each hole is played, before and after
 };
 
 struct GainResult {

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "yardworth/gain/tee_view.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth {
+
+// How a hole is played under a plan, beyond its expected strokes. Everything is a sum over the strike lattices and the
+// rows of the plan, nothing is drawn. docs/model.md, "How a hole is played".
+
+// A hazard as the tee shots of a plan meet it: probabilities.
+struct HazardMet {
+  int hazard = 0;  // index into Hole::hazards
+  std::string words;
+  double from_yd = 0.0;  // from the tee in use, along the line of play
+  double to_yd = 0.0;
+  double found = 0.0;
+  double reached = 0.0;  // finishes level with where it begins, or beyond
+  double cleared = 0.0;  // finishes beyond its end
+};
+
+struct HolePlay {
+  double green_in_regulation = 0.0;  // the ball is on the green after at most par - 2 strokes
+  // The club of the approach: the first stroke after the tee shot that is played at the green from beyond the short
+  // game. Sums to the probability that there is one; empty on par 3s.
+  std::map<std::string, double> approach;
+  std::vector<HazardMet> hazards;  // in the order in which the ball meets them
+};
+
+// The expected number of balls struck from each state in one play of the hole, replays included.
+std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned);
+
+// What the strokes of the short game spread, in strokes squared, where `expected` of them (>= 1) are expected: of the
+// two whole numbers around it, and added_per_stroke for each stroke beyond the first, since some take three more where
+// most take two. Common practice, no source.
+inline constexpr double short_game_added_variance = 0.11;
+double short_game_variance(double expected, double added_per_stroke = short_game_added_variance);
+
+// The variance of the strokes of one play of the hole. What is left to play changes by surprises that do not depend on
+// one another, so the variance is the sum of their squares over the states that are visited.
+double strokes_variance(const HoleModel& model, const PlanValue& planned,
+                        double added_per_stroke = short_game_added_variance);
+
+// Words are in the units given; par 3 to 6.
+HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned, int par, Units units);
+
+}  // namespace yardworth

@@ -1,0 +1,297 @@
+#include "yardworth/gain/hole_play.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "yardworth/strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// Balls that come to a state less often than this, of one struck from the tee, are left out: a hundred such states
+// change no probability by more than a hundredth, most of them by nothing.
+constexpr double rare_ball = 1e-4;
+constexpr int most_strokes = 200;
+// A stroke whose straight, solid ball comes this near to the hole, as a share of the distance left, is played at it;
+// the same share by which a plan is followed with other clubs.
+constexpr double near_enough = 0.12;
+
+double distance_left(const HoleModel& model, Point at) { return distance_yd(at, model.pin()); }
+
+// Values of all states, the baseline where the plan knows none.
+std::vector<double> filled_values(const HoleModel& model, const PlanValue& planned) {
+  std::vector<double> value = planned.value;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& here = value[static_cast<std::size_t>(state)];
+    if (!std::isnan(here)) continue;
+    here = model.short_game().strokes(model.lie_of(state), distance_left(model, model.place_of(state)));
+  }
+  return value;
+}
+
+bool is_planned(const PlanValue& planned, StateId state) {
+  return planned.plan[static_cast<std::size_t>(state)].swing >= 0;
+}
+
+// Balls by state, of one struck from the tee.
+using Balls = std::vector<double>;
+
+double sum_of(const Balls& balls) {
+  double sum = 0.0;
+  for (const double ball : balls) sum += ball;
+  return sum;
+}
+
+Balls no_balls(const HoleModel& model) { return Balls(static_cast<std::size_t>(model.state_count()), 0.0); }
+
+// Where the balls of one state go under its row.
+void send(const PlanValue& planned, StateId state, double balls, Balls& to) {
+  const Transition& row = planned.rows[static_cast<std::size_t>(state)];
+  to[static_cast<std::size_t>(state)] += balls * row.replay;
+  for (const auto& [other, share] : row.to) to[static_cast<std::size_t>(other)] += balls * share;
+}
+
+// Follows one ball from the tee, stroke by stroke, until it is nearly certain to have left: visit(state, balls) for
+// every state that it may lie in, and goes on from there where visit says so.
+template <class Visit>
+void follow_balls(const HoleModel& model, const PlanValue& planned, Visit visit) {
+  constexpr double gone = 1e-9;
+  Balls here = no_balls(model);
+  here[static_cast<std::size_t>(model.tee_state())] = 1.0;
+  for (int stroke = 0; stroke < most_strokes && sum_of(here) > gone; ++stroke) {
+    Balls next = no_balls(model);
+    for (StateId state = 0; state < model.state_count(); ++state) {
+      const double balls = here[static_cast<std::size_t>(state)];
+      if (balls > 0.0 && visit(state, balls)) send(planned, state, balls, next);
+    }
+    here = std::move(next);
+  }
+}
+
+}  // namespace
+
+std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned) {
+  Balls visits = no_balls(model);
+  follow_balls(model, planned, [&](StateId state, double balls) {
+    visits[static_cast<std::size_t>(state)] += balls;
+    return true;
+  });
+  return visits;
+}
+
+double short_game_variance(double expected, double added_per_stroke) {
+  const double share = expected - std::floor(expected);
+  return share * (1.0 - share) + added_per_stroke * std::max(0.0, expected - 1.0);
+}
+
+double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke) {
+  const std::vector<double> value = filled_values(model, planned);
+  const std::vector<double> visits = expected_visits(model, planned);
+  double variance = 0.0;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    const auto index = static_cast<std::size_t>(state);
+    if (visits[index] < rare_ball || !is_planned(planned, state)) continue;
+    double mean = 0.0;
+    double squares = 0.0;
+    double short_game = 0.0;
+    for_each_strike(model, state, planned.plan[index], [&](const Rest& rest, double weight) {
+      const Settled settled = model.settle(rest);
+      double worth = settled.worth(value);
+      if (settled.kind == Settled::Kind::replay) worth += value[index];
+      if (settled.kind == Settled::Kind::holed) {
+        short_game += weight * short_game_variance(worth - rest.penalty_strokes, added_per_stroke);
+      }
+      mean += weight * worth;
+      squares += weight * worth * worth;
+    });
+    variance += visits[index] * (std::max(0.0, squares - mean * mean) + short_game);
+  }
+  return variance;
+}
+
+namespace {
+
+// The probability that the golfer's own stroke at the hole from inside the short game finds the green, by lie and
+// distance, struck from before the green.
+class GreenFromShortGame {
+ public:
+  explicit GreenFromShortGame(const HoleModel& model) {
+    for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker, Lie::recovery}) {
+      for (std::size_t i = 1; i < knots; ++i) found(lie)[i] = chance(model, lie, static_cast<double>(i) * step_yd);
+      // Beside the hole itself nothing is left to miss.
+      found(lie)[0] = 1.0;
+    }
+  }
+
+  double operator()(Lie lie, double distance_yd) const {
+    const double at = std::min(distance_yd / step_yd, static_cast<double>(knots - 1) - 1e-9);
+    const auto below = static_cast<std::size_t>(at);
+    const auto& column = found_[static_cast<std::size_t>(lie)];
+    return std::lerp(column[below], column[below + 1], at - static_cast<double>(below));
+  }
+
+ private:
+  static constexpr double step_yd = 5.0;
+  static constexpr std::size_t knots = 11;
+  static_assert(step_yd * (knots - 1) == short_game_radius_yd);
+
+  std::array<double, knots>& found(Lie lie) { return found_[static_cast<std::size_t>(lie)]; }
+
+  static double chance(const HoleModel& model, Lie lie, double distance_yd) {
+    const LineOfPlay& line = model.map().line();
+    const Point from = model.pin() + (-distance_yd) * along_heading(line.heading_at(line.length_yd()));
+    const Action action = habit_action(model, lie, from);
+    const Swing swing = model.swing_of(lie, action);
+    double found = 0.0;
+    for (const Stratum& stratum : strata_of(model, 0, swing)) {
+      if (stratum.share <= 0.0) continue;
+      const int half = stratum.lattice->half_width();
+      strike_nodes(model, from, swing, stratum, HoleModel::heading_of(swing, action), -half, half, 1,
+                   [&](int k, const Rest& rest) {
+                     const bool on_green = rest.lie == Lie::green && rest.penalty_strokes == 0;
+                     const double weight = stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
+                     if (on_green) found += stratum.share * weight;
+                   });
+    }
+    return found;
+  }
+
+  std::array<std::array<double, knots>, all_lies.size()> found_{};
+};
+
+// Balls by state and strokes taken so far, followed until they are on the green or out of strokes.
+class Regulation {
+ public:
+  Regulation(const HoleModel& model, const PlanValue& planned, int par)
+      : model_(model), planned_(planned), near_(model), last_(par - 2) {
+    for (int taken = 0; taken < last_; ++taken) balls_.push_back(no_balls(model));
+    balls_.front()[static_cast<std::size_t>(model.tee_state())] = 1.0;
+  }
+
+  double green() {
+    for (int taken = 0; taken < last_; ++taken) {
+      for (StateId state = 0; state < model_.state_count(); ++state) {
+        const double balls = balls_[static_cast<std::size_t>(taken)][static_cast<std::size_t>(state)];
+        if (balls >= rare_ball && is_planned(planned_, state)) strike(state, taken, balls);
+      }
+    }
+    return green_;
+  }
+
+ private:
+  // Every stroke takes one more, so that a ball never comes back to where it has been with the same strokes taken.
+  void strike(StateId state, int taken, double balls) {
+    for_each_strike(model_, state, planned_.plan[static_cast<std::size_t>(state)],
+                    [&](const Rest& rest, double weight) {
+                      const int now = taken + 1 + rest.penalty_strokes;
+                      if (now <= last_) count(state, rest, now, balls * weight);
+                    });
+  }
+
+  void count(StateId state, const Rest& rest, int taken, double balls) {
+    const Settled settled = model_.settle(rest);
+    if (settled.kind == Settled::Kind::holed) {
+      const bool on_green = rest.lie == Lie::green;
+      if (on_green) green_ += balls;
+      if (!on_green && taken < last_) green_ += balls * near_(rest.lie, distance_left(model_, rest.at));
+      return;
+    }
+    if (taken == last_) return;
+    Balls& next = balls_[static_cast<std::size_t>(taken)];
+    if (settled.kind == Settled::Kind::replay) {
+      next[static_cast<std::size_t>(state)] += balls;
+      return;
+    }
+    const std::array<double, 4> shares = settled.weights();
+    for (std::size_t i = 0; i < 4; ++i) next[settled.state[i]] += balls * shares[i];
+  }
+
+  const HoleModel& model_;
+  const PlanValue& planned_;
+  GreenFromShortGame near_;
+  int last_;  // strokes that the green may take
+  std::vector<Balls> balls_;
+  double green_ = 0.0;
+};
+
+bool is_played_at_green(const HoleModel& model, StateId state, const Action& action) {
+  const Swing swing = model.swing_of(model.lie_of(state), action);
+  const double left = distance_left(model, model.place_of(state));
+  const double total = swing.total_yd(roll_factor(Ground::green, model.map().firmness()));
+  return std::abs(total - left) <= near_enough * left;
+}
+
+std::map<std::string, double> approach_clubs(const HoleModel& model, const Player& player, const PlanValue& planned) {
+  std::map<std::string, double> clubs;
+  follow_balls(model, planned, [&](StateId state, double balls) {
+    if (!is_planned(planned, state)) return false;
+    const Action& action = planned.plan[static_cast<std::size_t>(state)];
+    if (state == model.tee_state() || !is_played_at_green(model, state, action)) return true;
+    const Swing& swing = model.swings(model.lie_of(state))[static_cast<std::size_t>(action.swing)];
+    clubs[player.clubs[swing.club].name] += balls;
+    return false;
+  });
+  return clubs;
+}
+
+// How far along the line of play, from the tee, the tee shots finish, with their probabilities. A ball that a penalty
+// takes elsewhere counts where it came down.
+struct Finished {
+  double along_yd = 0.0;
+  double weight = 0.0;
+};
+
+std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
+  const Swing swing = model.swing_of(Lie::tee, tee_shot);
+  const double heading = HoleModel::heading_of(swing, tee_shot);
+  const double tee_along = model.map().line().nearest(model.tee()).along_yd;
+  std::vector<Finished> all;
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
+    if (stratum.share <= 0.0) continue;
+    const int half = stratum.lattice->half_width();
+    for (int k = -half; k <= half; ++k) {
+      const double carry = stratum.carry_yd(swing, k);
+      const Point direction = along_heading(heading + k * stratum.step_rad);
+      const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
+      const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
+      all.push_back({model.map().line().nearest(end).along_yd - tee_along,
+                     stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]});
+    }
+  }
+  return all;
+}
+
+std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_shot, Units units) {
+  const std::vector<double> chances = area_chances(model, tee_shot);
+  const std::vector<Finished> ends = finishes(model, tee_shot);
+  std::vector<HazardMet> met;
+  for (const HazardView& view : hazards_from(model.map(), model.tee())) {
+    HazardMet hazard;
+    hazard.hazard = model.map().areas()[view.area].hazard;
+    hazard.words = hazard_words(view, units);
+    hazard.from_yd = view.from_yd;
+    hazard.to_yd = view.to_yd;
+    hazard.found = chances[view.area];
+    for (const Finished& end : ends) {
+      if (end.along_yd >= view.from_yd) hazard.reached += end.weight;
+      if (end.along_yd > view.to_yd) hazard.cleared += end.weight;
+    }
+    met.push_back(std::move(hazard));
+  }
+  return met;
+}
+
+}  // namespace
+
+HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned, int par, Units units) {
+  HolePlay play;
+  play.green_in_regulation = Regulation(model, planned, par).green();
+  if (par > 3) play.approach = approach_clubs(model, player, planned);
+  play.hazards = hazards_met(model, planned.plan[static_cast<std::size_t>(model.tee_state())], units);
+  return play;
+}
+
+}  // namespace yardworth
