@@ -16,6 +16,7 @@ namespace {
 void add_commands(CLI::App& app, const Surroundings& surroundings, Action& action) {
   add_gain(app, surroundings, action);
   add_strategy(app, surroundings, action);
+  add_bands(app, surroundings, action);
   add_check(app, surroundings, action);
 }
 

@@ -38,6 +38,7 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
 // such a function, a line here and a line in command.cpp.
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_check(CLI::App& app, const Surroundings& surroundings, Action& action);
 
 }  // namespace yardworth::cli

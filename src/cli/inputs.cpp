@@ -21,8 +21,8 @@ Reading<T> read_file(const std::string& path, Reader<T> reader) {
   return reader(*text.value, path);
 }
 
-Reading<Course> course_of(const InputOptions& options) {
-  if (!options.course.empty()) return read_file<Course>(options.course, read_course);
+Reading<Course> course_of(const std::string& path) {
+  if (!path.empty()) return read_file<Course>(path, read_course);
   return read_course(scenario_course_yaml(), std::string(scenario_course_file));
 }
 
@@ -51,14 +51,7 @@ std::string expected_tee(const std::string& word, const Course& course) {
 
 std::optional<std::size_t> tee_of(const InputOptions& options, const Course& course, Gender gender,
                                   std::string& complaints) {
-  if (options.tee.empty()) return default_tee(course, gender);
-  const auto tee = tee_index(course, options.tee);
-  if (!tee) {
-    complaints += escape_control(fmt::format("yardworth: --tee: found \"{}\", expected a tee of {}: {}", options.tee,
-                                             course.name, expected_tee(options.tee, course))) +
-                  "\n";
-  }
-  return tee;
+  return options.tee.empty() ? default_tee(course, gender) : tee_named(options.tee, course, complaints);
 }
 
 std::vector<std::string> assumptions(const InputOptions& options, const Inputs& inputs) {
@@ -89,8 +82,24 @@ std::size_t default_tee(const Course& course, Gender gender) {
   return (course.tees.size() - 1) / 2;
 }
 
+std::optional<Course> read_course_or_scenario(const std::string& path, std::string& complaints) {
+  Reading<Course> course = course_of(path);
+  complain(course.findings, complaints);
+  return std::move(course.value);
+}
+
+std::optional<std::size_t> tee_named(const std::string& tee, const Course& course, std::string& complaints) {
+  const auto index = tee_index(course, tee);
+  if (!index) {
+    complaints += escape_control(fmt::format("yardworth: --tee: found \"{}\", expected a tee of {}: {}", tee,
+                                             course.name, expected_tee(tee, course))) +
+                  "\n";
+  }
+  return index;
+}
+
 std::optional<Inputs> read_inputs(const InputOptions& options, std::string& complaints) {
-  Reading<Course> course = course_of(options);
+  Reading<Course> course = course_of(options.course);
   Reading<Player> player = player_of(options);
   Reading<BaselineTable> baseline;
   if (!options.baseline.empty()) baseline = read_file<BaselineTable>(options.baseline, read_baseline);

@@ -35,6 +35,12 @@ struct Inputs {
 // one line for each fault of all files.
 std::optional<Inputs> read_inputs(const InputOptions& options, std::string& complaints);
 
+// For commands that ask for no player: the course's file, or the built-in course where path is empty.
+std::optional<Course> read_course_or_scenario(const std::string& path, std::string& complaints);
+
+// The tee of that name; nothing, and a complaint, where there is none.
+std::optional<std::size_t> tee_named(const std::string& tee, const Course& course, std::string& complaints);
+
 // The first tee marked for this gender, otherwise the middle one of the list (the longer of two).
 std::size_t default_tee(const Course& course, Gender gender);
 

@@ -367,6 +367,14 @@ int holes_meant(const std::vector<Value>& holes) { return holes.size() <= 9 ? 9 
 
 }  // namespace
 
+Hazard hazard_on_hole(const Value& value, const Hole& hole, Units units, Findings& findings) {
+  Setting setting;
+  setting.units = units;
+  HoleReading reading;
+  reading.longest_yd = hole.length_yd.front();
+  return hazard_from(value, setting, reading, findings);
+}
+
 Course course_from(const Value& root, Findings& findings) {
   Fields fields(root, {"format", "name", "units", "tees", "ground", "holes"}, findings);
   Course course;

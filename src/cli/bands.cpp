@@ -1,0 +1,179 @@
+#include "yardworth/gain/bands.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+#include <stdexcept>
+
+#include "change.hpp"
+#include "command.hpp"
+#include "inputs.hpp"
+#include "options.hpp"
+#include "progress.hpp"
+#include "yardworth/report/bands_report.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+constexpr double default_driver = 20.0;  // in the course's units
+
+struct BandsOptions {
+  std::string course;
+  std::vector<std::string> tees;
+  std::vector<Band> bands;
+  std::vector<Gender> genders = {Gender::men, Gender::women};
+  ChangeOptions change;
+  HazardChanges hazards;
+  PlanChoice plan = PlanChoice::habit;
+  int hole = 0;  // 0: none
+  int threads = 0;
+  OutputOptions output;
+};
+
+std::vector<std::string> assumptions(const BandsOptions& options, const Course& course) {
+  std::string assumed;
+  if (options.course.empty()) assumed = "built-in course " + course.name;
+  if (!options.change.given()) {
+    assumed += fmt::format("{}{:.0f} {} more with the driver", assumed.empty() ? "" : ", ", default_driver,
+                           name(course.units));
+  }
+  if (assumed.empty()) return {};
+  return {"Assumed: " + assumed + "."};
+}
+
+template <class T>
+void add_once(std::vector<T>& all, const T& one) {
+  if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
+}
+
+// Nothing where something asked for is not there; complaints then says what.
+std::optional<BandsRequest> request_of(const BandsOptions& options, const Course& course, std::string& complaints) {
+  BandsRequest request;
+  request.genders = options.genders;
+  if (!options.bands.empty()) request.bands = options.bands;
+  for (const std::string& tee_name : options.tees) {
+    if (const auto tee = tee_named(tee_name, course, complaints)) add_once(request.tees, *tee);
+  }
+  std::sort(request.tees.begin(), request.tees.end());
+  request.change = options.change.given() ? options.change.in_yards(course.units)
+                                          : DistanceChange{to_yards(default_driver, course.units), 0.0};
+  request.plan = options.plan;
+  request.threads = options.threads;
+  if (options.hole > static_cast<int>(course.holes.size())) {
+    complaints += fmt::format("yardworth: --hole: found {}, expected a hole of {}, 1 to {}\n", options.hole,
+                              escape_control(course.name), course.holes.size());
+  }
+  if (!options.hazards.moves.empty() || !options.hazards.additions.empty()) {
+    Reading<ChangedCourse> changed = change_hazards(course, options.hazards);
+    for (const Diagnostic& finding : changed.findings) complaints += to_line(finding) + "\n";
+    request.changed_course = std::move(changed.value);
+  }
+  return complaints.empty() ? std::optional<BandsRequest>(std::move(request)) : std::nullopt;
+}
+
+std::string written(const BandsReport& report, Format format, bool emphasis) {
+  switch (format) {
+    case Format::json:
+      return bands_json(report);
+    case Format::csv:
+      return report.hole || !report.result.changed_hazards.empty() ? bands_hazards_csv(report) : bands_csv(report);
+    case Format::text:
+      break;
+  }
+  return bands_text(report, emphasis);
+}
+
+Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
+  if (const auto finding = refuse_outputs({options.output.path}, options.output.replace)) return refusal_of(*finding);
+  std::string complaints;
+  const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
+  const auto request = course ? request_of(options, *course, complaints) : std::nullopt;
+  if (!request) return {at_fault, "", complaints};
+  try {
+    BandsReport report;
+    {
+      const Progress progress(surroundings.progress);
+      report.result = compute_bands(*course, *request);
+    }
+    if (options.hole > 0) report.hole = options.hole;
+    report.opening = assumptions(options, *course);
+    const bool emphasis = surroundings.colour && options.output.path.empty();
+    return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+  } catch (const std::invalid_argument& error) {
+    return refusal(at_fault, error.what());
+  } catch (const CannotFinish& error) {
+    return refusal(not_done, error.what());
+  }
+}
+
+// An option that may be given several times, each with one value.
+void add_repeated(CLI::App& command, const std::string& option, std::vector<std::string>& target,
+                  const std::string& kind, const std::string& help) {
+  const auto store = [option, &target](const std::string& text) {
+    if (text.empty()) throw misfit(option, text, "something between the quotes");
+    target.push_back(text);
+  };
+  add_text_option(command, option, store, help)->type_name(kind)->trigger_on_parse()->expected(1);
+}
+
+void add_band_option(CLI::App& command, std::vector<Band>& bands) {
+  const auto store = [&bands](const std::string& text) {
+    const auto band = band_named(text);
+    if (band) return add_once(bands, *band);
+    std::vector<std::string> names;
+    for (const Band known : all_bands) names.emplace_back(name(known));
+    throw misfit("--band", text, expected_word(text, names));
+  };
+  add_text_option(command, "--band", store, "Only this band; several times for several; all unless given")
+      ->type_name("NAME")
+      ->trigger_on_parse()
+      ->expected(1);
+}
+
+void add_who_options(CLI::App& command, BandsOptions& options) {
+  add_words(command, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
+  add_repeated(command, "--tee", options.tees, "NAME", "Only these tees; several times for several; all unless given");
+  add_band_option(command, options.bands);
+  add_choice<std::vector<Gender>>(
+      command, "--gender", options.genders,
+      {{"men", {Gender::men}}, {"women", {Gender::women}}, {"both", {Gender::men, Gender::women}}},
+      "Whose bands; both unless given");
+}
+
+void add_hazard_options(CLI::App& command, BandsOptions& options) {
+  add_whole_number(command, "--hole", options.hole, {1, 18},
+                   "Also, band by band, who finds, reaches and clears which hazard of this hole; with --format csv "
+                   "those alone");
+  add_repeated(command, "--move-hazard", options.hazards.moves, "HOLE:NUMBER:from=N,to=N",
+               "What it does to whom when the hazard (numbered from 1 as the file lists them) lies elsewhere; also "
+               "near=, far=, side=, kind=; in the course's units from its longest tees; several times for several");
+  add_repeated(command, "--add-hazard", options.hazards.additions, "HOLE:kind=bunker,...",
+               "The same for a new hazard: kind=, side=, from=, to= and, if wanted, near=, far=, as in a course file");
+}
+
+}  // namespace
+
+void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) {
+  auto options = std::make_shared<BandsOptions>();
+  CLI::App* command = app.add_subcommand(
+      "bands", "What a change is worth to every band from every tee, and what a hazard does to whom");
+  add_who_options(*command, *options);
+  add_change_options(*command, options->change, "with neither --driver nor --irons, +20 and 0");
+  add_hazard_options(*command, *options);
+  add_choice<PlanChoice>(
+      *command, "--plan", options->plan, {{"habit", PlanChoice::habit}, {"best", PlanChoice::best}},
+      "habit: as most club golfers play, unless given; best: with the fewest expected strokes, which "
+      "takes several times as long");
+  add_threads_option(*command, options->threads);
+  add_output_options(*command, options->output);
+  command->footer(
+      "What would a bunker 230 yards out on the left of the fourth do, and to whom?\n"
+      "  yardworth bands --add-hazard 4:kind=bunker,side=left,from=230,to=245,near=10,far=22");
+  command->callback([options, surroundings, &action] {
+    action = [options, surroundings] { return run_bands(*options, surroundings); };
+  });
+}
+
+}  // namespace yardworth::cli

@@ -1,0 +1,340 @@
+#include "yardworth/gain/bands.hpp"
+
+#include <fmt/format.h>
+#include <tbb/parallel_for.h>
+#include <tbb/task_arena.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+#include "gain/plans.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr std::size_t longest_tee = 0;  // courses list their tees longest first
+
+// A band's golfer with what the short game is worth to such golfers.
+struct Golfer {
+  Band band;
+  Gender gender;
+  Player player;
+  Baseline baseline;
+};
+
+Golfer golfer_of(Band band, Gender gender) {
+  return {band, gender, standard_player(band, gender), Baseline(anchored_table(band, gender))};
+}
+
+// One round to be reckoned, and its gain once it is; failure says why it cannot be finished.
+struct Round {
+  const Golfer* golfer = nullptr;
+  const Course* course = nullptr;
+  std::size_t tee = 0;
+  DistanceChange change;
+  std::optional<GainResult> gain;
+  std::string failure;
+};
+
+void reckon(Round& round, PlanChoice plan) {
+  GainRequest request;
+  request.tee = round.tee;
+  request.change = round.change;
+  request.plan = plan;
+  request.threads = 1;
+  request.describe_play = true;
+  try {
+    round.gain = compute_gain(*round.course, round.golfer->player, round.golfer->baseline, request);
+  } catch (const CannotFinish& error) {
+    round.failure = error.what();
+  }
+}
+
+// Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
+void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
+  tbb::task_arena arena(arena_size(request.threads));
+  arena.execute([&] {
+    tbb::parallel_for(
+        std::size_t{0}, rounds.size(), [&](std::size_t i) { reckon(rounds[i], request.plan); },
+        tbb::simple_partitioner());
+  });
+}
+
+void require_carries_of(const Golfer& golfer, const DistanceChange& change) {
+  try {
+    require_carries(lengthen(golfer.player, change.driver_carry_yd, change.irons_carry_yd));
+  } catch (const std::invalid_argument& error) {
+    throw std::invalid_argument(fmt::format("{}: {}", golfer.player.label, error.what()));
+  }
+}
+
+// Second shots of par 4s by place in the bag.
+BagPlaces places_of(const Player& player, const ClubShares& shares) {
+  BagPlaces places(player.clubs.size() + 2, 0.0);
+  for (const auto& [club, share] : shares) {
+    const auto at = std::find_if(player.clubs.begin(), player.clubs.end(),
+                                 [&, &name = club](const Club& other) { return other.name == name; });
+    const bool in_bag = at != player.clubs.end();
+    const auto place = static_cast<std::size_t>(at - player.clubs.begin());
+    places[in_bag ? place : player.clubs.size() + (club == "putter" ? 1 : 0)] += share;
+  }
+  return places;
+}
+
+void scale_to_one(ClubShares& shares) {
+  const double sum = std::accumulate(shares.begin(), shares.end(), 0.0,
+                                     [](double total, const auto& share) { return total + share.second; });
+  if (sum <= 0.0) return;
+  for (auto& [club, share] : shares) share /= sum;
+}
+
+RoundPlay round_play(const Player& player, const PlanGain& gain, TeeShotResult HoleGain::*tee_shot,
+                     std::optional<HolePlay> HoleGain::*hole_play) {
+  RoundPlay play;
+  ClubShares second;
+  double longer_holes = 0.0;
+  for (const HoleGain& hole : gain.holes) {
+    const TeeShotResult& shot = hole.*tee_shot;
+    const HolePlay& here = *(hole.*hole_play);
+    play.green_in_regulation += here.green_in_regulation / static_cast<double>(gain.holes.size());
+    play.penalty += shot.penalty;
+    for (const auto& [club, share] : here.approach) play.approach[club] += share;
+    if (hole.par > 3) play.fairway += shot.fairway;
+    if (hole.par > 3) longer_holes += 1.0;
+    if (hole.par != 4) continue;
+    for (const auto& [club, share] : shot.next_shares) second[club] += share;
+  }
+  if (longer_holes > 0.0) play.fairway /= longer_holes;
+  scale_to_one(play.approach);
+  scale_to_one(second);
+  if (!second.empty()) play.second_shots = places_of(player, second);
+  return play;
+}
+
+BandHole hole_of(const HoleGain& gain) {
+  return {gain.number, gain.par, gain.length_yd, gain.strokes, *gain.play_before, *gain.play_after};
+}
+
+const BandHole& hole_numbered(const std::vector<BandHole>& holes, int number) {
+  return *std::find_if(holes.begin(), holes.end(), [&](const BandHole& hole) { return hole.number == number; });
+}
+
+std::optional<double> index_change_on(const TeeOfBands& tee, Gender gender, int holes, double strokes_saved) {
+  constexpr int full_round = 18;
+  if (!tee.slope || tee.rated_for != gender || holes != full_round) return std::nullopt;
+  return handicap_index_change(strokes_saved, *tee.slope);
+}
+
+BandOnTee band_on_tee(const Round& round, const Round* with_change, const BagPlaces& reference) {
+  BandOnTee on_tee;
+  on_tee.band = round.golfer->band;
+  on_tee.gender = round.golfer->gender;
+  on_tee.cannot_finish = round.failure;
+  if (with_change != nullptr && on_tee.cannot_finish.empty()) on_tee.cannot_finish = with_change->failure;
+  if (!on_tee.cannot_finish.empty()) return on_tee;
+  const PlanGain& gain = round.gain->answer();
+  const Player& player = round.golfer->player;
+  on_tee.before = round_play(player, gain, &HoleGain::before, &HoleGain::play_before);
+  on_tee.after = round_play(player, gain, &HoleGain::after, &HoleGain::play_after);
+  on_tee.round = gain.round;
+  const BagPlaces& second = on_tee.before.second_shots;
+  if (!second.empty() && !reference.empty()) {
+    on_tee.clubs_apart = places_apart(second, reference);
+    on_tee.clubs_longer = mean_place(reference) - mean_place(second);
+  }
+  for (const HoleGain& hole : gain.holes) on_tee.holes.push_back(hole_of(hole));
+  if (with_change == nullptr) return on_tee;
+  for (const HoleGain& hole : with_change->gain->answer().holes) {
+    on_tee.changed.push_back({hole_numbered(on_tee.holes, hole.number), hole_of(hole)});
+  }
+  return on_tee;
+}
+
+// The changed course, with none but the holes that differ.
+Course changed_holes(const ChangedCourse& changed) {
+  Course course = changed.course;
+  std::set<int> numbers;
+  for (const ChangedHazard& hazard : changed.hazards) numbers.insert(hazard.hole);
+  course.holes.erase(std::remove_if(course.holes.begin(), course.holes.end(),
+                                    [&](const Hole& hole) { return numbers.count(hole.number) == 0; }),
+                     course.holes.end());
+  return course;
+}
+
+std::vector<std::size_t> tees_of(const Course& course, const BandsRequest& request) {
+  if (!request.tees.empty()) return request.tees;
+  std::vector<std::size_t> tees(course.tees.size());
+  std::iota(tees.begin(), tees.end(), std::size_t{0});
+  return tees;
+}
+
+std::vector<TeeOfBands> describe_tees(const Course& course, const std::vector<std::size_t>& tees) {
+  std::vector<TeeOfBands> described;
+  for (const std::size_t tee : tees) {
+    const Tee& is = course.tees[tee];
+    described.push_back({is.name, total_length_yd(course, tee), is.slope, is.rated_for.value_or(Gender::men)});
+  }
+  return described;
+}
+
+// `on_tees`: the golfer on every tee looked at, in their order.
+SuitingTee suiting_tee(const Golfer& golfer, const std::vector<TeeOfBands>& tees, std::size_t holes,
+                       const BandOnTee* on_tees) {
+  const Club& driver = golfer.player.clubs.front();
+  SuitingTee suits;
+  suits.band = golfer.band;
+  suits.gender = golfer.gender;
+  suits.driver_distance_yd = driver.carry_yd + driver.roll_yd;
+  suits.recommended = recommended_length(suits.driver_distance_yd, holes);
+  if (tees.size() < 2) return suits;
+  std::vector<double> lengths;
+  for (const TeeOfBands& tee : tees) lengths.push_back(tee.length_yd);
+  suits.by_length = tee_by_length(suits.recommended, lengths);
+  for (std::size_t i = 0; i < tees.size(); ++i) {
+    const auto& apart = on_tees[i].clubs_apart;
+    const bool nearer = apart && (!suits.by_clubs || *apart < *on_tees[*suits.by_clubs].clubs_apart);
+    if (nearer) suits.by_clubs = i;
+  }
+  return suits;
+}
+
+std::vector<std::string> notes_of() {
+  return {
+      "The golfer of a band is invented from its measured facts: a standard bag, spreads and poor strikes of its "
+      "Handicap Index. No golfer of the club is any of them.",
+      fmt::format("Own shots are played until the ball lies within {:.0f} yards of the hole; from there the band's "
+                  "baseline counts.",
+                  short_game_radius_yd),
+      "Women's bands are shown on every tee; a tee's slope is used only for those it is rated for."};
+}
+
+std::vector<std::string> cautions_of() {
+  std::vector<std::string> cautions = common_cautions();
+  cautions.push_back(
+      "The change of Handicap Index supposes that every score falls by the mean and that all are played here; what an "
+      "index is, the authorised golf association decides.");
+  return cautions;
+}
+
+}  // namespace
+
+double handicap_index_change(double strokes_saved, double slope) {
+  constexpr double standard_slope = 113.0;
+  return strokes_saved == 0.0 ? 0.0 : -strokes_saved * standard_slope / slope;
+}
+
+double places_apart(const BagPlaces& a, const BagPlaces& b) {
+  double ahead = 0.0;
+  double apart = 0.0;
+  for (std::size_t i = 0; i < std::min(a.size(), b.size()); ++i) {
+    ahead += a[i] - b[i];
+    apart += std::abs(ahead);
+  }
+  return apart;
+}
+
+double mean_place(const BagPlaces& places) {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < places.size(); ++i) sum += static_cast<double>(i) * places[i];
+  return sum;
+}
+
+namespace {
+
+// Everything that has to be reckoned, in the order: the golfers asked for on every tee, scratch golfers from the
+// longest tee, and, where hazards change, the first ones again on the holes that differ.
+struct Work {
+  std::vector<std::size_t> tees;
+  std::vector<Golfer> golfers;
+  std::vector<Golfer> scratch;  // by gender, as asked
+  Course changed;               // none but the holes that differ
+  std::vector<Round> rounds;
+  std::size_t own = 0;  // rounds of the golfers asked for
+
+  const Round& reference(Gender gender) const {
+    const auto is_of = [gender](const Golfer& golfer) { return golfer.gender == gender; };
+    return rounds[own +
+                  static_cast<std::size_t>(std::find_if(scratch.begin(), scratch.end(), is_of) - scratch.begin())];
+  }
+  const Round* with_change(std::size_t round) const {
+    const std::size_t at = own + scratch.size() + round;
+    return at < rounds.size() ? &rounds[at] : nullptr;
+  }
+};
+
+void add_golfers(const BandsRequest& request, Work& work) {
+  for (const Gender gender : request.genders) {
+    work.scratch.push_back(golfer_of(Band::scratch, gender));
+    for (const Band band : request.bands) work.golfers.push_back(golfer_of(band, gender));
+  }
+  for (const Golfer& golfer : work.golfers) require_carries_of(golfer, request.change);
+}
+
+void add_rounds(const Course& course, const BandsRequest& request, Work& work) {
+  for (const Golfer& golfer : work.golfers) {
+    for (const std::size_t tee : work.tees) work.rounds.push_back({&golfer, &course, tee, request.change, {}, {}});
+  }
+  work.own = work.rounds.size();
+  for (const Golfer& golfer : work.scratch) work.rounds.push_back({&golfer, &course, longest_tee, {}, {}, {}});
+  if (!request.changed_course) return;
+  for (std::size_t i = 0; i < work.own; ++i) {
+    work.rounds.push_back({work.rounds[i].golfer, &work.changed, work.rounds[i].tee, request.change, {}, {}});
+  }
+}
+
+BagPlaces second_shots_of(const Round& round) {
+  if (!round.gain) return {};
+  return round_play(round.golfer->player, round.gain->answer(), &HoleGain::before, &HoleGain::play_before).second_shots;
+}
+
+void put_golfers(const Work& work, BandsResult& result) {
+  for (std::size_t i = 0; i < work.own; ++i) {
+    const Round& round = work.rounds[i];
+    const BagPlaces reference = second_shots_of(work.reference(round.golfer->gender));
+    BandOnTee on_tee = band_on_tee(round, work.with_change(i), reference);
+    on_tee.tee = i % work.tees.size();
+    on_tee.index_change =
+        index_change_on(result.tees[on_tee.tee], on_tee.gender, result.holes, on_tee.round.strokes_saved());
+    result.golfers.push_back(std::move(on_tee));
+  }
+  const bool none_finishes = std::all_of(result.golfers.begin(), result.golfers.end(),
+                                         [](const BandOnTee& golfer) { return !golfer.cannot_finish.empty(); });
+  if (none_finishes) throw CannotFinish(result.golfers.front().cannot_finish);
+}
+
+}  // namespace
+
+BandsResult compute_bands(const Course& course, const BandsRequest& request) {
+  Work work;
+  work.tees = tees_of(course, request);
+  if (request.changed_course) work.changed = changed_holes(*request.changed_course);
+  add_golfers(request, work);
+  add_rounds(course, request, work);
+  reckon_all(work.rounds, request);
+
+  BandsResult result;
+  result.course = course.name;
+  result.units = course.units;
+  result.tees = describe_tees(course, work.tees);
+  result.longest_tee = course.tees[longest_tee].name;
+  result.change = request.change;
+  result.plan = request.plan;
+  result.replanning_computed = request.plan != PlanChoice::habit;
+  result.holes = static_cast<int>(course.holes.size());
+  put_golfers(work, result);
+  for (std::size_t i = 0; i < work.golfers.size(); ++i) {
+    result.suiting.push_back(
+        suiting_tee(work.golfers[i], result.tees, course.holes.size(), &result.golfers[i * work.tees.size()]));
+  }
+  if (request.changed_course) result.changed_hazards = request.changed_course->hazards;
+  result.notes = notes_of();
+  result.cautions = cautions_of();
+  return result;
+}
+
+}  // namespace yardworth

@@ -1,0 +1,141 @@
+#include <nlohmann/json.hpp>
+
+#include "gain_parts.hpp"
+#include "yardworth/report/bands_report.hpp"
+
+namespace yardworth {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json text(std::string_view view) { return std::string(view); }
+
+Json or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
+
+Json strokes_json(const FourValues& values) {
+  return {{"strokes_before", values.before},         {"strokes_after", values.replanned},
+          {"strokes_saved", values.strokes_saved()}, {"from_tee", values.from_tee()},
+          {"from_irons", values.from_irons()},       {"from_replanning", values.from_replanning()}};
+}
+
+template <class T>
+Json before_after(const T& before, const T& after) {
+  return {{"before", before}, {"after", after}};
+}
+
+Json shares_json(const ClubShares& shares) {
+  Json json = Json::object();
+  for (const std::string& club : report::in_bag_order(shares)) json[club] = shares.at(club);
+  return json;
+}
+
+Json hazard_json(const HazardMet& before, const HazardMet& after) {
+  return {{"number", before.hazard + 1},
+          {"words", before.words},
+          {"from_yd", before.from_yd},
+          {"to_yd", before.to_yd},
+          {"found_probability", before_after(before.found, after.found)},
+          {"reached_probability", before_after(before.reached, after.reached)},
+          {"cleared_probability", before_after(before.cleared, after.cleared)}};
+}
+
+Json hole_json(const BandHole& hole) {
+  Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
+  json.update(strokes_json(hole.strokes));
+  json["green_in_regulation_probability"] =
+      before_after(hole.before.green_in_regulation, hole.after.green_in_regulation);
+  json["approach_share"] = before_after(shares_json(hole.before.approach), shares_json(hole.after.approach));
+  json["hazards"] = Json::array();
+  for (std::size_t i = 0; i < hole.before.hazards.size(); ++i) {
+    json["hazards"].push_back(hazard_json(hole.before.hazards[i], hole.after.hazards[i]));
+  }
+  return json;
+}
+
+Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
+  Json json = {
+      {"band", text(name(golfer.band))}, {"gender", text(name(golfer.gender))}, {"tee", result.tees[golfer.tee].name}};
+  if (!golfer.cannot_finish.empty()) {
+    json["cannot_finish"] = golfer.cannot_finish;
+    return json;
+  }
+  json["round"] = strokes_json(golfer.round);
+  json["handicap_index_change"] = or_null(golfer.index_change);
+  const RoundPlay& before = golfer.before;
+  const RoundPlay& after = golfer.after;
+  json["green_in_regulation_share"] = before_after(before.green_in_regulation, after.green_in_regulation);
+  json["fairway_share"] = before_after(before.fairway, after.fairway);
+  json["tee_shot_penalty_strokes"] = before_after(before.penalty, after.penalty);
+  json["approach_share"] = before_after(shares_json(before.approach), shares_json(after.approach));
+  json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
+  json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
+  json["holes"] = Json::array();
+  for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole));
+  if (result.changed_hazards.empty()) return json;
+  json["changed_holes"] = Json::array();
+  for (const ChangedHole& hole : golfer.changed) {
+    json["changed_holes"].push_back({{"without", hole_json(hole.without)}, {"with", hole_json(hole.with)}});
+  }
+  return json;
+}
+
+Json tees_json(const BandsResult& result) {
+  Json json = Json::array();
+  for (const TeeOfBands& tee : result.tees) {
+    json.push_back({{"name", tee.name},
+                    {"length_yd", tee.length_yd},
+                    {"slope", or_null(tee.slope)},
+                    {"rated_for", text(name(tee.rated_for))}});
+  }
+  return json;
+}
+
+Json suiting_json(const BandsResult& result) {
+  const auto tee_name = [&](const std::optional<std::size_t>& tee) {
+    return tee ? Json(result.tees[*tee].name) : Json(nullptr);
+  };
+  Json json = Json::array();
+  for (const SuitingTee& suits : result.suiting) {
+    json.push_back({{"band", text(name(suits.band))},
+                    {"gender", text(name(suits.gender))},
+                    {"driver_distance_yd", suits.driver_distance_yd},
+                    {"recommended_length_yd", {suits.recommended.low_yd, suits.recommended.high_yd}},
+                    {"beyond_guideline", suits.recommended.beyond_table},
+                    {"tee_by_length", tee_name(suits.by_length)},
+                    {"tee_by_clubs", tee_name(suits.by_clubs)}});
+  }
+  return json;
+}
+
+Json changed_hazards_json(const BandsResult& result) {
+  Json json = Json::array();
+  for (const ChangedHazard& hazard : result.changed_hazards) {
+    json.push_back({{"hole", hazard.hole}, {"number", hazard.hazard + 1}, {"added", hazard.added}});
+  }
+  return json;
+}
+
+}  // namespace
+
+std::string bands_json(const BandsReport& report) {
+  const BandsResult& result = report.result;
+  Json json = {{"format", "yardworth/bands/1"},
+               {"course", result.course},
+               {"change",
+                {{"driver_carry_yd", result.change.driver_carry_yd}, {"irons_carry_yd", result.change.irons_carry_yd}}},
+               {"plan", text(name(result.plan))},
+               {"replanning_computed", result.replanning_computed},
+               {"tees", tees_json(result)},
+               {"longest_tee", result.longest_tee}};
+  if (!result.changed_hazards.empty()) json["changed_hazards"] = changed_hazards_json(result);
+  json["golfers"] = Json::array();
+  for (const BandOnTee& golfer : result.golfers) json["golfers"].push_back(golfer_json(result, golfer));
+  json["suiting_tees"] = suiting_json(result);
+  std::vector<std::string> notes = report.opening;
+  notes.insert(notes.end(), result.notes.begin(), result.notes.end());
+  json["notes"] = notes;
+  json["cautions"] = result.cautions;
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace yardworth

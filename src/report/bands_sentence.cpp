@@ -1,0 +1,110 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "bands_parts.hpp"
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/bands_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+constexpr std::size_t name_width = 40;
+
+std::string shown_name(const std::string& text) { return shorten(escape_control(text), name_width); }
+
+std::string who(const BandsResult& result, const BandOnTee& golfer) {
+  return fmt::format("{} {} from the {} tees", name(golfer.band), name(golfer.gender),
+                     shown_name(result.tees[golfer.tee].name));
+}
+
+// The two golfers to whom something happens most and least.
+struct Ends {
+  const BandOnTee* most = nullptr;
+  const BandOnTee* least = nullptr;
+};
+
+Ends ends_by(const BandsResult& result, const std::function<double(const BandOnTee&)>& measure) {
+  Ends ends;
+  for (const BandOnTee& golfer : result.golfers) {
+    if (!golfer.cannot_finish.empty()) continue;
+    if (ends.most == nullptr || measure(golfer) > measure(*ends.most)) ends.most = &golfer;
+    if (ends.least == nullptr || measure(golfer) < measure(*ends.least)) ends.least = &golfer;
+  }
+  return ends;
+}
+
+std::string carry_words(const BandsResult& result) {
+  const auto amount = [&](double yards) {
+    return plain_number(std::abs(from_yards(yards, result.units))) + (yards < 0.0 ? " fewer" : " more");
+  };
+  std::string words = fmt::format("{} {} of driver carry", amount(result.change.driver_carry_yd), name(result.units));
+  if (result.change.irons_carry_yd != 0.0) {
+    words += fmt::format(", with {} in the irons,", amount(result.change.irons_carry_yd));
+  }
+  return words;
+}
+
+double costs(const BandOnTee& golfer) {
+  double sum = 0.0;
+  for (const ChangedHole& hole : golfer.changed) sum += hole.with.strokes.before - hole.without.strokes.before;
+  return sum;
+}
+
+std::string cost_words(double strokes) {
+  const std::string number = fixed(std::abs(strokes), 2);
+  if (number == "0.00") return "nothing to speak of";
+  return fmt::format("{} strokes a round{}", number, strokes < 0.0 ? " less than now" : "");
+}
+
+std::string changed_sentence(const BandsResult& result) {
+  const Ends ends = ends_by(result, costs);
+  const std::string change = result.changed_hazards.size() == 1
+                                 ? fmt::format("On hole {} {}", result.changed_hazards.front().hole,
+                                               report::changed_words(result, result.changed_hazards.front()))
+                                 : "Together the changed hazards";
+  const std::string verb = result.changed_hazards.size() == 1 ? "costs" : "cost";
+  if (ends.most == ends.least) {
+    return fmt::format("{} {} {} {}.", change, verb, who(result, *ends.most), cost_words(costs(*ends.most)));
+  }
+  return fmt::format("{} {} {} most, {}, and {} least, {}.", change, verb, who(result, *ends.most),
+                     cost_words(costs(*ends.most)), who(result, *ends.least), cost_words(costs(*ends.least)));
+}
+
+}  // namespace
+
+std::string bands_sentence(const BandsResult& result) {
+  if (!result.changed_hazards.empty()) return changed_sentence(result);
+  const Ends ends = ends_by(result, [](const BandOnTee& golfer) { return golfer.round.strokes_saved(); });
+  const auto saved = [](const BandOnTee* golfer) { return fixed(golfer->round.strokes_saved(), 1); };
+  const std::string course = shown_name(result.course);
+  if (ends.most == ends.least) {
+    return fmt::format("On {} {} save {} {} strokes a round.", course, carry_words(result), who(result, *ends.most),
+                       saved(ends.most));
+  }
+  return fmt::format("On {} {} save {} most, {} strokes a round, and {} least, {}.", course, carry_words(result),
+                     who(result, *ends.most), saved(ends.most), who(result, *ends.least), saved(ends.least));
+}
+
+namespace report {
+
+std::string changed_words(const BandsResult& result, const ChangedHazard& hazard) {
+  // The first golfer who meets it tells what it is; the words end with distances, which depend on the tee.
+  for (const BandOnTee& golfer : result.golfers) {
+    for (const ChangedHole& hole : golfer.changed) {
+      if (hole.with.number != hazard.hole) continue;
+      for (const HazardMet& met : hole.with.before.hazards) {
+        if (met.hazard != static_cast<int>(hazard.hazard)) continue;
+        const std::string what = met.words.substr(0, met.words.find(" at "));
+        return hazard.added ? "a new " + what : fmt::format("the {} where it is moved to", what);
+      }
+    }
+  }
+  return hazard.added ? "the new hazard" : "the moved hazard";
+}
+
+}  // namespace report
+}  // namespace yardworth

@@ -1,0 +1,384 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bands_parts.hpp"
+#include "gain_parts.hpp"
+#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/report/bands_report.hpp"
+#include "yardworth/report/text.hpp"
+
+namespace yardworth {
+namespace {
+
+using Cells = std::vector<std::string>;
+
+// Tables of clubs are shown when there are at most so many: one for each gender and tee.
+constexpr std::size_t most_club_tables = 2;
+
+std::string strokes(double value) { return fixed(value, 2); }
+
+// "+0.1"; nothing gained or lost has no sign.
+std::string signed_tenths(double value) {
+  const std::string number = fixed(value, 1);
+  return value > 0.0 && number != "0.0" ? "+" + number : number;
+}
+
+std::string before_after(const std::string& before, const std::string& after) {
+  return before == after ? before : before + " -> " + after;
+}
+
+std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
+
+std::string section(const std::string& title) { return fmt::format("\n{}\n", title); }
+
+std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
+
+std::string shown(const std::string& tee) { return shorten(escape_control(tee), 16); }
+
+std::string title_of(Gender gender) { return gender == Gender::men ? "Men" : "Women"; }
+
+std::vector<Gender> genders_of(const BandsResult& result) {
+  std::vector<Gender> genders;
+  for (const BandOnTee& golfer : result.golfers) {
+    if (std::find(genders.begin(), genders.end(), golfer.gender) == genders.end()) genders.push_back(golfer.gender);
+  }
+  return genders;
+}
+
+// What each of the golfers of one gender plays; the band is named where it begins.
+template <class RowsOf>
+void put_rows(const BandsResult& result, Gender gender, Table& table, RowsOf rows_of) {
+  std::string last;
+  for (const BandOnTee& golfer : result.golfers) {
+    if (golfer.gender != gender) continue;
+    const std::string band(name(golfer.band));
+    const Cells begin = {band == last ? "" : band, shown(result.tees[golfer.tee].name)};
+    last = band;
+    for (Cells row : rows_of(golfer)) {
+      row.insert(row.begin(), begin.begin(), begin.end());
+      table.rows.push_back(std::move(row));
+    }
+  }
+}
+
+// The club that half of the approach shots are longer than.
+std::string middle_club(const ClubShares& shares) {
+  double sum = 0.0;
+  std::string club = "-";
+  for (const std::string& longest_first : report::in_bag_order(shares)) {
+    club = longest_first;
+    sum += shares.at(club);
+    if (sum >= 0.5) break;
+  }
+  return report::short_club_name(escape_control(club));
+}
+
+// Which parts of the strokes saved there are to tell apart.
+struct Parts {
+  bool irons;
+  bool replanning;
+
+  explicit Parts(const BandsResult& result)
+      : irons(result.change.irons_carry_yd != 0.0), replanning(result.replanning_computed) {}
+  bool any() const { return irons || replanning; }
+};
+
+Cells golfer_row(const BandOnTee& golfer, const Parts& parts) {
+  if (!golfer.cannot_finish.empty()) return {"-"};
+  const FourValues& round = golfer.round;
+  Cells row = {fixed(round.before, 1), strokes(round.strokes_saved())};
+  if (parts.any()) row.push_back(strokes(round.from_tee()));
+  if (parts.irons) row.push_back(strokes(round.from_irons()));
+  if (parts.replanning) row.push_back(strokes(round.from_replanning()));
+  row.push_back(golfer.index_change ? signed_tenths(*golfer.index_change) : "-");
+  row.push_back(before_after(percent(golfer.before.green_in_regulation), percent(golfer.after.green_in_regulation)));
+  row.push_back(before_after(percent(golfer.before.fairway), percent(golfer.after.fairway)));
+  row.push_back(fixed(golfer.before.penalty, 1) + " -> " + fixed(golfer.after.penalty, 1));
+  row.push_back(before_after(middle_club(golfer.before.approach), middle_club(golfer.after.approach)));
+  return row;
+}
+
+Table bands_table(const Parts& parts) {
+  Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes"}, {"saved"}}, {}};
+  if (parts.any()) table.columns.push_back({"from the\ntee shot"});
+  if (parts.irons) table.columns.push_back({"from the\nirons"});
+  if (parts.replanning) table.columns.push_back({"from\nreplanning"});
+  table.columns.insert(table.columns.end(), {{"Handicap\nIndex"},
+                                             {"greens in\nregulation"},
+                                             {"fairways\nfound"},
+                                             {"tee shot\npenalties"},
+                                             {"middle club\ninto greens", Align::left}});
+  return table;
+}
+
+std::string cannot_finish_lines(const BandsResult& result) {
+  std::string text;
+  for (const BandOnTee& golfer : result.golfers) {
+    if (golfer.cannot_finish.empty()) continue;
+    text += bullet(fmt::format("{} {}, {} tees: {}", name(golfer.band), name(golfer.gender),
+                               shown(result.tees[golfer.tee].name), golfer.cannot_finish));
+  }
+  return text;
+}
+
+std::string bands_section(const BandsResult& result) {
+  const Parts parts(result);
+  std::string text;
+  for (const Gender gender : genders_of(result)) {
+    Table table = bands_table(parts);
+    put_rows(result, gender, table,
+             [&](const BandOnTee& golfer) { return std::vector<Cells>{golfer_row(golfer, parts)}; });
+    text += section(title_of(gender)) + format_table(table);
+  }
+  return text +
+         wrap(
+             "Strokes: expected for a round before the change. Middle club into greens: half of the approach "
+             "shots are played with a longer one, half with a shorter. Handicap Index: the change to expect; "
+             "- where the tees are not rated for them.",
+             report_width) +
+         cannot_finish_lines(result);
+}
+
+std::string suiting_section(const BandsResult& result) {
+  if (result.tees.size() < 2) return "";
+  const std::string unit = name(result.units);
+  Table table{{{"", Align::left},
+               {"drive\n" + unit},
+               {"recommended\n" + unit},
+               {"tees by\nlength", Align::left},
+               {"tees by\nclubs", Align::left},
+               {"clubs longer than scratch,\ntee by tee", Align::left}},
+              {}};
+  const auto tee_name = [&](const std::optional<std::size_t>& tee) {
+    return tee ? shown(result.tees[*tee].name) : std::string("-");
+  };
+  for (std::size_t i = 0; i < result.suiting.size(); ++i) {
+    const SuitingTee& suits = result.suiting[i];
+    std::string apart;
+    for (std::size_t tee = 0; tee < result.tees.size(); ++tee) {
+      const BandOnTee& golfer = result.golfers[i * result.tees.size() + tee];
+      apart += (tee > 0 ? " / " : "") + (golfer.clubs_longer ? signed_tenths(*golfer.clubs_longer) : "-");
+    }
+    table.rows.push_back(
+        {fmt::format("{} {}", name(suits.band), name(suits.gender)), whole(suits.driver_distance_yd, result.units),
+         whole(suits.recommended.low_yd, result.units) + "-" + whole(suits.recommended.high_yd, result.units),
+         tee_name(suits.by_length), tee_name(suits.by_clubs), apart});
+  }
+  std::string lengths;
+  for (const TeeOfBands& tee : result.tees) {
+    lengths += fmt::format("{}{} {}", lengths.empty() ? "" : ", ", shown(tee.name), whole(tee.length_yd, result.units));
+  }
+  return section("Which tees suit whom") + format_table(table) +
+         wrap(fmt::format("By length: the total length recommended for the length of the drive (USGA / PGA of America "
+                          "tee guideline); here {}. By clubs: the second shots of the par 4s are nearest to those of "
+                          "scratch golfers of the same gender from the {} tees.",
+                          lengths, shown(result.longest_tee)),
+              report_width);
+}
+
+// The golfers of one gender on one tee, who have a column each.
+std::vector<const BandOnTee*> column_of(const BandsResult& result, Gender gender, std::size_t tee) {
+  std::vector<const BandOnTee*> golfers;
+  for (const BandOnTee& golfer : result.golfers) {
+    if (golfer.gender == gender && golfer.tee == tee && golfer.cannot_finish.empty()) golfers.push_back(&golfer);
+  }
+  return golfers;
+}
+
+Table table_by_band(const std::vector<const BandOnTee*>& golfers, const std::string& heading) {
+  Table table{{{heading, Align::left}}, {}};
+  for (const BandOnTee* golfer : golfers) table.columns.push_back({std::string(name(golfer->band))});
+  return table;
+}
+
+std::string who(const BandsResult& result, Gender gender, std::size_t tee) {
+  return fmt::format("{}, {} tees", name(gender), shown(result.tees[tee].name));
+}
+
+std::string clubs_table(const BandsResult& result, Gender gender, std::size_t tee) {
+  const auto golfers = column_of(result, gender, tee);
+  if (golfers.empty()) return "";
+  ClubShares all;
+  for (const BandOnTee* golfer : golfers) {
+    for (const auto& [club, share] : golfer->before.approach) all[club] += share;
+    for (const auto& [club, share] : golfer->after.approach) all[club] += share;
+  }
+  const auto share_of = [](const RoundPlay& play, const std::string& club) {
+    const auto share = play.approach.find(club);
+    return share == play.approach.end() ? std::string("-") : percent(share->second);
+  };
+  Table table = table_by_band(golfers, "");
+  for (const std::string& club : report::in_bag_order(all)) {
+    Cells row = {escape_control(club)};
+    for (const BandOnTee* golfer : golfers) {
+      const std::string before = share_of(golfer->before, club);
+      const std::string after = share_of(golfer->after, club);
+      row.push_back(before == after ? before : before + ">" + after);
+    }
+    table.rows.push_back(std::move(row));
+  }
+  return section("Approach shots by club, before > after: " + who(result, gender, tee)) + format_table(table);
+}
+
+std::string clubs_section(const BandsResult& result) {
+  const std::vector<Gender> genders = genders_of(result);
+  if (genders.size() * result.tees.size() > most_club_tables) return "";
+  std::string text;
+  for (const Gender gender : genders) {
+    for (std::size_t tee = 0; tee < result.tees.size(); ++tee) text += clubs_table(result, gender, tee);
+  }
+  return text +
+         "An approach is the first stroke after the tee shot that is played at the green from beyond the short "
+         "game.\n";
+}
+
+const BandHole* hole_of(const BandOnTee& golfer, int number) {
+  const auto hole = std::find_if(golfer.holes.begin(), golfer.holes.end(),
+                                 [number](const BandHole& here) { return here.number == number; });
+  return hole == golfer.holes.end() ? nullptr : &*hole;
+}
+
+std::string hazards_table(const BandsResult& result, int number, Gender gender, std::size_t tee) {
+  const auto golfers = column_of(result, gender, tee);
+  if (golfers.empty()) return "";
+  Table table = table_by_band(golfers, "");
+  table.columns.insert(table.columns.begin() + 1, {"", Align::left});
+  const auto put = [&](const std::string& hazard, const char* what, double HazardMet::*chance, std::size_t i) {
+    Cells row = {hazard, what};
+    for (const BandOnTee* golfer : golfers) {
+      row.push_back(percent(hole_of(*golfer, number)->before.hazards[i].*chance));
+    }
+    table.rows.push_back(std::move(row));
+  };
+  const std::vector<HazardMet>& hazards = hole_of(*golfers.front(), number)->before.hazards;
+  for (std::size_t i = 0; i < hazards.size(); ++i) {
+    put(fmt::format("{}. {}", hazards[i].hazard + 1, hazards[i].words), "found", &HazardMet::found, i);
+    put("", "reached", &HazardMet::reached, i);
+    put("", "cleared", &HazardMet::cleared, i);
+  }
+  if (hazards.empty()) return "";
+  return section(fmt::format("Hole {}, tee shots: {}", number, who(result, gender, tee))) + format_table(table);
+}
+
+std::string hazards_section(const BandsReport& report) {
+  if (!report.hole) return "";
+  std::string text;
+  for (const Gender gender : genders_of(report.result)) {
+    for (std::size_t tee = 0; tee < report.result.tees.size(); ++tee) {
+      text += hazards_table(report.result, *report.hole, gender, tee);
+    }
+  }
+  if (text.empty()) return section(fmt::format("Hole {} has no hazards beyond the tees.", *report.hole));
+  return text +
+         "Found: the tee shot ends in it. Reached and cleared: it finishes level with its beginning, beyond its end.\n";
+}
+
+const HazardMet* met(const HolePlay& play, std::size_t hazard) {
+  const auto found = std::find_if(play.hazards.begin(), play.hazards.end(),
+                                  [&](const HazardMet& here) { return here.hazard == static_cast<int>(hazard); });
+  return found == play.hazards.end() ? nullptr : &*found;
+}
+
+const ChangedHole* changed_hole(const BandOnTee& golfer, int number) {
+  const auto hole = std::find_if(golfer.changed.begin(), golfer.changed.end(),
+                                 [number](const ChangedHole& here) { return here.with.number == number; });
+  return hole == golfer.changed.end() ? nullptr : &*hole;
+}
+
+Cells changed_row(const BandOnTee& golfer, const ChangedHazard& hazard, Units units) {
+  const ChangedHole* hole = changed_hole(golfer, hazard.hole);
+  if (hole == nullptr) return {"-"};
+  const double without = hole->without.strokes.before;
+  const double with = hole->with.strokes.before;
+  Cells row = {strokes(without), strokes(with), strokes(with - without)};
+  const HazardMet* now = met(hole->with.before, hazard.hazard);
+  const HazardMet* was = hazard.added ? nullptr : met(hole->without.before, hazard.hazard);
+  if (now == nullptr) {
+    row.emplace_back("behind");
+    return row;
+  }
+  const auto chances = [&](double HazardMet::*chance) {
+    return was == nullptr ? percent(now->*chance) : before_after(percent(was->*chance), percent(now->*chance));
+  };
+  row.push_back(whole(now->from_yd, units) + "-" + whole(now->to_yd, units));
+  for (const auto chance : {&HazardMet::found, &HazardMet::reached, &HazardMet::cleared}) {
+    row.push_back(chances(chance));
+  }
+  return row;
+}
+
+std::string changed_section(const BandsResult& result) {
+  std::string text;
+  for (const ChangedHazard& hazard : result.changed_hazards) {
+    for (const Gender gender : genders_of(result)) {
+      Table table{{{"", Align::left},
+                   {"tees", Align::left},
+                   {"strokes\nas it is"},
+                   {"\nchanged"},
+                   {"\ncosts"},
+                   {"from\nthe tee"},
+                   {"found"},
+                   {"reached"},
+                   {"cleared"}},
+                  {}};
+      put_rows(result, gender, table,
+               [&](const BandOnTee& golfer) { return std::vector<Cells>{changed_row(golfer, hazard, result.units)}; });
+      text +=
+          section(fmt::format("Hole {}, {}: {}", hazard.hole, report::changed_words(result, hazard), name(gender))) +
+          format_table(table);
+    }
+  }
+  return text +
+         wrap(
+             "Strokes: expected for the hole, with all changes of it. Found: the tee shot ends in the hazard. Reached "
+             "and cleared: it finishes level with its beginning, beyond its end.",
+             report_width) +
+         cannot_finish_lines(result);
+}
+
+std::string plan_words(const BandsResult& result) {
+  if (result.plan == PlanChoice::habit) {
+    return "Habit plan: the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits "
+           "the distance left at the middle of the green. What playing the course differently would save or avoid is "
+           "not in it; --plan best looks for that.";
+  }
+  return "Best plan: for every place the ball can lie, the club and aim with the fewest expected strokes.";
+}
+
+std::string basis_section(const BandsResult& result) {
+  std::string text = section("What it rests on") + bullet(plan_words(result));
+  for (const std::string& note : result.notes) text += bullet(note);
+  text += section("Cautions");
+  for (const std::string& caution : result.cautions) text += bullet(caution);
+  return text;
+}
+
+std::string more_section(const BandsReport& report) {
+  const bool clubs_shown = genders_of(report.result).size() * report.result.tees.size() <= most_club_tables;
+  std::string more;
+  if (!clubs_shown) more = "--tee NAME --gender men tells the approach shots club by club";
+  if (!report.hole) more += std::string(more.empty() ? "" : ", ") + "--hole N who finds which hazard of a hole";
+  return more.empty() ? "" : section("More") + wrap(more + ". --format json has everything.", report_width);
+}
+
+}  // namespace
+
+std::string bands_text(const BandsReport& report, bool emphasis) {
+  const BandsResult& result = report.result;
+  std::string text;
+  for (const std::string& line : report.opening) text += wrap(escape_control(line), report_width);
+  if (!text.empty()) text += '\n';
+  std::string answer = wrap(bands_sentence(result), report_width);
+  if (emphasis) {
+    answer.pop_back();
+    answer = "\x1b[1m" + answer + "\x1b[0m\n";
+  }
+  text += answer;
+  if (!result.changed_hazards.empty()) return text + changed_section(result) + basis_section(result);
+  return text + bands_section(result) + suiting_section(result) + clubs_section(result) + hazards_section(report) +
+         more_section(report) + basis_section(result);
+}
+
+}  // namespace yardworth
