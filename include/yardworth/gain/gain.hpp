@@ -66,7 +66,8 @@ struct HoleGain {
   // Of the answer's plan with method play: the variance of the strokes of one play before the change, and, where the
   // request asks for it, how the hole is played.
   double strokes_variance = 0.0;
-  std::optional<HolePlay> play_before, play_after;
+  std::optional<HolePlay> play_before = std::nullopt;
+  std::optional<HolePlay> play_after = std::nullopt;
 };
 
 struct PlanGain {
