@@ -106,12 +106,17 @@ PlanValue evaluate_habit(const HoleModel& model) {
 }
 
 // How the hole is played before and after, and how much its strokes vary.
-void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanValue& before, const PlanValue& after,
+void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanValue& before,
+                    const ActionFrom& from_before, const PlanValue& after, const ActionFrom& from_after,
                     HoleGain& gain) {
-  gain.strokes_variance = strokes_variance(hole.before, before);
-  if (!setting.request.describe_play) return;
-  gain.play_before = describe_play(hole.before, setting.golfers.before, before, gain.par, setting.units);
-  gain.play_after = describe_play(hole.all_longer, setting.golfers.all_longer, after, gain.par, setting.units);
+  if (!setting.request.describe_play) {
+    gain.strokes_variance = strokes_variance(hole.before, before);
+    return;
+  }
+  gain.play_before = describe_play(hole.before, setting.golfers.before, before, from_before, gain.par, setting.units);
+  gain.play_after =
+      describe_play(hole.all_longer, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
+  gain.strokes_variance = gain.play_before->strokes_variance;
 }
 
 // Method table: the habit's tee shot, and the baseline from there.
@@ -147,7 +152,9 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
     strokes.driver_longer = driver.at_tee;
     strokes.all_longer = after.at_tee;
     // With both plans the answer is the best one.
-    if (setting.request.plan == PlanChoice::habit) describe_plays(setting, hole, value_before, after, gain);
+    if (setting.request.plan == PlanChoice::habit) {
+      describe_plays(setting, hole, value_before, from_before, after, from_after, gain);
+    }
   }
   strokes.replanned = strokes.all_longer;
   return gain;
@@ -187,7 +194,8 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
     strokes.replanned = std::min(strokes.all_longer, planned_after.at_tee);
   }
   const Plan& plan_after = planned_after.plan;
-  describe_plays(setting, hole, best_before, planned_after, gain);
+  describe_plays(setting, hole, best_before, near_plan(before, plan), planned_after,
+                 near_plan(hole.all_longer, plan_after), gain);
   const auto tee = static_cast<std::size_t>(before.tee_state());
   describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
                      near_plan(hole.all_longer, plan_after), gain);

@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <span>
+#include <utility>
 
 #include "yardworth/strategy/strikes.hpp"
 
@@ -54,31 +56,64 @@ void send(const PlanValue& planned, StateId state, double balls, Balls& to) {
   for (const auto& [other, share] : row.to) to[static_cast<std::size_t>(other)] += balls * share;
 }
 
-// Follows one ball from the tee, stroke by stroke, until it is nearly certain to have left: visit(state, balls) for
-// every state that it may lie in, and goes on from there where visit says so.
-template <class Visit>
-void follow_balls(const HoleModel& model, const PlanValue& planned, Visit visit) {
+// Where the strikes of a state end under the plan. Struck once, since every question comes to the same states.
+struct Outcome {
+  Rest rest;
+  Settled settled;
+  double weight = 0.0;
+};
+
+class Outcomes {
+ public:
+  // All are kept in `store`, whose memory serves one hole after the other.
+  Outcomes(const HoleModel& model, const PlanValue& planned, std::vector<Outcome>& store)
+      : model_(model), planned_(planned), store_(store), places_(static_cast<std::size_t>(model.state_count())) {
+    store_.clear();
+  }
+
+  // Valid until the next state is asked for.
+  std::span<const Outcome> of(StateId state) {
+    auto& [first, count] = places_[static_cast<std::size_t>(state)];
+    if (count == 0) {
+      first = store_.size();
+      for_each_strike(model_, state, planned_.plan[static_cast<std::size_t>(state)],
+                      [&](const Rest& rest, double weight) {
+                        store_.push_back({rest, model_.settle(rest), weight});
+                      });
+      count = store_.size() - first;
+    }
+    return {store_.data() + first, count};
+  }
+
+ private:
+  const HoleModel& model_;
+  const PlanValue& planned_;
+  std::vector<Outcome>& store_;
+  std::vector<std::pair<std::size_t, std::size_t>> places_;  // by state: where in the store, and how many
+};
+
+std::vector<Outcome>& store_of_thread() {
+  thread_local std::vector<Outcome> store;
+  return store;
+}
+
+}  // namespace
+
+std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned) {
   constexpr double gone = 1e-9;
+  Balls visits = no_balls(model);
   Balls here = no_balls(model);
   here[static_cast<std::size_t>(model.tee_state())] = 1.0;
   for (int stroke = 0; stroke < most_strokes && sum_of(here) > gone; ++stroke) {
     Balls next = no_balls(model);
     for (StateId state = 0; state < model.state_count(); ++state) {
       const double balls = here[static_cast<std::size_t>(state)];
-      if (balls > 0.0 && visit(state, balls)) send(planned, state, balls, next);
+      if (balls <= 0.0) continue;
+      visits[static_cast<std::size_t>(state)] += balls;
+      send(planned, state, balls, next);
     }
     here = std::move(next);
   }
-}
-
-}  // namespace
-
-std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned) {
-  Balls visits = no_balls(model);
-  follow_balls(model, planned, [&](StateId state, double balls) {
-    visits[static_cast<std::size_t>(state)] += balls;
-    return true;
-  });
   return visits;
 }
 
@@ -87,7 +122,9 @@ double short_game_variance(double expected, double added_per_stroke) {
   return share * (1.0 - share) + added_per_stroke * std::max(0.0, expected - 1.0);
 }
 
-double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke) {
+namespace {
+
+double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke, Outcomes& outcomes) {
   const std::vector<double> value = filled_values(model, planned);
   const std::vector<double> visits = expected_visits(model, planned);
   double variance = 0.0;
@@ -97,8 +134,7 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, double
     double mean = 0.0;
     double squares = 0.0;
     double short_game = 0.0;
-    for_each_strike(model, state, planned.plan[index], [&](const Rest& rest, double weight) {
-      const Settled settled = model.settle(rest);
+    for (const auto& [rest, settled, weight] : outcomes.of(state)) {
       double worth = settled.worth(value);
       if (settled.kind == Settled::Kind::replay) worth += value[index];
       if (settled.kind == Settled::Kind::holed) {
@@ -106,10 +142,17 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, double
       }
       mean += weight * worth;
       squares += weight * worth * worth;
-    });
+    }
     variance += visits[index] * (std::max(0.0, squares - mean * mean) + short_game);
   }
   return variance;
+}
+
+}  // namespace
+
+double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke) {
+  Outcomes outcomes(model, planned, store_of_thread());
+  return strokes_variance(model, planned, added_per_stroke, outcomes);
 }
 
 namespace {
@@ -165,8 +208,8 @@ class GreenFromShortGame {
 // Balls by state and strokes taken so far, followed until they are on the green or out of strokes.
 class Regulation {
  public:
-  Regulation(const HoleModel& model, const PlanValue& planned, int par)
-      : model_(model), planned_(planned), near_(model), last_(par - 2) {
+  Regulation(const HoleModel& model, const PlanValue& planned, int par, Outcomes& outcomes)
+      : model_(model), planned_(planned), outcomes_(outcomes), near_(model), last_(par - 2) {
     for (int taken = 0; taken < last_; ++taken) balls_.push_back(no_balls(model));
     balls_.front()[static_cast<std::size_t>(model.tee_state())] = 1.0;
   }
@@ -184,15 +227,14 @@ class Regulation {
  private:
   // Every stroke takes one more, so that a ball never comes back to where it has been with the same strokes taken.
   void strike(StateId state, int taken, double balls) {
-    for_each_strike(model_, state, planned_.plan[static_cast<std::size_t>(state)],
-                    [&](const Rest& rest, double weight) {
-                      const int now = taken + 1 + rest.penalty_strokes;
-                      if (now <= last_) count(state, rest, now, balls * weight);
-                    });
+    for (const Outcome& outcome : outcomes_.of(state)) {
+      const int now = taken + 1 + outcome.rest.penalty_strokes;
+      if (now <= last_) count(state, outcome, now, balls * outcome.weight);
+    }
   }
 
-  void count(StateId state, const Rest& rest, int taken, double balls) {
-    const Settled settled = model_.settle(rest);
+  void count(StateId state, const Outcome& outcome, int taken, double balls) {
+    const auto& [rest, settled, weight] = outcome;
     if (settled.kind == Settled::Kind::holed) {
       const bool on_green = rest.lie == Lie::green;
       if (on_green) green_ += balls;
@@ -211,31 +253,75 @@ class Regulation {
 
   const HoleModel& model_;
   const PlanValue& planned_;
+  Outcomes& outcomes_;
   GreenFromShortGame near_;
   int last_;  // strokes that the green may take
   std::vector<Balls> balls_;
   double green_ = 0.0;
 };
 
-bool is_played_at_green(const HoleModel& model, StateId state, const Action& action) {
-  const Swing swing = model.swing_of(model.lie_of(state), action);
-  const double left = distance_left(model, model.place_of(state));
-  const double total = swing.total_yd(roll_factor(Ground::green, model.map().firmness()));
+bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
+  const double left = distance_left(model, from);
+  const double total = model.swing_of(lie, action).total_yd(roll_factor(Ground::green, model.map().firmness()));
   return std::abs(total - left) <= near_enough * left;
 }
 
-std::map<std::string, double> approach_clubs(const HoleModel& model, const Player& player, const PlanValue& planned) {
-  std::map<std::string, double> clubs;
-  follow_balls(model, planned, [&](StateId state, double balls) {
-    if (!is_planned(planned, state)) return false;
-    const Action& action = planned.plan[static_cast<std::size_t>(state)];
-    if (state == model.tee_state() || !is_played_at_green(model, state, action)) return true;
-    const Swing& swing = model.swings(model.lie_of(state))[static_cast<std::size_t>(action.swing)];
-    clubs[player.clubs[swing.club].name] += balls;
-    return false;
-  });
-  return clubs;
-}
+// Follows balls to their approach, and counts its club.
+class Approaches {
+ public:
+  Approaches(const HoleModel& model, const Player& player, const PlanValue& planned, const ActionFrom& action_from,
+             Outcomes& outcomes)
+      : model_(model), player_(player), planned_(planned), action_from_(action_from), outcomes_(outcomes) {}
+
+  std::map<std::string, double> clubs() {
+    constexpr double gone = 1e-6;
+    Balls here = no_balls(model_);
+    here[static_cast<std::size_t>(model_.tee_state())] = 1.0;
+    for (int stroke = 0; stroke < most_strokes && sum_of(here) > gone; ++stroke) {
+      next_ = no_balls(model_);
+      for (StateId state = 0; state < model_.state_count(); ++state) {
+        const double balls = here[static_cast<std::size_t>(state)];
+        if (balls > 0.0 && is_planned(planned_, state)) play_on(state, balls);
+      }
+      here = next_;
+    }
+    return clubs_;
+  }
+
+ private:
+  void play_on(StateId state, double balls) {
+    // Few balls are not worth striking.
+    constexpr double few = 1e-3;
+    const Lie lie = model_.lie_of(state);
+    const Action& action = planned_.plan[static_cast<std::size_t>(state)];
+    if (lie != Lie::tee && count_if_approach(lie, model_.place_of(state), action, balls)) return;
+    if (balls < few) return send(planned_, state, balls, next_);
+    for (const Outcome& outcome : outcomes_.of(state)) come_to(state, outcome, balls * outcome.weight);
+  }
+
+  void come_to(StateId state, const Outcome& outcome, double balls) {
+    const auto& [rest, settled, weight] = outcome;
+    if (settled.kind == Settled::Kind::replay) next_[static_cast<std::size_t>(state)] += balls;
+    if (settled.kind != Settled::Kind::between_states) return;
+    if (count_if_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at), balls)) return;
+    const std::array<double, 4> shares = settled.weights();
+    for (std::size_t i = 0; i < 4; ++i) next_[settled.state[i]] += balls * shares[i];
+  }
+
+  bool count_if_approach(Lie lie, Point from, const Action& action, double balls) {
+    if (!is_played_at_green(model_, lie, from, action)) return false;
+    clubs_[player_.clubs[model_.swings(lie)[static_cast<std::size_t>(action.swing)].club].name] += balls;
+    return true;
+  }
+
+  const HoleModel& model_;
+  const Player& player_;
+  const PlanValue& planned_;
+  const ActionFrom& action_from_;
+  Outcomes& outcomes_;
+  Balls next_;
+  std::map<std::string, double> clubs_;
+};
 
 // How far along the line of play, from the tee, the tee shots finish, with their probabilities. A ball that a penalty
 // takes elsewhere counts where it came down.
@@ -286,10 +372,13 @@ std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_sho
 
 }  // namespace
 
-HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned, int par, Units units) {
+HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned,
+                       const ActionFrom& action_from, int par, Units units) {
   HolePlay play;
-  play.green_in_regulation = Regulation(model, planned, par).green();
-  if (par > 3) play.approach = approach_clubs(model, player, planned);
+  Outcomes outcomes(model, planned, store_of_thread());
+  play.strokes_variance = strokes_variance(model, planned, short_game_added_variance, outcomes);
+  play.green_in_regulation = Regulation(model, planned, par, outcomes).green();
+  if (par > 3) play.approach = Approaches(model, player, planned, action_from, outcomes).clubs();
   play.hazards = hazards_met(model, planned.plan[static_cast<std::size_t>(model.tee_state())], units);
   return play;
 }

@@ -41,6 +41,9 @@ std::string carry_words(const BandsResult& result) {
   const auto amount = [&](double yards) {
     return plain_number(std::abs(from_yards(yards, result.units))) + (yards < 0.0 ? " fewer" : " more");
   };
+  if (result.change.driver_carry_yd == 0.0) {
+    return fmt::format("{} {} in the irons", amount(result.change.irons_carry_yd), name(result.units));
+  }
   std::string words = fmt::format("{} {} of driver carry", amount(result.change.driver_carry_yd), name(result.units));
   if (result.change.irons_carry_yd != 0.0) {
     words += fmt::format(", with {} in the irons,", amount(result.change.irons_carry_yd));
@@ -78,15 +81,23 @@ std::string changed_sentence(const BandsResult& result) {
 
 std::string bands_sentence(const BandsResult& result) {
   if (!result.changed_hazards.empty()) return changed_sentence(result);
-  const Ends ends = ends_by(result, [](const BandOnTee& golfer) { return golfer.round.strokes_saved(); });
-  const auto saved = [](const BandOnTee* golfer) { return fixed(golfer->round.strokes_saved(), 1); };
-  const std::string course = shown_name(result.course);
-  if (ends.most == ends.least) {
-    return fmt::format("On {} {} save {} {} strokes a round.", course, carry_words(result), who(result, *ends.most),
-                       saved(ends.most));
+  if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
+    return fmt::format("With no carry gained or lost nothing changes on {}.", shown_name(result.course));
   }
-  return fmt::format("On {} {} save {} most, {} strokes a round, and {} least, {}.", course, carry_words(result),
-                     who(result, *ends.most), saved(ends.most), who(result, *ends.least), saved(ends.least));
+  // Of a loss the golfer who loses most comes first.
+  const bool loss = result.change.driver_carry_yd < 0.0 ||
+                    (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd < 0.0);
+  const double sign = loss ? -1.0 : 1.0;
+  const auto effect = [sign](const BandOnTee& golfer) { return sign * golfer.round.strokes_saved(); };
+  const Ends ends = ends_by(result, effect);
+  const std::string change =
+      fmt::format("On {} {} {}", shown_name(result.course), carry_words(result), loss ? "cost" : "save");
+  const std::string most = fixed(effect(*ends.most), 1);
+  if (ends.most == ends.least) {
+    return fmt::format("{} {} {} strokes a round.", change, who(result, *ends.most), most);
+  }
+  return fmt::format("{} {} most, {} strokes a round, and {} least, {}.", change, who(result, *ends.most), most,
+                     who(result, *ends.least), fixed(effect(*ends.least), 1));
 }
 
 namespace report {

@@ -16,6 +16,8 @@ using Cells = std::vector<std::string>;
 
 // Tables of clubs are shown when there are at most so many: one for each gender and tee.
 constexpr std::size_t most_club_tables = 2;
+// A hazard that fewer tee shots than this reach is out of reach.
+constexpr double worth_telling = 0.005;
 
 std::string strokes(double value) { return fixed(value, 2); }
 
@@ -207,7 +209,9 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
   }
   const auto share_of = [](const RoundPlay& play, const std::string& club) {
     const auto share = play.approach.find(club);
-    return share == play.approach.end() ? std::string("-") : percent(share->second);
+    std::string shown_share = share == play.approach.end() ? "-" : percent(share->second);
+    if (shown_share.back() == '%') shown_share.pop_back();
+    return shown_share;
   };
   Table table = table_by_band(golfers, "");
   for (const std::string& club : report::in_bag_order(all)) {
@@ -215,11 +219,11 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
     for (const BandOnTee* golfer : golfers) {
       const std::string before = share_of(golfer->before, club);
       const std::string after = share_of(golfer->after, club);
-      row.push_back(before == after ? before : before + ">" + after);
+      row.push_back(before == after ? before : before + " -> " + after);
     }
     table.rows.push_back(std::move(row));
   }
-  return section("Approach shots by club, before > after: " + who(result, gender, tee)) + format_table(table);
+  return section("Approach shots by club, in 100, before -> after: " + who(result, gender, tee)) + format_table(table);
 }
 
 std::string clubs_section(const BandsResult& result) {
@@ -230,8 +234,10 @@ std::string clubs_section(const BandsResult& result) {
     for (std::size_t tee = 0; tee < result.tees.size(); ++tee) text += clubs_table(result, gender, tee);
   }
   return text +
-         "An approach is the first stroke after the tee shot that is played at the green from beyond the short "
-         "game.\n";
+         wrap(
+             "An approach is the first stroke after the tee shot that is played at the green from beyond the short "
+             "game.",
+             report_width);
 }
 
 const BandHole* hole_of(const BandOnTee& golfer, int number) {
@@ -253,13 +259,26 @@ std::string hazards_table(const BandsResult& result, int number, Gender gender, 
     table.rows.push_back(std::move(row));
   };
   const std::vector<HazardMet>& hazards = hole_of(*golfers.front(), number)->before.hazards;
+  const auto is_reached = [&](std::size_t i) {
+    return std::any_of(golfers.begin(), golfers.end(), [&](const BandOnTee* golfer) {
+      return hole_of(*golfer, number)->before.hazards[i].reached >= worth_telling;
+    });
+  };
+  std::string out_of_reach;
   for (std::size_t i = 0; i < hazards.size(); ++i) {
+    if (!is_reached(i)) {
+      out_of_reach +=
+          fmt::format("{}{}. {}", out_of_reach.empty() ? "" : ", ", hazards[i].hazard + 1, hazards[i].words);
+      continue;
+    }
     put(fmt::format("{}. {}", hazards[i].hazard + 1, hazards[i].words), "found", &HazardMet::found, i);
     put("", "reached", &HazardMet::reached, i);
     put("", "cleared", &HazardMet::cleared, i);
   }
   if (hazards.empty()) return "";
-  return section(fmt::format("Hole {}, tee shots: {}", number, who(result, gender, tee))) + format_table(table);
+  return section(fmt::format("Hole {}, tee shots: {}", number, who(result, gender, tee))) +
+         (table.rows.empty() ? "" : format_table(table)) +
+         (out_of_reach.empty() ? "" : wrap("Out of everyone's reach: " + out_of_reach + ".", report_width));
 }
 
 std::string hazards_section(const BandsReport& report) {
@@ -271,8 +290,10 @@ std::string hazards_section(const BandsReport& report) {
     }
   }
   if (text.empty()) return section(fmt::format("Hole {} has no hazards beyond the tees.", *report.hole));
-  return text +
-         "Found: the tee shot ends in it. Reached and cleared: it finishes level with its beginning, beyond its end.\n";
+  return text + wrap(
+                    "Found: the tee shot ends in it. Reached and cleared: it finishes level with its beginning, beyond "
+                    "its end.",
+                    report_width);
 }
 
 const HazardMet* met(const HolePlay& play, std::size_t hazard) {

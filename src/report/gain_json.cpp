@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "gain_parts.hpp"
+#include "yardworth/gain/rounds_to_show.hpp"
 #include "yardworth/report/gain_report.hpp"
 
 namespace yardworth {
@@ -89,6 +90,18 @@ Json head_json(const GainResult& result) {
   return json;
 }
 
+Json or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
+
+Json rounds_json(const RoundsToShow& show) {
+  Json json = {{"score_sd", show.score_sd}, {"rounds_for_scores", or_null(show.rounds_for_scores)}};
+  if (show.holes == 0) return json;
+  json["left_sd_yd"] = show.left_sd_yd;
+  json["left_change_yd"] = show.left_change_yd;
+  json["rounds_for_left"] = or_null(show.rounds_for_left);
+  json["holes_longer_than_par_3"] = show.holes;
+  return json;
+}
+
 std::vector<std::string> all_notes(const GainReport& report) {
   std::vector<std::string> notes = report.opening;
   notes.insert(notes.end(), report.result.notes.begin(), report.result.notes.end());
@@ -106,6 +119,7 @@ std::string gain_json(const GainReport& report) {
   if (result.best && result.habit) {
     json["habit"] = {{"round", strokes_json(result.habit->round)}, {"holes", holes_json(*result.habit)}};
   }
+  if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
   if (!report.curve.empty()) json["curve"] = curve_json(report.curve);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = all_notes(report);

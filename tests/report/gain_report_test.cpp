@@ -75,6 +75,30 @@ TEST_CASE("JSON of a gain keeps its contract") {
   CHECK_FALSE(json.contains("curve"));
 }
 
+TEST_CASE("how long it takes until a saving shows: in JSON unrounded, in words for a golfer") {
+  GainReport report = sample_gain();
+  report.result.best->holes[0].strokes_variance = 9.0;
+  report.result.best->holes[0].before.left_sd_yd = 24.0;
+  const Json show = Json::parse(gain_json(report))["rounds_to_show"];
+  CHECK(keys_of(show) == std::vector<std::string>{"score_sd", "rounds_for_scores", "left_sd_yd", "left_change_yd",
+                                                  "rounds_for_left", "holes_longer_than_par_3"});
+  CHECK(show["score_sd"] == 3.0);
+  // 2 (1.9600 + 0.8416)^2 x 9 / 1.75^2 = 46.13; of 24 yards for 19 fewer 25.05.
+  CHECK(show["rounds_for_scores"].get<double>() == doctest::Approx(46.13).epsilon(0.001));
+  CHECK(show["rounds_for_left"].get<double>() == doctest::Approx(25.05).epsilon(0.001));
+  const std::string text = gain_text(report);
+  CHECK(says(text, "How long until it shows"));
+  CHECK(says(text, "vary by 3.0 strokes"));
+  CHECK(says(text, "47 rounds"));
+  CHECK(says(text, "26 rounds"));
+  report.result.best->round = {92.5, 92.5, 92.5, 92.5};
+  CHECK(Json::parse(gain_json(report))["rounds_to_show"]["rounds_for_scores"].is_null());
+  CHECK(says(gain_text(report), "nothing to see in the scores"));
+  report.result.method = Method::table;
+  CHECK_FALSE(Json::parse(gain_json(report)).contains("rounds_to_show"));
+  CHECK_FALSE(says(gain_text(report), "How long until it shows"));
+}
+
 TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
   const Json hole = Json::parse(gain_json(sample_gain()))["holes"][0];
   CHECK(keys_of(hole) == std::vector<std::string>{"number", "par", "length_yd", "strokes_before", "strokes_after",

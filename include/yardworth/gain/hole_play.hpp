@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <map>
 #include <string>
 #include <vector>
@@ -8,6 +9,9 @@
 #include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
+
+// What a plan plays from any place.
+using ActionFrom = std::function<Action(Lie lie, Point from)>;
 
 // How a hole is played under a plan, beyond its expected strokes. Everything is a sum over the strike lattices and the
 // rows of the plan, nothing is drawn. docs/model.md, "How a hole is played".
@@ -24,6 +28,7 @@ struct HazardMet {
 };
 
 struct HolePlay {
+  double strokes_variance = 0.0;     // of one play
   double green_in_regulation = 0.0;  // the ball is on the green after at most par - 2 strokes
   // The club of the approach: the first stroke after the tee shot that is played at the green from beyond the short
   // game. Sums to the probability that there is one; empty on par 3s.
@@ -45,7 +50,9 @@ double short_game_variance(double expected, double added_per_stroke = short_game
 double strokes_variance(const HoleModel& model, const PlanValue& planned,
                         double added_per_stroke = short_game_added_variance);
 
+// action_from says what the plan plays from any place: clubs are told by where the balls lie, not by the states around.
 // Words are in the units given; par 3 to 6.
-HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned, int par, Units units);
+HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned,
+                       const ActionFrom& action_from, int par, Units units);
 
 }  // namespace yardworth

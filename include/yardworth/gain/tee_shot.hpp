@@ -1,16 +1,13 @@
 #pragma once
 
-#include <functional>
 #include <string>
 #include <vector>
 
 #include "yardworth/gain/gain.hpp"
+#include "yardworth/gain/hole_play.hpp"
 #include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
-
-// What a plan plays from any place.
-using ActionFrom = std::function<Action(Lie lie, Point from)>;
 
 // One node of the strike lattice of a tee shot: where it came to rest and what is played next. The nodes of two tee
 // shots from the same tee are the same strikes, in the same order.

@@ -1,0 +1,108 @@
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "cli/command.hpp"
+
+// The command `bands`, called without starting a process. One band from one tee is the quickest question.
+
+namespace {
+
+using yardworth::cli::Outcome;
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+Outcome run(std::vector<std::string> more) {
+  std::vector<std::string> arguments = {"bands"};
+  arguments.insert(arguments.end(), more.begin(), more.end());
+  return yardworth::cli::run(arguments, {});
+}
+
+Outcome quick(std::vector<std::string> more) {
+  std::vector<std::string> arguments = {"--band", "scratch", "--gender", "men", "--tee", "forward"};
+  arguments.insert(arguments.end(), more.begin(), more.end());
+  return run(arguments);
+}
+
+}  // namespace
+
+TEST_CASE("bands: help says what it can be asked") {
+  const Outcome help = run({"--help"});
+  CHECK(help.status == 0);
+  for (const char* words : {"--band", "--gender", "--tee", "--move-hazard", "--add-hazard", "--plan", "--hole"}) {
+    CAPTURE(words);
+    CHECK(says(help.out, words));
+  }
+}
+
+TEST_CASE("bands: the built-in course, said to be assumed") {
+  const Outcome outcome = quick({});
+  CHECK(outcome.status == 0);
+  CHECK(says(outcome.out, "Assumed: built-in course Heron Ferry Municipal, 20 yards more with the driver."));
+  CHECK(says(outcome.out, "save scratch men from the forward tees"));
+}
+
+TEST_CASE("bands: options limit who is looked at") {
+  const Outcome outcome = quick({"--band", "bogey", "--driver", "+10", "--format", "json"});
+  REQUIRE(outcome.status == 0);
+  const auto json = nlohmann::json::parse(outcome.out);
+  CHECK(json["golfers"].size() == 2);
+  CHECK(json["change"]["driver_carry_yd"] == 10.0);
+  CHECK(json["golfers"][0]["tee"] == "forward");
+  CHECK(json["golfers"][0]["holes"].size() == 18);
+}
+
+TEST_CASE("bands: no change saves nothing") {
+  const Outcome outcome = quick({"--driver", "0", "--format", "json"});
+  REQUIRE(outcome.status == 0);
+  const auto round = nlohmann::json::parse(outcome.out)["golfers"][0]["round"];
+  CHECK(round["strokes_saved"] == 0.0);
+  CHECK(round["from_tee"] == 0.0);
+  CHECK(round["from_irons"] == 0.0);
+}
+
+TEST_CASE("bands: hazards moved and added") {
+  const Outcome moved = quick({"--move-hazard", "4:2:from=200,to=212"});
+  CHECK(moved.status == 0);
+  CHECK(says(moved.out, "Hole 4, the bunker right where it is moved to: men"));
+  const Outcome added = quick({"--add-hazard", "4:kind=bunker,side=left,from=230,to=245", "--add-hazard",
+                               "1:kind=trees,side=left,from=200,to=245", "--format", "csv"});
+  CHECK(added.status == 0);
+  CHECK(says(added.out, "changed"));
+  CHECK(says(added.err, "Assumed"));
+}
+
+TEST_CASE("bands: what does not fit is refused, with all of its faults") {
+  struct Refused {
+    std::vector<std::string> arguments;
+    const char* words;
+  };
+  for (const Refused& refused : {
+           Refused{{"--tee", "mddle"}, "the nearest is middle"},
+           Refused{{"--band", "scrach"}, "the nearest is scratch"},
+           Refused{{"--gender", "all"}, "men, women or both"},
+           Refused{{"--plan", "both"}, "habit or best"},
+           Refused{{"--hole", "19"}, "from 1 to 18"},
+           Refused{{"--drver", "3"}, "did you mean --driver?"},
+           Refused{{"--add-hazard", "4:knd=bunker,side=left,from=230,to=245"}, "\"kind\", the nearest known key"},
+           Refused{{"--move-hazard", "4:7:from=230"}, "a hazard of hole 4, 1 to 5"},
+           Refused{{"--move-hazard", "4:2:from=x", "--add-hazard", "20:kind=bunker"}, "hole: found \"20\""},
+           Refused{{"--course", "/nowhere.yaml"}, "no such file"},
+           Refused{{"--driver", "-150", "--band", "21 and over", "--gender", "women"}, "21 and over women: the change"},
+       }) {
+    const Outcome outcome = run(refused.arguments);
+    CAPTURE(refused.words);
+    CAPTURE(outcome.err);
+    CHECK(outcome.status == 2);
+    CHECK(outcome.out.empty());
+    CHECK(says(outcome.err, refused.words));
+  }
+}
+
+TEST_CASE("bands: the same bytes for any number of threads") {
+  const Outcome one = quick({"--tee", "back", "--format", "json", "--threads", "1"});
+  const Outcome two = quick({"--tee", "back", "--format", "json", "--threads", "2"});
+  CHECK(one.status == 0);
+  CHECK(one.out == two.out);
+}

@@ -1,0 +1,193 @@
+#include "yardworth/report/bands_report.hpp"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "sample_bands.hpp"
+#include "yardworth/report/text.hpp"
+
+using namespace yardworth;
+using test::sample_bands;
+using test::sample_changed_bands;
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+std::vector<std::string> lines_of(const std::string& text) {
+  std::vector<std::string> lines;
+  std::istringstream stream(text);
+  for (std::string line; std::getline(stream, line);) lines.push_back(line);
+  return lines;
+}
+
+std::size_t cells_of(const std::string& line) {
+  return static_cast<std::size_t>(std::count(line.begin(), line.end(), ',')) + 1;
+}
+
+}  // namespace
+
+TEST_CASE("the answer names whom the change helps most and least") {
+  CHECK(
+      bands_sentence(sample_bands().result) ==
+      "On Heron Ferry Municipal 20 more yards of driver carry save bogey women from the middle tees most, 2.0 strokes "
+      "a round, and scratch men from the middle tees least, 1.0.");
+  BandsResult result = sample_bands().result;
+  result.change = {-20.0, -6.0};
+  for (BandOnTee& golfer : result.golfers) {
+    golfer.round.replanned = golfer.round.before + golfer.round.strokes_saved();
+  }
+  CHECK(bands_sentence(result) ==
+        "On Heron Ferry Municipal 20 fewer yards of driver carry, with 6 fewer in the irons, cost bogey women from the "
+        "middle tees most, 2.0 strokes a round, and scratch men from the middle tees least, 1.0.");
+  result.change = {0.0, 0.0};
+  CHECK(bands_sentence(result) == "With no carry gained or lost nothing changes on Heron Ferry Municipal.");
+  result = sample_bands().result;
+  result.golfers.resize(1);
+  CHECK(bands_sentence(result) ==
+        "On Heron Ferry Municipal 20 more yards of driver carry save scratch men from the middle tees 1.0 strokes a "
+        "round.");
+}
+
+TEST_CASE("the answer about a hazard names whom it costs most and least") {
+  CHECK(bands_sentence(sample_changed_bands().result) ==
+        "On hole 4 the bunker right where it is moved to costs scratch men from the middle tees most, 0.25 strokes a "
+        "round, and bogey men from the middle tees least, nothing to speak of.");
+}
+
+TEST_CASE("text: bands, tees that suit, what it rests on") {
+  const std::string text = bands_text(sample_bands());
+  for (const char* words : {"Men", "Women", "scratch", "bogey", "25% -> 38%", "What it rests on", "A note.", "Cautions",
+                            "A caution.", "Habit plan"}) {
+    CAPTURE(words);
+    CHECK(says(text, words));
+  }
+  // One tee: nothing to choose from. Two tables of clubs are few enough to be shown.
+  CHECK_FALSE(says(text, "Which tees suit whom"));
+  CHECK(says(text, "Approach shots by club"));
+  CHECK(says(text, "--hole N"));
+  for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
+
+  BandsReport two_tees = sample_bands();
+  two_tees.result.tees.push_back({"forward", 5210.0, {}, Gender::women});
+  two_tees.result.golfers.clear();
+  two_tees.result.suiting.clear();
+  for (const Gender gender : {Gender::men, Gender::women}) {
+    for (const std::size_t tee : {std::size_t{0}, std::size_t{1}}) {
+      two_tees.result.golfers.push_back(test::sample_golfer(Band::bogey, gender, 90.0, 1.0));
+      two_tees.result.golfers.back().tee = tee;
+    }
+    two_tees.result.suiting.push_back({Band::bogey, gender, 200.0, {5200.0, 5400.0, false}, 1, 1});
+  }
+  const std::string choice = bands_text(two_tees);
+  CHECK(says(choice, "Which tees suit whom"));
+  CHECK(says(choice, "5200-5400"));
+  CHECK_FALSE(says(choice, "Approach shots by club"));
+  CHECK(says(choice, "--tee NAME --gender men"));
+}
+
+TEST_CASE("text: the hazards of a hole, and those nobody reaches apart") {
+  BandsReport report = sample_bands();
+  report.hole = 4;
+  for (BandOnTee& golfer : report.result.golfers) {
+    golfer.holes[0].before.hazards.push_back({3, "bunker left at 373-393", 373.0, 393.0, 0.0, 0.0, 0.0});
+    golfer.holes[0].after.hazards.push_back({3, "bunker left at 373-393", 373.0, 393.0, 0.0, 0.0, 0.0});
+  }
+  const std::string text = bands_text(report);
+  CHECK(says(text, "Hole 4, tee shots: men, middle tees"));
+  CHECK(says(text, "2. bunker right at 209-229"));
+  CHECK(says(text, "Out of everyone's reach: 4. bunker left at 373-393."));
+  for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
+}
+
+TEST_CASE("text: what a changed hazard does stands alone") {
+  const std::string text = bands_text(sample_changed_bands());
+  CHECK(says(text, "Hole 4, the bunker right where it is moved to: men"));
+  CHECK(says(text, "209-229"));
+  CHECK(says(text, "0.25"));
+  CHECK_FALSE(says(text, "greens in"));
+  for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
+}
+
+TEST_CASE("text: who cannot finish is told why") {
+  BandsReport report = sample_bands();
+  report.result.golfers[1].cannot_finish = "cannot be finished with these clubs: hole 6 needs a carry of 150 yards";
+  CHECK(says(bands_text(report), "bogey men, middle tees: cannot be finished with these clubs: hole 6"));
+}
+
+TEST_CASE("JSON of bands keeps its contract") {
+  const Json json = Json::parse(bands_json(sample_bands()));
+  CHECK(json["format"] == "yardworth/bands/1");
+  CHECK(json["change"] == Json{{"driver_carry_yd", 20.0}, {"irons_carry_yd", 0.0}});
+  CHECK(json["plan"] == "habit");
+  CHECK(json["tees"][0] == Json{{"name", "middle"}, {"length_yd", 6013.0}, {"slope", 124.0}, {"rated_for", "men"}});
+  REQUIRE(json["golfers"].size() == 4);
+  const Json& golfer = json["golfers"][1];
+  CHECK(golfer["band"] == "bogey");
+  CHECK(golfer["gender"] == "men");
+  CHECK(golfer["tee"] == "middle");
+  CHECK(golfer["round"]["strokes_saved"] == 1.5);
+  CHECK(golfer["handicap_index_change"] == -1.5);
+  CHECK(golfer["green_in_regulation_share"] == Json{{"before", 0.25}, {"after", 0.375}});
+  CHECK(golfer["approach_share"]["before"] == Json{{"driver", 0.5}, {"7-iron", 0.5}});
+  CHECK(golfer["clubs_apart_from_scratch"] == 1.5);
+  const Json& hazard = golfer["holes"][0]["hazards"][0];
+  CHECK(hazard["number"] == 2);
+  CHECK(hazard["found_probability"] == Json{{"before", 0.125}, {"after", 0.0625}});
+  CHECK(hazard["reached_probability"] == Json{{"before", 0.5}, {"after", 0.75}});
+  CHECK(hazard["cleared_probability"] == Json{{"before", 0.25}, {"after", 0.5}});
+  CHECK(json["golfers"][3]["handicap_index_change"].is_null());
+  CHECK(json["suiting_tees"][0]["recommended_length_yd"] == Json{6200.0, 6400.0});
+  CHECK(json["suiting_tees"][0]["tee_by_length"].is_null());
+  CHECK_FALSE(json.contains("changed_hazards"));
+
+  const Json changed = Json::parse(bands_json(sample_changed_bands()));
+  CHECK(changed["changed_hazards"][0] == Json{{"hole", 4}, {"number", 2}, {"added", false}});
+  CHECK(changed["golfers"][0]["changed_holes"][0]["with"]["strokes_before"] == 5.25);
+  CHECK(changed["golfers"][0]["changed_holes"][0]["without"]["strokes_before"] == 5.0);
+}
+
+TEST_CASE("CSV of bands: one row for each band and tee, all of the same width") {
+  const std::vector<std::string> rows = lines_of(bands_csv(sample_bands()));
+  REQUIRE(rows.size() == 5);
+  CHECK(rows[0].rfind("band,gender,tee,course,plan,length_yd,cannot_finish,strokes_before", 0) == 0);
+  CHECK(says(rows[0], "approach driver before"));
+  CHECK(says(rows[0], "approach 8-iron after"));
+  for (const std::string& row : rows) CHECK(cells_of(row) == cells_of(rows[0]));
+  CHECK(rows[2].rfind("bogey,men,middle,Heron Ferry Municipal,habit,6013,,91,89.5,1.5", 0) == 0);
+  BandsReport report = sample_bands();
+  report.result.golfers[1].cannot_finish = "no";
+  CHECK(cells_of(lines_of(bands_csv(report))[2]) == cells_of(rows[0]));
+}
+
+TEST_CASE("CSV of hazards: those of the hole, or both ways where they are changed") {
+  BandsReport report = sample_bands();
+  report.hole = 4;
+  const std::vector<std::string> rows = lines_of(bands_hazards_csv(report));
+  REQUIRE(rows.size() == 5);
+  for (const std::string& row : rows) CHECK(cells_of(row) == cells_of(rows[0]));
+  CHECK(says(rows[1], "scratch,men,middle"));
+  CHECK(says(rows[1], ",4,2,bunker right at 209-229,209,229,0.125,0.0625,0.5,0.75,0.25,0.5,"));
+  const std::vector<std::string> changed = lines_of(bands_hazards_csv(sample_changed_bands()));
+  REQUIRE(changed.size() == 9);
+  CHECK(says(changed[1], "as they are"));
+  CHECK(says(changed[2], "changed"));
+  CHECK(says(changed[2], "5.25"));
+}
+
+TEST_CASE("names from files are safe in every format") {
+  BandsReport report = sample_bands();
+  report.result.course = "\x1b]0;owned\x07";
+  report.result.tees[0].name = "=\x1b[31m\xff";
+  report.opening = {"\x9b opened"};
+  for (const std::string& text : {bands_text(report), bands_json(report), bands_csv(report)}) {
+    CHECK_FALSE(says(text, "\x1b"));
+    CHECK_FALSE(says(text, "\xff"));
+  }
+  CHECK(says(bands_csv(report), "'="));
+  CHECK(says(bands_text(sample_bands(), true), "\x1b[1m"));
+}
