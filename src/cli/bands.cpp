@@ -32,10 +32,17 @@ struct BandsOptions {
   OutputOptions output;
 };
 
+bool changes_hazards(const BandsOptions& options) {
+  return !options.hazards.moves.empty() || !options.hazards.additions.empty();
+}
+
+// A question about hazards is about golfers as they are, unless it says otherwise.
+bool assumes_change(const BandsOptions& options) { return !options.change.given() && !changes_hazards(options); }
+
 std::vector<std::string> assumptions(const BandsOptions& options, const Course& course) {
   std::string assumed;
   if (options.course.empty()) assumed = "built-in course " + course.name;
-  if (!options.change.given()) {
+  if (assumes_change(options)) {
     assumed += fmt::format("{}{:.0f} {} more with the driver", assumed.empty() ? "" : ", ", default_driver,
                            name(course.units));
   }
@@ -57,15 +64,15 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
     if (const auto tee = tee_named(tee_name, course, complaints)) add_once(request.tees, *tee);
   }
   std::sort(request.tees.begin(), request.tees.end());
-  request.change = options.change.given() ? options.change.in_yards(course.units)
-                                          : DistanceChange{to_yards(default_driver, course.units), 0.0};
+  request.change = options.change.in_yards(course.units);
+  if (assumes_change(options)) request.change.driver_carry_yd = to_yards(default_driver, course.units);
   request.plan = options.plan;
   request.threads = options.threads;
   if (options.hole > static_cast<int>(course.holes.size())) {
     complaints += fmt::format("yardworth: --hole: found {}, expected a hole of {}, 1 to {}\n", options.hole,
                               escape_control(course.name), course.holes.size());
   }
-  if (!options.hazards.moves.empty() || !options.hazards.additions.empty()) {
+  if (changes_hazards(options)) {
     Reading<ChangedCourse> changed = change_hazards(course, options.hazards);
     for (const Diagnostic& finding : changed.findings) complaints += to_line(finding) + "\n";
     request.changed_course = std::move(changed.value);
@@ -160,7 +167,8 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
   CLI::App* command = app.add_subcommand(
       "bands", "What a change is worth to every band from every tee, and what a hazard does to whom");
   add_who_options(*command, *options);
-  add_change_options(*command, options->change, "with neither --driver nor --irons, +20 and 0");
+  add_change_options(*command, options->change,
+                     "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
   add_hazard_options(*command, *options);
   add_choice<PlanChoice>(
       *command, "--plan", options->plan, {{"habit", PlanChoice::habit}, {"best", PlanChoice::best}},

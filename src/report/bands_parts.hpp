@@ -6,7 +6,7 @@
 
 namespace yardworth::report {
 
-// "a new bunker left", "the bunker left moved"; as a golfer tells it.
-std::string changed_words(const BandsResult& result, const ChangedHazard& hazard);
+// "bunker left": what a changed hazard is. Where it lies depends on the tee.
+std::string hazard_without_distance(const BandsResult& result, const ChangedHazard& hazard);
 
 }  // namespace yardworth::report

@@ -57,24 +57,47 @@ double costs(const BandOnTee& golfer) {
   return sum;
 }
 
-std::string cost_words(double strokes) {
+std::string amount_words(double strokes) {
   const std::string number = fixed(std::abs(strokes), 2);
-  if (number == "0.00") return "nothing to speak of";
-  return fmt::format("{} strokes a round{}", number, strokes < 0.0 ? " less than now" : "");
+  return number == "0.00" ? "nothing to speak of" : number + " strokes a round";
+}
+
+// What is changed, and whether the verb behind it ends with an s.
+struct Subject {
+  std::string text;
+  bool singular = true;
+};
+
+Subject subject_of(const BandsResult& result) {
+  if (result.changed_hazards.size() > 1) return {"The changed hazards together", false};
+  const ChangedHazard& hazard = result.changed_hazards.front();
+  const std::string words = report::hazard_without_distance(result, hazard);
+  return {fmt::format("{} {} on hole {}", hazard.added ? "A new" : "Moving the", words, hazard.hole), true};
 }
 
 std::string changed_sentence(const BandsResult& result) {
+  constexpr double worth_telling = 0.005;
   const Ends ends = ends_by(result, costs);
-  const std::string change = result.changed_hazards.size() == 1
-                                 ? fmt::format("On hole {} {}", result.changed_hazards.front().hole,
-                                               report::changed_words(result, result.changed_hazards.front()))
-                                 : "Together the changed hazards";
-  const std::string verb = result.changed_hazards.size() == 1 ? "costs" : "cost";
-  if (ends.most == ends.least) {
-    return fmt::format("{} {} {} {}.", change, verb, who(result, *ends.most), cost_words(costs(*ends.most)));
+  const Subject subject = subject_of(result);
+  const std::string s = subject.singular ? "s" : "";
+  const double most = costs(*ends.most);
+  const double least = costs(*ends.least);
+  if (most < worth_telling && least > -worth_telling) {
+    return fmt::format("{} make{} no difference to speak of to anybody asked about.", subject.text, s);
   }
-  return fmt::format("{} {} {} most, {}, and {} least, {}.", change, verb, who(result, *ends.most),
-                     cost_words(costs(*ends.most)), who(result, *ends.least), cost_words(costs(*ends.least)));
+  if (most < worth_telling) {
+    return fmt::format("{} save{} {} most, {}, and cost{} nobody anything to speak of.", subject.text, s,
+                       who(result, *ends.least), amount_words(least), s);
+  }
+  const std::string begin =
+      fmt::format("{} cost{} {} most, {}", subject.text, s, who(result, *ends.most), amount_words(most));
+  if (ends.most == ends.least) {
+    return fmt::format("{} cost{} {} {}.", subject.text, s, who(result, *ends.most), amount_words(most));
+  }
+  if (least <= -worth_telling) {
+    return fmt::format("{}, and save{} {} most, {}.", begin, s, who(result, *ends.least), amount_words(least));
+  }
+  return fmt::format("{}, and {} least, {}.", begin, who(result, *ends.least), amount_words(least));
 }
 
 }  // namespace
@@ -102,19 +125,21 @@ std::string bands_sentence(const BandsResult& result) {
 
 namespace report {
 
-std::string changed_words(const BandsResult& result, const ChangedHazard& hazard) {
-  // The first golfer who meets it tells what it is; the words end with distances, which depend on the tee.
+std::string hazard_without_distance(const BandsResult& result, const ChangedHazard& hazard) {
   for (const BandOnTee& golfer : result.golfers) {
     for (const ChangedHole& hole : golfer.changed) {
       if (hole.with.number != hazard.hole) continue;
       for (const HazardMet& met : hole.with.before.hazards) {
         if (met.hazard != static_cast<int>(hazard.hazard)) continue;
-        const std::string what = met.words.substr(0, met.words.find(" at "));
-        return hazard.added ? "a new " + what : fmt::format("the {} where it is moved to", what);
+        for (const char* begins : {" at ", " up to ", ", all along"}) {
+          const std::size_t end = met.words.find(begins);
+          if (end != std::string::npos) return met.words.substr(0, end);
+        }
+        return met.words;
       }
     }
   }
-  return hazard.added ? "the new hazard" : "the moved hazard";
+  return "hazard";
 }
 
 }  // namespace report

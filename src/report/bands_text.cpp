@@ -49,19 +49,18 @@ std::vector<Gender> genders_of(const BandsResult& result) {
   return genders;
 }
 
-// What each of the golfers of one gender plays; the band is named where it begins.
-template <class RowsOf>
-void put_rows(const BandsResult& result, Gender gender, Table& table, RowsOf rows_of) {
+// A row for each golfer of one gender; the band is named where it begins.
+template <class RowOf>
+void put_rows(const BandsResult& result, Gender gender, Table& table, RowOf row_of) {
   std::string last;
   for (const BandOnTee& golfer : result.golfers) {
     if (golfer.gender != gender) continue;
     const std::string band(name(golfer.band));
-    const Cells begin = {band == last ? "" : band, shown(result.tees[golfer.tee].name)};
+    Cells row = {band == last ? "" : band, shown(result.tees[golfer.tee].name)};
     last = band;
-    for (Cells row : rows_of(golfer)) {
-      row.insert(row.begin(), begin.begin(), begin.end());
-      table.rows.push_back(std::move(row));
-    }
+    const Cells rest = row_of(golfer);
+    row.insert(row.end(), rest.begin(), rest.end());
+    table.rows.push_back(std::move(row));
   }
 }
 
@@ -130,8 +129,7 @@ std::string bands_section(const BandsResult& result) {
   std::string text;
   for (const Gender gender : genders_of(result)) {
     Table table = bands_table(parts);
-    put_rows(result, gender, table,
-             [&](const BandOnTee& golfer) { return std::vector<Cells>{golfer_row(golfer, parts)}; });
+    put_rows(result, gender, table, [&](const BandOnTee& golfer) { return golfer_row(golfer, parts); });
     text += section(title_of(gender)) + format_table(table);
   }
   return text +
@@ -308,47 +306,51 @@ const ChangedHole* changed_hole(const BandOnTee& golfer, int number) {
   return hole == golfer.changed.end() ? nullptr : &*hole;
 }
 
-Cells changed_row(const BandOnTee& golfer, const ChangedHazard& hazard, Units units) {
+bool carry_changes(const BandsResult& result) {
+  return result.change.driver_carry_yd != 0.0 || result.change.irons_carry_yd != 0.0;
+}
+
+Table changed_table(const BandsResult& result) {
+  Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes\nas it is"}, {"\nchanged"}, {"\ncosts"}}, {}};
+  if (carry_changes(result)) table.columns.push_back({"with the\nother carry"});
+  table.columns.insert(table.columns.end(), {{"from\nthe tee"}, {"found"}, {"reached"}, {"cleared"}});
+  return table;
+}
+
+Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const ChangedHazard& hazard) {
   const ChangedHole* hole = changed_hole(golfer, hazard.hole);
   if (hole == nullptr) return {"-"};
   const double without = hole->without.strokes.before;
   const double with = hole->with.strokes.before;
   Cells row = {strokes(without), strokes(with), strokes(with - without)};
+  if (carry_changes(result)) row.push_back(strokes(hole->with.strokes.replanned - hole->without.strokes.replanned));
   const HazardMet* now = met(hole->with.before, hazard.hazard);
   const HazardMet* was = hazard.added ? nullptr : met(hole->without.before, hazard.hazard);
   if (now == nullptr) {
     row.emplace_back("behind");
     return row;
   }
-  const auto chances = [&](double HazardMet::*chance) {
-    return was == nullptr ? percent(now->*chance) : before_after(percent(was->*chance), percent(now->*chance));
-  };
-  row.push_back(whole(now->from_yd, units) + "-" + whole(now->to_yd, units));
+  row.push_back(whole(now->from_yd, result.units) + "-" + whole(now->to_yd, result.units));
   for (const auto chance : {&HazardMet::found, &HazardMet::reached, &HazardMet::cleared}) {
-    row.push_back(chances(chance));
+    const std::string is = percent(now->*chance);
+    row.push_back(was == nullptr ? is : before_after(percent(was->*chance), is));
   }
   return row;
+}
+
+std::string changed_title(const BandsResult& result, const ChangedHazard& hazard, Gender gender) {
+  const std::string words = report::hazard_without_distance(result, hazard);
+  return hazard.added ? fmt::format("Hole {}, a new {}: {}", hazard.hole, words, name(gender))
+                      : fmt::format("Hole {}, the {} moved: {}", hazard.hole, words, name(gender));
 }
 
 std::string changed_section(const BandsResult& result) {
   std::string text;
   for (const ChangedHazard& hazard : result.changed_hazards) {
     for (const Gender gender : genders_of(result)) {
-      Table table{{{"", Align::left},
-                   {"tees", Align::left},
-                   {"strokes\nas it is"},
-                   {"\nchanged"},
-                   {"\ncosts"},
-                   {"from\nthe tee"},
-                   {"found"},
-                   {"reached"},
-                   {"cleared"}},
-                  {}};
-      put_rows(result, gender, table,
-               [&](const BandOnTee& golfer) { return std::vector<Cells>{changed_row(golfer, hazard, result.units)}; });
-      text +=
-          section(fmt::format("Hole {}, {}: {}", hazard.hole, report::changed_words(result, hazard), name(gender))) +
-          format_table(table);
+      Table table = changed_table(result);
+      put_rows(result, gender, table, [&](const BandOnTee& golfer) { return changed_row(result, golfer, hazard); });
+      text += section(changed_title(result, hazard, gender)) + format_table(table);
     }
   }
   return text +

@@ -65,7 +65,7 @@ TEST_CASE("bands: no change saves nothing") {
 TEST_CASE("bands: hazards moved and added") {
   const Outcome moved = quick({"--move-hazard", "4:2:from=200,to=212"});
   CHECK(moved.status == 0);
-  CHECK(says(moved.out, "Hole 4, the bunker right where it is moved to: men"));
+  CHECK(says(moved.out, "Hole 4, the bunker right moved: men"));
   const Outcome added = quick({"--add-hazard", "4:kind=bunker,side=left,from=230,to=245", "--add-hazard",
                                "1:kind=trees,side=left,from=200,to=245", "--format", "csv"});
   CHECK(added.status == 0);

@@ -54,9 +54,34 @@ TEST_CASE("the answer names whom the change helps most and least") {
 }
 
 TEST_CASE("the answer about a hazard names whom it costs most and least") {
-  CHECK(bands_sentence(sample_changed_bands().result) ==
-        "On hole 4 the bunker right where it is moved to costs scratch men from the middle tees most, 0.25 strokes a "
-        "round, and bogey men from the middle tees least, nothing to speak of.");
+  CHECK(
+      bands_sentence(sample_changed_bands().result) ==
+      "Moving the bunker right on hole 4 costs scratch men from the middle tees most, 0.25 strokes a round, and bogey "
+      "men from the middle tees least, nothing to speak of.");
+}
+
+TEST_CASE("a hazard may save strokes, do both, or nothing") {
+  const auto with_costs = [](double first, double second) {
+    BandsResult result = sample_changed_bands().result;
+    result.golfers.resize(2);
+    result.golfers[0].changed[0].with.strokes.before = 5.0 + first;
+    result.golfers[1].changed[0].with.strokes.before = 5.0 + second;
+    return bands_sentence(result);
+  };
+  CHECK(with_costs(0.0, -0.25) ==
+        "Moving the bunker right on hole 4 saves bogey men from the middle tees most, 0.25 strokes a round, and costs "
+        "nobody anything to speak of.");
+  CHECK(
+      with_costs(0.5, -0.25) ==
+      "Moving the bunker right on hole 4 costs scratch men from the middle tees most, 0.50 strokes a round, and saves "
+      "bogey men from the middle tees most, 0.25 strokes a round.");
+  CHECK(with_costs(0.001, 0.0) ==
+        "Moving the bunker right on hole 4 makes no difference to speak of to anybody asked about.");
+  BandsResult added = sample_changed_bands().result;
+  added.changed_hazards[0].added = true;
+  CHECK(says(bands_sentence(added), "A new bunker right on hole 4 costs"));
+  added.changed_hazards.push_back({5, 0, true});
+  CHECK(says(bands_sentence(added), "The changed hazards together cost scratch men"));
 }
 
 TEST_CASE("text: bands, tees that suit, what it rests on") {
@@ -106,10 +131,14 @@ TEST_CASE("text: the hazards of a hole, and those nobody reaches apart") {
 
 TEST_CASE("text: what a changed hazard does stands alone") {
   const std::string text = bands_text(sample_changed_bands());
-  CHECK(says(text, "Hole 4, the bunker right where it is moved to: men"));
+  CHECK(says(text, "Hole 4, the bunker right moved: men"));
   CHECK(says(text, "209-229"));
   CHECK(says(text, "0.25"));
   CHECK_FALSE(says(text, "greens in"));
+  CHECK(says(text, "other carry"));
+  BandsReport as_they_are = sample_changed_bands();
+  as_they_are.result.change = {};
+  CHECK_FALSE(says(bands_text(as_they_are), "other carry"));
   for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
 }
 
