@@ -67,7 +67,7 @@ class RingGrid {
   Corners corners(Point offset, double distance_yd) const {
     const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
     std::size_t ring = ring_below_[static_cast<std::size_t>(inside)];
-    if (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
+    while (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
     const double share = std::max(0.0, (inside - radius_[ring]) / (radius_[ring + 1] - radius_[ring]));
     const double turn = diamond_angle(offset);
     const auto [near0, near1, near_share] = on_ring(ring, turn);

@@ -1,0 +1,22 @@
+#include <doctest/doctest.h>
+
+#include "yardworth/strategy/hole_model.hpp"
+
+namespace yardworth {
+
+TEST_CASE("a point lies between its corners, however close the rings are") {
+  // Habits that change at places less than a yard apart put several rings into one yard.
+  Resolution resolution;
+  resolution.edges_yd = {200.0, 200.7, 201.4, 340.2, 340.9};
+  const RingGrid grid(50.0, 400.0, resolution);
+  for (double distance = 50.0; distance < 400.0; distance += 0.07) {
+    const RingGrid::Corners corners = grid.corners({0.6 * distance, 0.8 * distance}, distance);
+    CAPTURE(distance);
+    REQUIRE(corners.ring_share >= 0.0);
+    REQUIRE(corners.ring_share <= 1.0);
+    REQUIRE(grid.radii()[corners.ring] <= distance + 1e-9);
+    REQUIRE(grid.radii()[corners.ring + 1] >= distance - 1e-9);
+  }
+}
+
+}  // namespace yardworth
