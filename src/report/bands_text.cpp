@@ -37,7 +37,7 @@ std::string section(const std::string& title) { return fmt::format("\n{}\n", tit
 
 std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
 
-std::string shown(const std::string& tee) { return shorten(escape_control(tee), 16); }
+std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
 
 std::string title_of(Gender gender) { return gender == Gender::men ? "Men" : "Women"; }
 
@@ -95,9 +95,13 @@ Cells golfer_row(const BandOnTee& golfer, const Parts& parts) {
   if (parts.replanning) row.push_back(strokes(round.from_replanning()));
   row.push_back(golfer.index_change ? signed_tenths(*golfer.index_change) : "-");
   row.push_back(before_after(percent(golfer.before.green_in_regulation), percent(golfer.after.green_in_regulation)));
-  row.push_back(before_after(percent(golfer.before.fairway), percent(golfer.after.fairway)));
-  row.push_back(fixed(golfer.before.penalty, 1) + " -> " + fixed(golfer.after.penalty, 1));
-  row.push_back(before_after(middle_club(golfer.before.approach), middle_club(golfer.after.approach)));
+  // A table is as wide as a terminal: where the strokes are told apart, there is no room for everything.
+  if (!parts.any()) {
+    row.push_back(before_after(percent(golfer.before.fairway), percent(golfer.after.fairway)));
+    row.push_back(before_after(fixed(golfer.before.penalty, 1), fixed(golfer.after.penalty, 1)));
+  }
+  const std::string club = middle_club(golfer.before.approach);
+  row.push_back(parts.any() ? club : before_after(club, middle_club(golfer.after.approach)));
   return row;
 }
 
@@ -105,12 +109,10 @@ Table bands_table(const Parts& parts) {
   Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes"}, {"saved"}}, {}};
   if (parts.any()) table.columns.push_back({"from the\ntee shot"});
   if (parts.irons) table.columns.push_back({"from the\nirons"});
-  if (parts.replanning) table.columns.push_back({"from\nreplanning"});
-  table.columns.insert(table.columns.end(), {{"Handicap\nIndex"},
-                                             {"greens in\nregulation"},
-                                             {"fairways\nfound"},
-                                             {"tee shot\npenalties"},
-                                             {"middle club\ninto greens", Align::left}});
+  if (parts.replanning) table.columns.push_back({"from a\nnew plan"});
+  table.columns.insert(table.columns.end(), {{"Handicap\nIndex"}, {"greens in\nregulation"}});
+  if (!parts.any()) table.columns.insert(table.columns.end(), {{"fairways\nfound"}, {"tee shot\npenalties"}});
+  table.columns.push_back({"middle club\ninto greens", Align::left});
   return table;
 }
 
@@ -135,7 +137,8 @@ std::string bands_section(const BandsResult& result) {
   return text +
          wrap(
              "Strokes: expected for a round before the change. Middle club into greens: half of the approach "
-             "shots are played with a longer one, half with a shorter. Handicap Index: the change to expect; "
+             "shots are played with a longer one, half with a shorter. Handicap Index: the change to "
+             "expect; "
              "- where the tees are not rated for them.",
              report_width) +
          cannot_finish_lines(result);

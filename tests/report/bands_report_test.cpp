@@ -115,6 +115,26 @@ TEST_CASE("text: bands, tees that suit, what it rests on") {
   CHECK(says(choice, "--tee NAME --gender men"));
 }
 
+TEST_CASE("text: however much there is to tell apart, a table fits a terminal") {
+  BandsReport report = sample_bands();
+  report.result.change = {20.0, 6.0};
+  report.result.plan = PlanChoice::best;
+  report.result.replanning_computed = true;
+  report.result.tees[0].name = "a very long name of tees indeed";
+  for (BandOnTee& golfer : report.result.golfers) {
+    golfer.band = Band::from_21;
+    golfer.round = {101.25, 98.75, 97.5, 96.25};
+    golfer.before.approach = {{"gap wedge", 1.0}};
+    golfer.after.approach = {{"sand wedge", 1.0}};
+  }
+  const std::string text = bands_text(report);
+  for (const char* words : {"tee shot", "irons", "new plan", "gap wedge", "2.50", "Best plan"}) {
+    CAPTURE(words);
+    CHECK(says(text, words));
+  }
+  for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
+}
+
 TEST_CASE("text: the hazards of a hole, and those nobody reaches apart") {
   BandsReport report = sample_bands();
   report.hole = 4;

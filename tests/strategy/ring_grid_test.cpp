@@ -7,7 +7,7 @@ namespace yardworth {
 TEST_CASE("a point lies between its corners, however close the rings are") {
   // Habits that change at places less than a yard apart put several rings into one yard.
   Resolution resolution;
-  resolution.edges_yd = {200.0, 200.7, 201.4, 340.2, 340.9};
+  resolution.edges_yd = {341.45, 340.9, 201.45, 200.9};
   const RingGrid grid(50.0, 400.0, resolution);
   for (double distance = 50.0; distance < 400.0; distance += 0.07) {
     const RingGrid::Corners corners = grid.corners({0.6 * distance, 0.8 * distance}, distance);
