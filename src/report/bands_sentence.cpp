@@ -116,10 +116,11 @@ std::string bands_sentence(const BandsResult& result) {
   const std::string change =
       fmt::format("On {} {} {}", shown_name(result.course), carry_words(result), loss ? "cost" : "save");
   const std::string most = fixed(effect(*ends.most), 1);
+  const std::string round = result.holes == 9 ? "round of 9 holes" : "round";
   if (ends.most == ends.least) {
-    return fmt::format("{} {} {} strokes a round.", change, who(result, *ends.most), most);
+    return fmt::format("{} {} {} strokes a {}.", change, who(result, *ends.most), most, round);
   }
-  return fmt::format("{} {} most, {} strokes a round, and {} least, {}.", change, who(result, *ends.most), most,
+  return fmt::format("{} {} most, {} strokes a {}, and {} least, {}.", change, who(result, *ends.most), most, round,
                      who(result, *ends.least), fixed(effect(*ends.least), 1));
 }
 

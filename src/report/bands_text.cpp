@@ -139,7 +139,7 @@ std::string bands_section(const BandsResult& result) {
              "Strokes: expected for a round before the change. Middle club into greens: half of the approach "
              "shots are played with a longer one, half with a shorter. Handicap Index: the change to "
              "expect; "
-             "- where the tees are not rated for them.",
+             "- where the tees are not rated for them, and for 9 holes.",
              report_width) +
          cannot_finish_lines(result);
 }

@@ -47,6 +47,9 @@ TEST_CASE("the answer names whom the change helps most and least") {
   result.change = {0.0, 0.0};
   CHECK(bands_sentence(result) == "With no carry gained or lost nothing changes on Heron Ferry Municipal.");
   result = sample_bands().result;
+  result.holes = 9;
+  CHECK(says(bands_sentence(result), "2.0 strokes a round of 9 holes, and"));
+  result.holes = 18;
   result.golfers.resize(1);
   CHECK(bands_sentence(result) ==
         "On Heron Ferry Municipal 20 more yards of driver carry save scratch men from the middle tees 1.0 strokes a "
