@@ -220,7 +220,7 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
     for (const BandOnTee* golfer : golfers) {
       const std::string before = share_of(golfer->before, club);
       const std::string after = share_of(golfer->after, club);
-      row.push_back(before == after ? before : before + " -> " + after);
+      row.push_back(before_after(before, after));
     }
     table.rows.push_back(std::move(row));
   }

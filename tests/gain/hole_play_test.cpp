@@ -129,7 +129,8 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
       CHECK(play.approach.empty());
       continue;
     }
-    for (const auto& [club, share] : play.approach) {
+    for (const auto& [name, share] : play.approach) {
+      const std::string& club = name;
       CAPTURE(club);
       CHECK(std::abs(share - static_cast<double>(clubs[club]) / plays) < noise + 0.01);
     }
