@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "yardworth/core/file_output.hpp"
+#include "yardworth/input/derived_table.hpp"
 #include "yardworth/input/read.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -33,8 +34,8 @@ Reading<Player> player_of(const InputOptions& options) {
 
 // The table for a player who brings none.
 BaselineTable baseline_for(const Player& player) {
-  if (player.handicap_index) return anchored_table(*player.handicap_index, player.gender);
-  return anchored_table(player.band, player.gender);
+  if (player.handicap_index) return derived_table(*player.handicap_index, player.gender);
+  return derived_table(player.band, player.gender);
 }
 
 void complain(const std::vector<Diagnostic>& findings, std::string& complaints) {

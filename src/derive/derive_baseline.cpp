@@ -23,13 +23,12 @@ constexpr std::array<double, 24> putt_distances_ft = {1.0,  2.0,  3.0,  4.0,  5.
 struct LieColumn {
   Lie lie;
   BaselineColumn BaselineTable::*column;
-  double off_line_yd;  // where the derivation takes the ball to be, on both sides
 };
 constexpr std::array<LieColumn, 4> lie_columns = {{
-    {Lie::fairway, &BaselineTable::fairway, 0.0},
-    {Lie::rough, &BaselineTable::rough, reference_rough_yd},
-    {Lie::bunker, &BaselineTable::bunker, reference_bunker_yd},
-    {Lie::recovery, &BaselineTable::recovery, reference_recovery_yd},
+    {Lie::fairway, &BaselineTable::fairway},
+    {Lie::rough, &BaselineTable::rough},
+    {Lie::bunker, &BaselineTable::bunker},
+    {Lie::recovery, &BaselineTable::recovery},
 }};
 
 void append(BaselineColumn& column, double distance, double strokes) {
@@ -70,11 +69,11 @@ struct Sample {
   Rest rest;
 };
 
-std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& distances_yd) {
+std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& distances_yd, SetUp set_up) {
   std::vector<Sample> samples;
   for (std::size_t column = 0; column < lie_columns.size(); ++column) {
     for (std::size_t i = 0; i < distances_yd.size(); ++i) {
-      const double off = std::min(lie_columns[column].off_line_yd, 0.8 * distances_yd[i]);
+      const double off = std::min(reference_off_line_yd(lie_columns[column].lie, set_up), 0.8 * distances_yd[i]);
       const double back = std::sqrt(distances_yd[i] * distances_yd[i] - off * off);
       for (const double side : {-1.0, 1.0}) {
         samples.push_back({column, i, {map.pin() + Point{side * off, -back}, lie_columns[column].lie, 0, false}});
@@ -120,40 +119,14 @@ struct Setting {
   }
 };
 
-// The shot that a plan plays from the fairway at a distance.
-ApproachResult approach(const HoleModel& model, const Plan& plan, double distance_yd) {
-  const Point from = model.pin() + Point{0.0, -distance_yd};
-  const Action action = action_near(model, plan, Lie::fairway, from);
-  const Swing swing = model.swing_of(Lie::fairway, action);
-  const double heading = HoleModel::heading_of(swing, action);
-  ApproachResult result;
-  std::vector<std::pair<double, double>> leaves;  // yards, weight
-  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
-    const int half = stratum.lattice->half_width();
-    strike_nodes(model, from, swing, stratum, heading, -half, half, 1, [&](int k, const Rest& rest) {
-      const double weight = stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
-      if (rest.penalty_strokes == 0 && rest.lie == Lie::green) result.green_hit += weight;
-      leaves.emplace_back(yardworth::distance_yd(rest.replay ? from : rest.at, model.pin()), weight);
-    });
-  }
-  std::sort(leaves.begin(), leaves.end());
-  double passed = 0.0;
-  for (const auto& [yards, weight] : leaves) {
-    passed += weight;
-    if (passed < 0.5) continue;
-    result.median_leave_ft = yards * feet_per_yard;
-    break;
-  }
-  return result;
-}
-
 // Columns of all lies but the tee and the green, from one long hole.
-void derive_lies(const Setting& setting, Derivation& derivation) {
+void derive_lies(const Setting& setting, BaselineTable& table) {
   const std::vector<double>& distances = setting.options.distances_yd;
   const double length_yd = distances.back() + 20.0;
-  const HoleMap map(reference_hole(length_yd), Firmness::normal);
+  const SetUp set_up = set_up_of(setting.golfer.band);
+  const HoleMap map(reference_hole(length_yd, set_up), Firmness::normal);
   const HoleModel model = setting.model_of(map, length_yd, {});
-  const std::vector<Sample> samples = samples_on(map, distances);
+  const std::vector<Sample> samples = samples_on(map, distances, set_up);
   std::set<StateId> corners;
   for (const Sample& sample : samples) {
     const Settled settled = model.settle(sample.rest);
@@ -175,14 +148,13 @@ void derive_lies(const Setting& setting, Derivation& derivation) {
   const double samples_each = 2.0 * setting.options.judged_phases;
   for (std::size_t column = 0; column < lie_columns.size(); ++column) {
     for (std::size_t i = 0; i < distances.size(); ++i) {
-      append(derivation.table.*lie_columns[column].column, distances[i], sums[column][i] / samples_each);
+      append(table.*lie_columns[column].column, distances[i], sums[column][i] / samples_each);
     }
   }
-  derivation.from_150 = approach(model, best.exact.plan, 150.0);
 }
 
 double derive_tee(const Setting& setting, double length_yd) {
-  const HoleMap map(reference_hole(length_yd), Firmness::normal);
+  const HoleMap map(reference_hole(length_yd, set_up_of(setting.golfer.band)), Firmness::normal);
   const HoleModel model = setting.model_of(map, length_yd, {});
   const ActionOf habit = habit_of(model);
   const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit));
@@ -206,30 +178,62 @@ DeriveOptions all_distances() {
   return options;
 }
 
-Derivation derive_baseline(const Player& golfer, const DeriveOptions& options) {
+BaselineTable derive_baseline(const Player& golfer, const DeriveOptions& options) {
   const BaselineTable start = near_the_hole(golfer);
   BaselineTable table = options.near ? *options.near : guess_beyond(start);
   if (!options.near) {
-    Derivation first{start, {}};
     const Baseline near(table);
+    BaselineTable first = start;
     derive_lies({golfer, near, options}, first);
-    first.table.tee = first.table.fairway;
-    table = first.table;
+    first.tee = first.fairway;
+    table = first;
   }
-  Derivation derivation{start, {}};
+  BaselineTable derived = start;
   const Baseline near(table);
   const Setting setting{golfer, near, options};
   std::vector<double> tee(options.tee_lengths_yd.size());
   // The long hole is the longest piece of work, so it comes first.
   tbb::parallel_for(std::size_t{0}, tee.size() + 1, [&](std::size_t i) {
     if (i == 0) {
-      derive_lies(setting, derivation);
+      derive_lies(setting, derived);
     } else {
       tee[i - 1] = derive_tee(setting, options.tee_lengths_yd[i - 1]);
     }
   });
-  for (std::size_t i = 0; i < tee.size(); ++i) append(derivation.table.tee, options.tee_lengths_yd[i], tee[i]);
-  return derivation;
+  for (std::size_t i = 0; i < tee.size(); ++i) append(derived.tee, options.tee_lengths_yd[i], tee[i]);
+  return derived;
+}
+
+ApproachResult approach_from(const Player& golfer, double distance_yd) {
+  const double length_yd = distance_yd + 300.0;
+  const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
+  // The habit asks no baseline.
+  const Baseline any(tour_table());
+  const StrikeLattices lattices{Resolution{}};
+  const HoleModel model(map, map.tee(length_yd), golfer, any, lattices, Resolution{});
+  const Point from = model.pin() + Point{0.0, -distance_yd};
+  const Action action = habit_action(model, Lie::fairway, from);
+  const Swing swing = model.swing_of(Lie::fairway, action);
+  const double heading = HoleModel::heading_of(swing, action);
+  ApproachResult result;
+  std::vector<std::pair<double, double>> leaves;  // yards, weight
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
+    const int half = stratum.lattice->half_width();
+    strike_nodes(model, from, swing, stratum, heading, -half, half, 1, [&](int k, const Rest& rest) {
+      const double weight = stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
+      if (rest.penalty_strokes == 0 && rest.lie == Lie::green) result.green_hit += weight;
+      leaves.emplace_back(yardworth::distance_yd(rest.replay ? from : rest.at, model.pin()), weight);
+    });
+  }
+  std::sort(leaves.begin(), leaves.end());
+  double passed = 0.0;
+  for (const auto& [yards, weight] : leaves) {
+    passed += weight;
+    if (passed < 0.5) continue;
+    result.median_leave_ft = yards * feet_per_yard;
+    break;
+  }
+  return result;
 }
 
 }  // namespace yardworth

@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "gain/plans.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 
@@ -28,7 +29,7 @@ struct Golfer {
 };
 
 Golfer golfer_of(Band band, Gender gender) {
-  return {band, gender, standard_player(band, gender), Baseline(anchored_table(band, gender))};
+  return {band, gender, standard_player(band, gender), Baseline(derived_table(band, gender))};
 }
 
 // One round to be reckoned, and its gain once it is; failure says why it cannot be finished.

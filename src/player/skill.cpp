@@ -91,12 +91,14 @@ Skill skill_between(const std::vector<SkillRow>& rows, double handicap_index) {
 
 Skill skill_of(double handicap_index, Gender gender) { return skill_between(skill_rows(gender), handicap_index); }
 
+Drive bogey_drive(Gender gender) { return gender == Gender::men ? Drive{180.0, 20.0} : Drive{135.0, 15.0}; }
+
 Skill skill_of(Band band, Gender gender) {
   Skill skill = skill_of(typical_handicap_index(band, gender), gender);
   if (band == Band::bogey) {
-    // The bogey golfer of course rating: 180 + 20 yards, women 150 in all.
-    skill.driver_roll_yd = gender == Gender::men ? 20.0 : 15.0;
-    skill.driver_carry_yd = gender == Gender::men ? 180.0 : 135.0;
+    const Drive drive = bogey_drive(gender);
+    skill.driver_carry_yd = drive.carry_yd;
+    skill.driver_roll_yd = drive.roll_yd;
   }
   return skill;
 }

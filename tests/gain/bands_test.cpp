@@ -1,4 +1,5 @@
 #include "yardworth/gain/bands.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 #include <doctest/doctest.h>
 
@@ -74,7 +75,7 @@ TEST_CASE("each band on each tee is the gain of its standard golfer there") {
   request.change = {20.0, 0.0};
   request.plan = PlanChoice::habit;
   const GainResult gain = compute_gain(course, standard_player(Band::bogey, Gender::women),
-                                       Baseline(anchored_table(Band::bogey, Gender::women)), request);
+                                       Baseline(derived_table(Band::bogey, Gender::women)), request);
   const BandOnTee& same = golfer(result, Band::bogey, Gender::women, 1);
   CHECK(same.round.before == gain.answer().round.before);
   CHECK(same.round.replanned == gain.answer().round.replanned);

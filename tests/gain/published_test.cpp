@@ -7,13 +7,14 @@
 #include "support/courses.hpp"
 #include "support/figures.hpp"
 #include "yardworth/gain/gain.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
 
 // Strokes that 20 more yards of driver carry, with the roll unchanged, save a round on the standard course.
 double saved_by_20(Band band, Method method) {
-  const Baseline baseline(anchored_table(band, Gender::men));
+  const Baseline baseline(derived_table(band, Gender::men));
   GainRequest request;
   request.change = {20.0, 0.0};
   request.method = method;

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "input/samples.hpp"
+#include "yardworth/input/derived_table.hpp"
 #include "yardworth/input/read.hpp"
 
 namespace yardworth {
@@ -46,7 +47,7 @@ TEST_CASE("every key of a baseline is read") {
 }
 
 TEST_CASE("a table that is written is read back to the last bit") {
-  for (BaselineTable table : {tour_table(), anchored_table(Band::bogey, Gender::women)}) {
+  for (BaselineTable table : {tour_table(), derived_table(Band::bogey, Gender::women)}) {
     table.name = "quotes \" ' and: # [signs] \n \x1B \xC3\xA9";
     table.source += ", 50% more";
     table.tee.strokes[0] = 1.0 / 3.0 + 3.0;

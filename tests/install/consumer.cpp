@@ -2,6 +2,7 @@
 #include <cstdio>
 
 #include "yardworth/gain/gain.hpp"
+#include "yardworth/input/derived_table.hpp"
 #include "yardworth/input/read.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -10,7 +11,7 @@ int main() {
   const auto course = read_course(scenario_course_yaml(), std::string(scenario_course_file));
   const auto player = read_player(scenario_player_yaml(), std::string(scenario_player_file));
   if (!course.ok() || !player.ok()) return 1;
-  const Baseline baseline(anchored_table(player.value->band, player.value->gender));
+  const Baseline baseline(derived_table(player.value->band, player.value->gender));
   GainRequest request;
   request.change = {.driver_carry_yd = 20.0, .irons_carry_yd = 6.0};
   request.plan = PlanChoice::habit;

@@ -16,10 +16,15 @@ std::vector<double> numbers_of(const Skill& skill) {
                                  skill.driver_carry_sd_share,   skill.wedge_carry_sd_share,
                                  skill.driver_direction_sd_rad, skill.wedge_direction_sd_rad,
                                  skill.driver_poor_strike,      skill.wedge_poor_strike};
-  for (const LieEffect& lie : {skill.rough, skill.bunker, skill.recovery}) {
+  for (const LieEffect& lie : {skill.fairway, skill.rough, skill.bunker, skill.recovery}) {
     numbers.insert(numbers.end(),
                    {lie.carry_factor, lie.carry_sd_factor, lie.direction_sd_factor, lie.poor_strike_added});
   }
+  for (const Touch& touch :
+       {skill.short_game.fairway, skill.short_game.rough, skill.short_game.bunker, skill.short_game.recovery}) {
+    numbers.insert(numbers.end(), {touch.spread_floor_yd, touch.spread_share, touch.poor_strike});
+  }
+  numbers.insert(numbers.end(), {skill.putting.direction_sd_rad, skill.putting.distance_sd_share});
   return numbers;
 }
 
@@ -81,9 +86,12 @@ TEST_CASE("skills fade with the Handicap Index and stop changing beyond the last
       CHECK(worse.driver_poor_strike >= better.driver_poor_strike);
       CHECK(worse.wedge_poor_strike >= better.wedge_poor_strike);
       CHECK(worse.rough.carry_factor <= better.rough.carry_factor);
-      CHECK(worse.bunker.poor_strike_added >= better.bunker.poor_strike_added);
+      // Tour plays from championship sand.
+      if (index >= 0.0) CHECK(worse.bunker.poor_strike_added >= better.bunker.poor_strike_added);
+      CHECK(worse.putting.direction_sd_rad >= better.putting.direction_sd_rad);
+      CHECK(worse.short_game.rough.spread_share >= better.short_game.rough.spread_share);
     }
-    CHECK(numbers_of(skill_of(54.0, gender)) == numbers_of(skill_of(30.0, gender)));
+    CHECK(numbers_of(skill_of(54.0, gender)) == numbers_of(skill_of(36.0, gender)));
     CHECK(numbers_of(skill_of(-9.0, gender)) == numbers_of(skill_of(-6.0, gender)));
     for (double index = -6.0; index <= 54.0; index += 1.5) {
       const Skill skill = skill_of(index, gender);

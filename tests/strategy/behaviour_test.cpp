@@ -6,6 +6,7 @@
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "yardworth/gain/gain.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
@@ -53,7 +54,7 @@ TEST_CASE("out of bounds down one side moves the best aim away from it, further 
   left.hazards = {test::boundary(open, Side::left, 25.0)};
   const Player straight = standard_player(Band::from_6_to_12, Gender::men);
   const Player wild = wilder(straight, 1.6);
-  const Baseline baseline(anchored_table(Band::from_6_to_12, Gender::men));
+  const Baseline baseline(derived_table(Band::from_6_to_12, Gender::men));
   const test::Mesh mesh;
   const double straight_right = best_tee_aim_deg(right, straight, baseline, mesh);
   const double wild_right = best_tee_aim_deg(right, wild, baseline, mesh);
@@ -71,7 +72,7 @@ TEST_CASE("out of bounds down one side moves the best aim away from it, further 
 TEST_CASE("an island green that cannot be reached ends in a statement that names the hole and the carry") {
   const Course course = test::course_of({test::open_hole(6, 150.0), island_hole(7, 190.0)});
   const Player player = golfer_who_carries(120.0);
-  const Baseline baseline(anchored_table(Band::from_21, Gender::men));
+  const Baseline baseline(derived_table(Band::from_21, Gender::men));
   for (const PlanChoice plan : {PlanChoice::habit, PlanChoice::best, PlanChoice::both}) {
     GainRequest request;
     request.plan = plan;
@@ -93,7 +94,7 @@ TEST_CASE("an island green that cannot be reached ends in a statement that names
 TEST_CASE("the same green is finished by a golfer who carries that far") {
   const Course course = test::course_of({island_hole(7, 190.0)});
   const Player player = golfer_who_carries(230.0);
-  const Baseline baseline(anchored_table(Band::from_21, Gender::men));
+  const Baseline baseline(derived_table(Band::from_21, Gender::men));
   GainRequest request;
   request.plan = PlanChoice::both;
   const GainResult result = compute_gain(course, player, baseline, request);

@@ -7,6 +7,7 @@
 #include "support/every_state.hpp"
 #include "support/sanitized.hpp"
 #include "support/small_holes.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
@@ -79,7 +80,7 @@ class LinearProgramme {
 // the search then solve the same process.
 TEST_CASE("the best plan of a small hole is the optimum of its linear programme") {
   const Player player = test::golfer_of_few_clubs();
-  const Baseline baseline(anchored_table(Band::bogey, Gender::men));
+  const Baseline baseline(derived_table(Band::bogey, Gender::men));
   const test::Mesh mesh(test::coarse_resolution());
   for (const Hole& hole : test::small_holes()) {
     CAPTURE(hole.number);
@@ -108,7 +109,7 @@ TEST_CASE("the best plan of a small hole is the optimum of its linear programme"
 
 TEST_CASE("plain value iteration comes to the same optimum") {
   const Player player = test::golfer_of_few_clubs();
-  const Baseline baseline(anchored_table(Band::bogey, Gender::men));
+  const Baseline baseline(derived_table(Band::bogey, Gender::men));
   const test::Mesh mesh(test::coarse_resolution());
   for (const Hole& hole : test::small_holes()) {
     CAPTURE(hole.number);

@@ -4,6 +4,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "yardworth/input/derived_table.hpp"
 #include "yardworth/input/read.hpp"
 
 namespace yardworth::test {
@@ -36,8 +37,8 @@ inline Player scenario_member(const std::string& member) {
 
 // The baseline that the command takes for a player.
 inline Baseline baseline_of(const Player& player) {
-  return Baseline(player.handicap_index ? anchored_table(*player.handicap_index, player.gender)
-                                        : anchored_table(player.band, player.gender));
+  return Baseline(player.handicap_index ? derived_table(*player.handicap_index, player.gender)
+                                        : derived_table(player.band, player.gender));
 }
 
 }  // namespace yardworth::test

@@ -63,19 +63,12 @@ BaselineTable tour_table();
 std::vector<double> standard_hole_lengths_yd();
 
 // The yardage rating of course rating for 18 holes (USGA Course Rating System manual): strokes = length /
-// yards_per_stroke + constant, of the better half of a golfer's scores. mean_above_better_half is what has to be added
-// for the mean of all scores. Only for Band::scratch and Band::bogey.
+// yards_per_stroke + constant, of the better half of a golfer's scores. Only for Band::scratch and Band::bogey; throws
+// std::invalid_argument for others.
 struct YardageRating {
   double yards_per_stroke = 0.0;
   double constant = 0.0;
-  double mean_above_better_half = 0.0;
 };
 YardageRating yardage_rating(Band band, Gender gender);
-
-// A band's table anchored to the published yardage ratings; to be replaced by derived tables. docs/model.md has the
-// construction.
-BaselineTable anchored_table(Band band, Gender gender);
-// The same for any Handicap Index: between the two neighbouring bands.
-BaselineTable anchored_table(double handicap_index, Gender gender);
 
 }  // namespace yardworth

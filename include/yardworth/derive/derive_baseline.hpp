@@ -12,17 +12,6 @@ namespace yardworth {
 // A golfer's baseline from the golfer's own shots: putts from Putting, strokes near the green from ShortGame, the rest
 // from the best plan on the reference holes. docs/model.md, "Derived baselines".
 
-// What the derivation knows beside the table: the shot from the fairway at one distance.
-struct ApproachResult {
-  double green_hit = 0.0;        // probability that it ends on the green
-  double median_leave_ft = 0.0;  // distance to the hole that half of them end within
-};
-
-struct Derivation {
-  BaselineTable table;
-  ApproachResult from_150;  // 150 yards, fairway
-};
-
 struct DeriveOptions {
   // Where values are interpolated as differences to a table: a table near to the answer makes the answer exact. Without
   // one the derivation makes its own in a first pass.
@@ -35,6 +24,13 @@ struct DeriveOptions {
 DeriveOptions all_distances();
 
 // The table of a golfer: standard_player of a band, say. Name and source are the caller's.
-Derivation derive_baseline(const Player& golfer, const DeriveOptions& options);
+BaselineTable derive_baseline(const Player& golfer, const DeriveOptions& options);
+
+// The habit's shot at the hole from the fairway of a reference hole.
+struct ApproachResult {
+  double green_hit = 0.0;        // probability that it ends on the green
+  double median_leave_ft = 0.0;  // distance to the hole that half of them end within
+};
+ApproachResult approach_from(const Player& golfer, double distance_yd);
 
 }  // namespace yardworth

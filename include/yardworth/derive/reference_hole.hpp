@@ -1,25 +1,35 @@
 #pragma once
 
 #include "yardworth/course/course.hpp"
+#include "yardworth/player/golfer.hpp"
 
 namespace yardworth {
 
-// The set of holes that baselines are derived on: one straight hole of every length, set up alike, all numbers common
-// practice, no source. docs/bands.md describes it.
+// The holes that baselines are derived on: one straight hole of every length, from one tee, in one of two set-ups. All
+// numbers are common practice, no source; yards.
 //
-//   fairway        32 yards wide from 100 yards on (a third of the way on a short hole), 24 in the last 60 yards,
-//                  ending 8 yards in front of the green; none on a hole of par 3 but an apron of the last 30 yards
-//   green          27 deep, 22 wide; a bunker 18 long and 9 wide on either side of its front
-//   bunkers        20 long and 9 wide beside the fairway, every 45 yards, left and right by turns
-//   trees          from 36 to 60 yards off the line on both sides
-//   out of bounds  beyond them on the left, a penalty area beyond them on the right
+//                                        championship            club
+//   fairway, from 100 on                 32 wide                 36 wide
+//   its last 100, to 8 before the green  22 wide                 28 wide
+//   green, the hole in its middle        27 deep, 22 wide        30 deep, 26 wide
+//   the same on a hole below 130         22 deep, 18 wide        as ever
+//   bunkers beside the fairway           every 45, by turns,     every 60, by turns
+//     (20 long, 9 wide)                  near the green on both sides
+//   bunkers beside the green             18 long, 9 wide, on either side of its front
+//   bunker before the green              par 4 below 320         none
+//   trees on both sides                  36 to 60 off the line   42 to 70
+//   out of bounds left, penalty area right: beyond the trees
 //
-// From one tee of that length, in yards.
-Hole reference_hole(double length_yd);
+// A hole of par 3 has no fairway but an apron of 30 yards. Championship is how tour professionals find a course, club
+// how everybody else does: greens look small where flags stand near edges, rough is left to grow, fairways are
+// narrowed.
+enum class SetUp { championship, club };
 
-// Where the derivation takes a lie to be at a distance from the hole: this far to the side of the line.
-inline constexpr double reference_rough_yd = 23.0;
-inline constexpr double reference_bunker_yd = 21.0;
-inline constexpr double reference_recovery_yd = 42.0;
+SetUp set_up_of(Band band);
+
+Hole reference_hole(double length_yd, SetUp set_up);
+
+// How far off the line the derivation takes a lie to be.
+double reference_off_line_yd(Lie lie, SetUp set_up);
 
 }  // namespace yardworth

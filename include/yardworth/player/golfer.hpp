@@ -130,6 +130,13 @@ struct ClubEntry {
 // Where a club stands in the bag: 1 for the longest, 0 for a wedge that carries 45% of it or less.
 double place_in_bag(double carry_yd, double longest_carry_yd);
 
+// The bogey golfer's drive of course rating: 180 + 20 yards, women 150 in all (USGA Course Rating System manual).
+struct Drive {
+  double carry_yd = 0.0;
+  double roll_yd = 0.0;
+};
+Drive bogey_drive(Gender gender);
+
 // Fills what the entry leaves out. driver_carry_yd is that of the player's own longest club, so that the place of a
 // club in the bag, not its length alone, sets its spreads.
 Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill& skill);

@@ -1,0 +1,395 @@
+#include "yardworth/derive/fit_skills.hpp"
+
+#include <fmt/format.h>
+
+#include <boost/math/tools/roots.hpp>
+#include <cmath>
+
+#include "derive/least_squares.hpp"
+#include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/scores.hpp"
+#include "yardworth/strategy/plan.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr double tour_index = -6.0;
+// Golfers who score about 90: the Handicap Index at which the better half of scores on the standard course lies three
+// strokes below 90, between the scratch and the bogey yardage rating.
+constexpr double ninety_index = 17.0;
+
+// What the published yardage ratings say of one gender: a length in the middle of common courses, and scratch's and
+// bogey's better half of scores there (men: USGA Course Rating System manual, bogey from memory; women from memory).
+struct Rated {
+  Gender gender;
+  double length_yd;
+  double scratch, bogey;
+
+  double bogey_index() const { return typical_handicap_index(Band::bogey, gender); }
+};
+constexpr Rated rated_men = {Gender::men, 6300.0, 6300.0 / 220.0 + 40.9, 6300.0 / 160.0 + 50.7};
+constexpr Rated rated_women = {Gender::women, 5350.0, 5350.0 / 180.0 + 40.1, 5350.0 / 120.0 + 51.3};
+
+struct Node {
+  double index;
+  double value;
+};
+
+// Straight lines between nodes, the first and the last going on.
+double at(const std::vector<Node>& nodes, double index) {
+  std::size_t upper = 1;
+  while (upper + 1 < nodes.size() && index > nodes[upper].index) ++upper;
+  const Node& a = nodes[upper - 1];
+  const Node& b = nodes[upper];
+  return a.value + (b.value - a.value) * (index - a.index) / (b.index - a.index);
+}
+
+// Driver distances: R&A / USGA, A Review of Driving Distance, 2016 data (below 6: 245 yd, 6-12: 225, 13-20: 199, 21 and
+// over: 182); tour about 280 (Broadie, as reported in 2008); scratch men 250, women 210, bogey women 150 (USGA Course
+// Rating System manual); amateur women 148 (R&A / USGA, 2018 data). Tour women, and 36: common practice, no source.
+double driver_total_yd(double index, Gender gender) {
+  return gender == Gender::men
+             ? at({{tour_index, 280.0},
+                   {0.0, 250.0},
+                   {3.0, 245.0},
+                   {9.0, 225.0},
+                   {16.5, 199.0},
+                   {26.0, 182.0},
+                   {36.0, 172.0}},
+                  index)
+             : at({{tour_index, 250.0}, {0.0, 210.0}, {24.0, 150.0}, {26.0, 148.0}, {36.0, 140.0}}, index);
+}
+
+// The scratch golfer's 25 of 250 and the bogey golfer's 20 of 200 roll (USGA Course Rating System manual); on tour
+// less, since the ball comes down more steeply (common practice, no source).
+double driver_roll_share(double index) {
+  return at({{tour_index, 0.07}, {0.0, 0.10}, {26.0, 0.10}}, std::min(index, 26.0));
+}
+
+// Degrees off line of a drive: tour 3-4, golfers around 80 4-9, around 100 5-11 (Broadie, Every Shot Counts, fig. 6.3,
+// as reported): the middles, those of amateurs times a factor that what they hit from 150 yards pins. Those who score
+// 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor strikes are among those drives.
+double driver_direction_sd_rad(double index, double scratch_deg, double amateur_factor, double poor_strike) {
+  constexpr double poor_variance = 2.5;  // of a poor strike's direction over a solid one's: 1.75 squared, cut
+  const double all = radians(
+      at({{tour_index, 3.5}, {0.0, scratch_deg}, {8.0, 6.5 * amateur_factor}, {26.0, 8.0 * amateur_factor}}, index));
+  return all / std::sqrt(1.0 + poor_strike * (poor_variance - 1.0));
+}
+
+// The length of putt of which half are holed: tour 8 ft, 0-9 handicap 6, golfers around 90 5 (Broadie, as reported).
+struct PuttHalf {
+  double index;
+  double feet;
+};
+constexpr PuttHalf putt_halves[] = {{tour_index, 8.0}, {4.5, 6.0}, {ninety_index, 5.0}};
+
+double direction_for_half(double feet, double distance_sd_share) {
+  const auto over_half = [&](double degrees_sd) {
+    return Putting({radians(degrees_sd), distance_sd_share}).one_putt(feet) - 0.5;
+  };
+  boost::math::tools::eps_tolerance<double> digits(20);
+  std::uintmax_t most = 60;
+  const auto bracket = boost::math::tools::toms748_solve(over_half, 0.3, 6.0, digits, most);
+  return radians(0.5 * (bracket.first + bracket.second));
+}
+
+// Everything that makes a skill of an index; filled stage by stage.
+struct SkillModel {
+  // From tour through scratch to a measured amateur.
+  double between(double index, double tour_value, double amateur_index, double amateur_value) const {
+    const double line = tour_value + (amateur_value - tour_value) * tour_index / (tour_index - amateur_index);
+    const double scratch = std::lerp(tour_value, line, scratch_distance);
+    return at({{tour_index, tour_value}, {0.0, scratch}, {amateur_index, amateur_value}}, index);
+  }
+
+  Skill tour;
+  std::vector<Node> putt_direction_sd;
+  double ninety_spread = 2.25;    // spreads of ninety over those of tour
+  double ninety_direction = 0.8;  // what of that goes for directions; and on the middles of the published ranges
+  double ninety_poor = 0.06;      // common practice, no source
+  double bogey_looseness = 1.4;   // of the short game over tour's: spreads 1 + looseness times as wide
+  // How far scratch stands from tour in all that is not a published measurement, as a share of how far a straight line
+  // in the Handicap Index from tour to the amateurs who were measured would put it.
+  double scratch_distance = 0.4;
+
+  Skill of(double index, Gender gender) const;
+  Skill rated(Band band, Gender gender) const;
+};
+
+// What a lie does at an index, tour's effect known. On tour that is of championship rough and sand; of what others play
+// from, the factors at 0 and 20 are common practice, no source.
+LieEffect effect_at(const LieEffect& tour, const LieEffect& scratch, const LieEffect& bogey, double index) {
+  constexpr double bogey_index = 20.0;
+  const auto between = [&](double LieEffect::*number) {
+    return at({{tour_index, tour.*number}, {0.0, scratch.*number}, {bogey_index, bogey.*number}}, index);
+  };
+  return {between(&LieEffect::carry_factor), between(&LieEffect::carry_sd_factor),
+          between(&LieEffect::direction_sd_factor), between(&LieEffect::poor_strike_added)};
+}
+
+Touch loosened(const Touch& tour, double looseness) {
+  // Common practice, no source: whose spread is twice as wide strikes six in a hundred more poorly.
+  return {tour.spread_floor_yd * (1.0 + looseness), tour.spread_share * (1.0 + looseness),
+          tour.poor_strike + 0.06 * looseness};
+}
+
+Skill SkillModel::of(double index, Gender gender) const {
+  Skill skill = tour;
+  const double total = driver_total_yd(index, gender);
+  skill.driver_roll_yd = total * driver_roll_share(index);
+  skill.driver_carry_yd = total - skill.driver_roll_yd;
+  const double spread = between(index, 1.0, ninety_index, ninety_spread);
+  skill.driver_carry_sd_share *= spread;
+  skill.wedge_carry_sd_share *= spread;
+  skill.wedge_direction_sd_rad *= between(index, 1.0, ninety_index, std::max(1.1, ninety_spread * ninety_direction));
+  skill.driver_poor_strike = between(index, tour.driver_poor_strike, ninety_index, ninety_poor);
+  skill.wedge_poor_strike = between(index, tour.wedge_poor_strike, ninety_index, ninety_poor);
+  skill.driver_direction_sd_rad = driver_direction_sd_rad(index, between(0.0, 3.5, 8.0, 6.5 * ninety_direction),
+                                                          ninety_direction, skill.driver_poor_strike);
+  skill.rough = effect_at(tour.rough, {0.94, 1.3, 1.2, 0.02}, {0.90, 1.35, 1.25, 0.06}, index);
+  skill.bunker = effect_at(tour.bunker, {0.80, 1.5, 1.25, 0.06}, {0.74, 1.6, 1.3, 0.15}, index);
+  skill.recovery = effect_at(tour.recovery, {0.75, 2.5, 2.0, 0.40}, {0.65, 2.5, 2.0, 0.45}, index);
+  const double looseness = between(index, 0.0, typical_handicap_index(Band::bogey, gender), bogey_looseness);
+  for (Touch ShortGameSkill::*lie :
+       {&ShortGameSkill::fairway, &ShortGameSkill::rough, &ShortGameSkill::bunker, &ShortGameSkill::recovery}) {
+    skill.short_game.*lie = loosened(tour.short_game.*lie, looseness);
+  }
+  skill.putting.direction_sd_rad = at(putt_direction_sd, index);
+  skill.putting.distance_sd_share *= skill.putting.direction_sd_rad / tour.putting.direction_sd_rad;
+  return skill;
+}
+
+// Stage 1. Tour putts: half holed at 8 ft, 2.06 on average from 40 ft (Broadie, Every Shot Counts, from memory).
+void fit_putting(SkillModel& model) {
+  constexpr double far_ft = 40.0;
+  constexpr double far_putts = 2.06;
+  const auto over = [&](double distance_sd) {
+    return Putting({direction_for_half(putt_halves[0].feet, distance_sd), distance_sd}).putts(far_ft) - far_putts;
+  };
+  boost::math::tools::eps_tolerance<double> digits(16);
+  std::uintmax_t most = 40;
+  const auto bracket = boost::math::tools::toms748_solve(over, 0.03, 0.16, digits, most);
+  const double distance_sd = 0.5 * (bracket.first + bracket.second);
+  const double tour_direction = direction_for_half(putt_halves[0].feet, distance_sd);
+  model.tour.putting = {tour_direction, distance_sd};
+  for (const PuttHalf& half : putt_halves) {
+    // Who starts putts twice as widely strikes them twice as unevenly: common practice, no source.
+    double direction = tour_direction;
+    for (int round = 0; round < 12; ++round) {
+      direction = direction_for_half(half.feet, distance_sd * direction / tour_direction);
+    }
+    model.putt_direction_sd.push_back({half.index, direction});
+  }
+}
+
+// Stage 2. The numbers of a tour golfer that the tour table pins, as factors of a first guess.
+Skill tour_skill(const Skill& begun, const std::vector<double>& x) {
+  Skill skill = begun;
+  skill.driver_roll_yd = driver_total_yd(tour_index, Gender::men) * driver_roll_share(tour_index);
+  skill.driver_carry_yd = driver_total_yd(tour_index, Gender::men) - skill.driver_roll_yd;
+  skill.wedge_direction_sd_rad = radians(1.75 * x[0]);
+  skill.driver_carry_sd_share = 0.0295 * x[1];
+  skill.wedge_carry_sd_share = 0.061 * x[2];
+  skill.driver_poor_strike = 0.0267 * x[3];
+  skill.wedge_poor_strike = 0.0184 * x[4];
+  skill.driver_direction_sd_rad = driver_direction_sd_rad(tour_index, 4.0, 1.0, skill.driver_poor_strike);
+  skill.fairway = {1.0, 1.0 + 0.16 * x[5], 1.0 + 0.16 * x[5], 0.02};
+  skill.rough = {0.95, 1.0 + 0.471 * x[6], 1.0 + 0.283 * x[6], 0.0897 * x[7]};
+  skill.bunker = {0.691 * x[8], 1.0 + 0.692 * x[9], 1.0 + 0.346 * x[9], 0.113 * x[10]};
+  skill.recovery = {0.867 * x[11], 3.5, 2.6, 0.593 * x[12]};
+  skill.short_game.fairway = {1.03 * x[13], 0.0773 * x[14], 0.01};
+  skill.short_game.rough = {1.73 * x[15], 0.115 * x[16], 0.02};
+  skill.short_game.bunker = {0.221 * x[17], 0.162 * x[18], 0.03};
+  const Touch& rough = skill.short_game.rough;
+  skill.short_game.recovery = {1.5 * rough.spread_floor_yd, 1.5 * rough.spread_share, 0.15};
+  return skill;
+}
+constexpr std::size_t tour_parameters = 19;
+
+void add_cells(const Baseline& derived, const Baseline& published, Lie lie, const std::vector<double>& distances,
+               double weight, std::vector<double>& residuals) {
+  for (const double yards : distances) {
+    residuals.push_back(weight * (derived.strokes(lie, yards) - published.strokes(lie, yards)));
+  }
+}
+
+std::size_t tour_residual_count() {
+  const FittedCells cells;
+  return cells.tee.size() + cells.fairway.size() + cells.rough.size() + cells.bunker.size() + cells.recovery.size() +
+         3 * cells.short_game.size() + 2 + tour_parameters;
+}
+
+std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>& x) {
+  const FittedCells cells;
+  const Baseline published(tour_table());
+  DeriveOptions options;
+  options.near = tour_table();
+  for (double yards = 60.0; yards <= 500.0; yards += 20.0) options.distances_yd.push_back(yards);
+  options.tee_lengths_yd = cells.tee;
+  Player golfer = standard_player(tour_skill(begun, x), Gender::men);
+  golfer.band = Band::tour;
+  BaselineTable found;
+  try {
+    found = derive_baseline(golfer, options);
+  } catch (const CannotFinish&) {
+    // A step too far: a golfer who never gets out of the trees.
+    return std::vector<double>(tour_residual_count(), 100.0);
+  }
+  const Baseline derived(found);
+  const ApproachResult from_150 = approach_from(golfer, 150.0);
+  // One is what a difference may well be: 0.05 strokes, 0.1 from sand and trees.
+  constexpr double by_stroke = 20.0;
+  constexpr double from_trouble = 10.0;
+  std::vector<double> residuals;
+  add_cells(derived, published, Lie::tee, cells.tee, by_stroke, residuals);
+  add_cells(derived, published, Lie::fairway, cells.fairway, by_stroke, residuals);
+  add_cells(derived, published, Lie::rough, cells.rough, by_stroke, residuals);
+  add_cells(derived, published, Lie::bunker, cells.bunker, from_trouble, residuals);
+  add_cells(derived, published, Lie::recovery, cells.recovery, from_trouble, residuals);
+  for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker}) {
+    add_cells(derived, published, lie, cells.short_game, by_stroke, residuals);
+  }
+  // From 150 yards: 72% of greens, half within 23 ft (Broadie, magazine column, 2018).
+  residuals.push_back((from_150.green_hit - 0.72) / 0.03);
+  residuals.push_back((from_150.median_leave_ft - 23.0) / 3.0);
+  for (const double factor : x) {
+    constexpr double hold = 0.4;  // what the facts leave open stays near the guess
+    constexpr double least = 0.05;
+    residuals.push_back(hold * (factor - 1.0) + 50.0 * std::max(0.0, least - factor));
+  }
+  return residuals;
+}
+
+LeastSquares fit_tour(SkillModel& model) {
+  const Skill begun = model.tour;
+  LeastSquares found = least_squares([&](const std::vector<double>& x) { return tour_residuals(begun, x); },
+                                     std::vector<double>(tour_parameters, 1.0), 0.05, 130);
+  model.tour = tour_skill(begun, found.parameters);
+  return found;
+}
+
+ApproachResult approach_of(const Skill& skill) { return approach_from(standard_player(skill, Gender::men), 150.0); }
+
+// Stage 3. Golfers around 90 from 150 yards: 35% of greens, half within 56 ft (Broadie, magazine column, 2018).
+ApproachResult fit_ninety(SkillModel& model) {
+  const auto residuals = [&](const std::vector<double>& x) {
+    model.ninety_spread = 2.25 * x[0];
+    model.ninety_direction = 0.8 * x[1];
+    const ApproachResult found = approach_of(model.of(ninety_index, Gender::men));
+    return std::vector<double>{(found.green_hit - 0.35) / 0.02, (found.median_leave_ft - 56.0) / 2.0,
+                               0.5 * (x[0] - 1.0), 4.0 * (x[1] - 1.0)};
+  };
+  residuals(least_squares(residuals, {1.0, 1.0}, 0.05, 40).parameters);
+  return approach_of(model.of(ninety_index, Gender::men));
+}
+
+// The mean of the better half of scores on the standard course.
+double better_half(const Skill& skill, const Rated& rated) {
+  constexpr int twenties = 200;
+  constexpr std::uint64_t seed = 1;
+  const Player golfer = standard_player(skill, rated.gender);
+  DeriveOptions options = all_distances();
+  options.judged_phases = 1;
+  options.tee_lengths_yd.clear();
+  const BaselineTable near = derive_baseline(golfer, options);
+  return simulate_scores(golfer, near, standard_lengths_yd(rated.length_yd), twenties, seed).better_half;
+}
+
+// The golfer of course rating; the bogey golfer has a drive of his or her own there.
+Skill SkillModel::rated(Band band, Gender gender) const {
+  Skill skill = of(typical_handicap_index(band, gender), gender);
+  if (band == Band::bogey) {
+    const Drive drive = bogey_drive(gender);
+    skill.driver_carry_yd = drive.carry_yd;
+    skill.driver_roll_yd = drive.roll_yd;
+  }
+  return skill;
+}
+
+// Stage 4. What a number of scratch or bogey golfers must be for the level of the published yardage rating; how far it
+// is missed.
+double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated) {
+  const double rating = band == Band::bogey ? rated.bogey : rated.scratch;
+  const auto over = [&](double value) {
+    model.*number = value;
+    return better_half(model.rated(band, rated.gender), rated) - rating;
+  };
+  // False position: nearly a straight line.
+  double low = 0.5 * model.*number;
+  double high = 1.5 * model.*number;
+  double at_low = over(low);
+  double at_high = over(high);
+  double miss = at_high;
+  for (int round = 0; round < 4 && std::abs(miss) > 0.05; ++round) {
+    const double next = std::max(0.0, low - at_low * (high - low) / (at_high - at_low));
+    miss = over(next);
+    (std::abs(at_low) > std::abs(at_high) ? low : high) = next;
+    (std::abs(at_low) > std::abs(at_high) ? at_low : at_high) = miss;
+  }
+  return miss;
+}
+
+std::vector<SkillRow> rows_of(const SkillModel& model, Gender gender) {
+  std::vector<SkillRow> rows;
+  for (const double index : {tour_index, 0.0, 3.0, 9.0, 16.5, 26.0, 36.0}) {
+    rows.push_back({index, model.of(index, gender)});
+  }
+  return rows;
+}
+
+std::string words(const LieEffect& effect) {
+  return fmt::format("{{{:.4g}, {:.4g}, {:.4g}, {:.4g}}}", effect.carry_factor, effect.carry_sd_factor,
+                     effect.direction_sd_factor, effect.poor_strike_added);
+}
+
+std::string words(const Touch& touch) {
+  return fmt::format("{{{:.4g}, {:.4g}, {:.4g}}}", touch.spread_floor_yd, touch.spread_share, touch.poor_strike);
+}
+
+}  // namespace
+
+FittedSkills fit_skills(const std::function<void(const std::string&)>& tell) {
+  SkillModel model;
+  fit_putting(model);
+  tell(fmt::format("putting: tour starts putts {:.3f} degrees wide, strikes them {:.1f}% uneven",
+                   degrees(model.tour.putting.direction_sd_rad), 100.0 * model.tour.putting.distance_sd_share));
+  const LeastSquares tour = fit_tour(model);
+  tell(fmt::format("tour: sum of squares {:.2f} after {} evaluations; factors {:.3f}", tour.sum_of_squares,
+                   tour.evaluations, fmt::join(tour.parameters, " ")));
+  const ApproachResult ninety = fit_ninety(model);
+  tell(fmt::format(
+      "around 90: spread {:.3f} times tour's, direction {:.3f} of that, poor strikes {:.3f}; from 150 yd {:.1f}% "
+      "greens, {:.1f} ft",
+      model.ninety_spread, model.ninety_direction, model.ninety_poor, 100.0 * ninety.green_hit,
+      ninety.median_leave_ft));
+  SkillModel women = model;
+  for (const auto& [who, rated] : {std::pair{&model, rated_men}, std::pair{&women, rated_women}}) {
+    const double scratch = fit_to_rating(*who, &SkillModel::scratch_distance, Band::scratch, rated);
+    const double bogey = fit_to_rating(*who, &SkillModel::bogey_looseness, Band::bogey, rated);
+    tell(
+        fmt::format("{}: scratch stands {:.3f} of the way (rating missed by {:+.2f}); short game of bogey looser by "
+                    "{:.3f} ({:+.2f})",
+                    name(rated.gender), who->scratch_distance, scratch, who->bogey_looseness, bogey));
+  }
+  return {rows_of(model, Gender::men), rows_of(women, Gender::women)};
+}
+
+std::string write_skill_rows(const std::vector<SkillRow>& rows) {
+  std::string text = "// Written by yardworth_rebuild skills; docs/bands.md says what pins each number.\n";
+  for (const SkillRow& row : rows) {
+    const Skill& s = row.skill;
+    text += fmt::format(
+        "{{{:.4g},\n {{{:.5g}, {:.4g}, {:.4g}, {:.4g}, {:.5g}, {:.5g}, {:.4g}, {:.4g},  // driver and wedge\n"
+        "  {}, {}, {}, {},  // fairway, rough, bunker, recovery\n  {{{}, {}, {}, {}}},  // short game\n"
+        "  {{{:.5g}, {:.4g}}}}}}},  // putting\n",
+        row.handicap_index, s.driver_carry_yd, s.driver_roll_yd, s.driver_carry_sd_share, s.wedge_carry_sd_share,
+        s.driver_direction_sd_rad, s.wedge_direction_sd_rad, s.driver_poor_strike, s.wedge_poor_strike,
+        words(s.fairway), words(s.rough), words(s.bunker), words(s.recovery), words(s.short_game.fairway),
+        words(s.short_game.rough), words(s.short_game.bunker), words(s.short_game.recovery), s.putting.direction_sd_rad,
+        s.putting.distance_sd_share);
+  }
+  return text;
+}
+
+}  // namespace yardworth

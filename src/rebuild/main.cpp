@@ -1,0 +1,99 @@
+// Writes anew what the library is shipped with: skills, derived baselines, the record of what was published against
+// what comes out. Built when it is asked for; see DEVELOPERS.md.
+
+#include <CLI/CLI.hpp>
+#include <cmath>
+#include <fstream>
+#include <iostream>
+#include <stdexcept>
+#include <string>
+
+#include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/fit_skills.hpp"
+#include "yardworth/derive/published.hpp"
+#include "yardworth/input/read.hpp"
+
+namespace yardworth {
+
+namespace {
+
+void write(const std::string& path, const std::string& text) {
+  std::ofstream file(path, std::ios::binary);
+  file << text;
+  file.close();
+  if (!file) throw std::runtime_error("cannot write " + path);
+  std::cout << "wrote " << path << "\n";
+}
+
+void rebuild_skills(const std::string& tree) {
+  const FittedSkills skills = fit_skills([](const std::string& line) { std::cout << line << std::endl; });
+  write(tree + "/src/player/skill_rows_men.inc", write_skill_rows(skills.men));
+  write(tree + "/src/player/skill_rows_women.inc", write_skill_rows(skills.women));
+}
+
+// Four decimals: more are noise, and files stay the same where the last bits of a sum do not.
+void round_off(BaselineTable& table) {
+  for (BaselineColumn BaselineTable::*column :
+       {&BaselineTable::tee, &BaselineTable::fairway, &BaselineTable::rough, &BaselineTable::bunker,
+        &BaselineTable::recovery, &BaselineTable::green}) {
+    for (double& strokes : (table.*column).strokes) strokes = std::round(strokes * 1e4) / 1e4;
+  }
+}
+
+std::string derived_file(Band band, Gender gender) {
+  BaselineTable table = derive_baseline(standard_player(band, gender), all_distances());
+  table.name = std::string(name(band)) + " " + std::string(name(gender)) + ", derived";
+  table.source =
+      "derived from the band's own shots on reference holes; skills fitted to published measurements (docs/bands.md)";
+  round_off(table);
+  return write_baseline(table);
+}
+
+std::string file_name(Band band, Gender gender) {
+  std::string file = std::string(name(gender)) + "-" + std::string(name(band)) + ".yaml";
+  for (char& letter : file) letter = letter == ' ' ? '-' : letter;
+  return file;
+}
+
+void rebuild_baselines(const std::string& tree) {
+  for (const Gender gender : {Gender::men, Gender::women}) {
+    for (const Band band : all_bands) {
+      write(tree + "/src/baseline/derived/" + file_name(band, gender), derived_file(band, gender));
+    }
+  }
+}
+
+void rebuild_validation(const std::string& tree) {
+  write(tree + "/docs/validation.md", write_validation(check_published(published_twenties)));
+}
+
+int run(int count, char** words) {
+  CLI::App app("Write anew what yardworth is shipped with");
+  std::string tree = YARDWORTH_SOURCE_DIR;
+  app.add_option("--tree", tree, "Source tree to write into");
+  app.require_subcommand(1);
+  app.add_subcommand("skills", "Fit the golfers (minutes): src/player/skill_rows_*.inc")->callback([&] {
+    rebuild_skills(tree);
+  });
+  app.add_subcommand("baselines", "Derive every band's table: src/baseline/derived")->callback([&] {
+    rebuild_baselines(tree);
+  });
+  app.add_subcommand("validation", "Compare with what was published: docs/validation.md")->callback([&] {
+    rebuild_validation(tree);
+  });
+  CLI11_PARSE(app, count, words);
+  return 0;
+}
+
+}  // namespace
+
+}  // namespace yardworth
+
+int main(int count, char** words) {
+  try {
+    return yardworth::run(count, words);
+  } catch (const std::exception& error) {
+    std::cerr << "yardworth_rebuild: " << error.what() << "\n";
+    return 1;
+  }
+}

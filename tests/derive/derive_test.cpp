@@ -1,0 +1,74 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "support/sanitized.hpp"
+#include "yardworth/course/hole_map.hpp"
+#include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/reference_hole.hpp"
+#include "yardworth/derive/scores.hpp"
+#include "yardworth/input/derived_table.hpp"
+
+namespace yardworth {
+namespace {
+
+TEST_CASE("where a lie is sampled the reference hole has that lie") {
+  for (const SetUp set_up : {SetUp::championship, SetUp::club}) {
+    const HoleMap map(reference_hole(500.0, set_up), Firmness::normal);
+    const auto at = [&](double right, double to_pin) { return map.ground_at(map.pin() + Point{right, -to_pin}); };
+    CHECK(at(0.0, 200.0) == Ground::fairway);
+    CHECK(at(reference_off_line_yd(Lie::recovery, set_up), 200.0) == Ground::trees);
+    CHECK(at(0.0, 0.0) == Ground::green);
+    CHECK(at(-100.0, 200.0) == Ground::out_of_bounds);
+    CHECK(at(100.0, 200.0) == Ground::penalty_area);
+    // Bunkers lie beside the fairway here and there, at the side where they are sampled.
+    int sand = 0;
+    int rough = 0;
+    for (double to_pin = 110.0; to_pin < 380.0; to_pin += 1.0) {
+      if (at(reference_off_line_yd(Lie::bunker, set_up), to_pin) == Ground::bunker) ++sand;
+      if (at(reference_off_line_yd(Lie::rough, set_up) + 4.0, to_pin) == Ground::rough) ++rough;
+    }
+    CHECK(sand > 20);
+    CHECK(rough > 100);
+  }
+}
+
+// The whole derivation of one band in little: the file shipped is what comes out.
+TEST_CASE("a derived table is the one that is compiled in") {
+  DeriveOptions options = all_distances();
+  options.tee_lengths_yd = test::sanitized ? std::vector<double>{160.0} : std::vector<double>{160.0, 400.0, 520.0};
+  if (test::sanitized) options.near = derived_table(Band::from_13_to_20, Gender::men);
+  const BaselineTable found = derive_baseline(standard_player(Band::from_13_to_20, Gender::men), options);
+  const BaselineTable shipped = derived_table(Band::from_13_to_20, Gender::men);
+  // With another table to interpolate near to, the same to the accuracy of the grid.
+  const double within = test::sanitized ? 0.02 : 5e-5;
+  REQUIRE(found.rough.strokes.size() == shipped.rough.strokes.size());
+  for (std::size_t i = 0; i < found.rough.strokes.size(); ++i) {
+    CAPTURE(found.rough.distance[i]);
+    CHECK(std::abs(found.fairway.strokes[i] - shipped.fairway.strokes[i]) <= within);
+    CHECK(std::abs(found.rough.strokes[i] - shipped.rough.strokes[i]) <= within);
+  }
+  const Baseline table(shipped);
+  for (std::size_t i = found.tee.strokes.size() - options.tee_lengths_yd.size(); i < found.tee.strokes.size(); ++i) {
+    CHECK(std::abs(found.tee.strokes[i] - table.strokes(Lie::tee, found.tee.distance[i])) <= 0.02);
+  }
+}
+
+// Two roads to a score: the sum of the tee column, and rounds played shot by shot.
+TEST_CASE("simulated rounds have the mean that the tee column gives") {
+  const Player golfer = standard_player(Band::from_6_to_12, Gender::men);
+  const BaselineTable table = derived_table(Band::from_6_to_12, Gender::men);
+  const std::vector<double> lengths = {160.0, 380.0, 520.0};
+  const int twenties = test::sanitized ? 5 : 200;
+  const ScoreSummary scores = simulate_scores(golfer, table, lengths, twenties, 3);
+  double by_table = 0.0;
+  for (const double length : lengths) by_table += Baseline(table).strokes(Lie::tee, length);
+  const double error = scores.spread / std::sqrt(20.0 * twenties);
+  CHECK(std::abs(scores.mean - by_table) < 3.0 * error + 0.06);
+  CHECK(scores.best_8_of_20 < scores.better_half);
+  CHECK(scores.better_half < scores.mean);
+}
+
+}  // namespace
+}  // namespace yardworth
