@@ -376,7 +376,7 @@ FittedSkills fit_skills(const std::function<void(const std::string&)>& tell) {
 }
 
 std::string write_skill_rows(const std::vector<SkillRow>& rows) {
-  std::string text = "// Written by yardworth_rebuild skills; docs/bands.md says what pins each number.\n";
+  std::string text = "// Written by yardworth_rebuild --fit; docs/bands.md says what pins each number.\n";
   for (const SkillRow& row : rows) {
     const Skill& s = row.skill;
     text += fmt::format(

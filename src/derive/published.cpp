@@ -283,7 +283,8 @@ std::string write_validation(const std::vector<PublishedCheck>& checks) {
   const auto held =
       std::count_if(checks.begin(), checks.end(), [](const auto& check) { return !check.fitted && check.holds(); });
   return fmt::format(
-      "# Validation\n\nWritten by `yardworth_rebuild validation`; do not edit. What the golfers and baselines of this "
+      "# Validation\n\nWritten by `yardworth_rebuild --validation`; do not edit. What the golfers and baselines of "
+      "this "
       "project come to,\nbeside what was published and measured. Of {} facts that the fit was not given, {} hold.\n"
       "[bands.md](bands.md) says how the golfers were fitted, and why what fails does.\n\n## Facts that the fit was "
       "not "

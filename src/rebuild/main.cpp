@@ -71,17 +71,21 @@ int run(int count, char** words) {
   CLI::App app("Write anew what yardworth is shipped with");
   std::string tree = YARDWORTH_SOURCE_DIR;
   app.add_option("--tree", tree, "Source tree to write into");
-  app.require_subcommand(1);
-  app.add_subcommand("skills", "Fit the golfers (minutes): src/player/skill_rows_*.inc")->callback([&] {
-    rebuild_skills(tree);
-  });
-  app.add_subcommand("baselines", "Derive every band's table: src/baseline/derived")->callback([&] {
-    rebuild_baselines(tree);
-  });
-  app.add_subcommand("validation", "Compare with what was published: docs/validation.md")->callback([&] {
-    rebuild_validation(tree);
-  });
+  bool fit = false;
+  bool baselines = false;
+  bool validation = false;
+  app.add_flag("--fit", fit, "Fit the golfers (a minute or two): src/player/skill_rows_*.inc");
+  app.add_flag("--baselines", baselines, "Derive every band's table: src/baseline/derived");
+  app.add_flag("--validation", validation, "Compare with what was published: docs/validation.md");
   CLI11_PARSE(app, count, words);
+  // Each works with what is compiled in, so what one writes the next sees only after another build.
+  if (fit + baselines + validation != 1) {
+    std::cerr << "yardworth_rebuild: expected one of --fit, --baselines, --validation\n";
+    return 2;
+  }
+  if (fit) rebuild_skills(tree);
+  if (baselines) rebuild_baselines(tree);
+  if (validation) rebuild_validation(tree);
   return 0;
 }
 

@@ -7,7 +7,7 @@
 namespace yardworth {
 
 // The baselines compiled in, derived from each band's own shots (docs/bands.md): the files under src/baseline/derived,
-// written by `yardworth_rebuild baselines`.
+// written by `yardworth_rebuild --baselines`.
 
 // The text of the file of a band.
 std::string_view derived_table_yaml(Band band, Gender gender);
