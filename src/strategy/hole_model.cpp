@@ -38,9 +38,10 @@ std::vector<double> ring_radii(double first_yd, double last_yd, const Resolution
     // Nearly half as far apart near the green, half as far again from 225 yards out.
     radii.push_back(radii.back() + resolution.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.5));
   }
+  const double furthest_yd = radii.back();
   for (const double edge : resolution.edges_yd) {
     for (const double radius : {edge - beside_edge_yd, edge + beside_edge_yd}) {
-      if (radius > first_yd && radius < radii.back()) radii.push_back(radius);
+      if (radius > first_yd && radius < furthest_yd) radii.push_back(radius);
     }
   }
   std::sort(radii.begin(), radii.end());

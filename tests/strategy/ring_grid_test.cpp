@@ -1,5 +1,8 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "yardworth/strategy/hole_model.hpp"
 
 namespace yardworth {
@@ -16,6 +19,20 @@ TEST_CASE("a point lies between its corners, however close the rings are") {
     REQUIRE(corners.ring_share <= 1.0);
     REQUIRE(grid.radii()[corners.ring] <= distance + 1e-9);
     REQUIRE(grid.radii()[corners.ring + 1] >= distance - 1e-9);
+  }
+}
+
+TEST_CASE("every edge has a ring close on each side, in whatever order they come") {
+  Resolution resolution;
+  resolution.edges_yd = {120.3, 341.4, 201.2, 260.9};
+  const RingGrid grid(50.0, 400.0, resolution);
+  for (const double edge : resolution.edges_yd) {
+    CAPTURE(edge);
+    for (const double wanted : {edge - 0.5, edge + 0.5}) {
+      double off = 1.0;
+      for (const double radius : grid.radii()) off = std::min(off, std::abs(radius - wanted));
+      CHECK(off < 0.5);
+    }
   }
 }
 
