@@ -39,19 +39,18 @@ struct Setting {
   Units units;
   Resolution resolution;
   StrikeLattices lattices = StrikeLattices(resolution);
-  StrikeLattices search_lattices = StrikeLattices(searched(resolution));
 };
 
-// One hole for the three golfers. Plans are looked for on one set of strikes, a coarse one, and judged on another that
-// the search has not seen: of many actions weighed with small errors the best-looking owes some of its looks to them.
+// One hole for the three golfers. Plans are looked for on one set of strikes and judged on another that the search has
+// not seen: of many actions weighed with small errors the best-looking owes some of its looks to them.
 struct HoleSetting {
   HoleSetting(const Setting& setting, const Hole& hole, Firmness firmness)
       : map(hole, firmness),
         tee(map.tee(hole.length_yd[setting.request.tee])),
         resolution(with_edges(setting.resolution, model_of(setting, setting.golfers.before, setting.resolution),
                               model_of(setting, setting.golfers.all_longer, setting.resolution))),
-        search_before(map, tee, setting.golfers.before, setting.baseline, setting.search_lattices, resolution),
-        search_after(map, tee, setting.golfers.all_longer, setting.baseline, setting.search_lattices, resolution),
+        search_before(model_of(setting, setting.golfers.before, resolution)),
+        search_after(model_of(setting, setting.golfers.all_longer, resolution)),
         before(model_of(setting, setting.golfers.before, unseen(resolution))),
         driver_longer(model_of(setting, setting.golfers.driver_longer, unseen(resolution))),
         all_longer(model_of(setting, setting.golfers.all_longer, unseen(resolution))) {}

@@ -53,14 +53,6 @@ inline Resolution with_edges(Resolution resolution, const HoleModel& before, con
   return resolution;
 }
 
-// The strikes that a best plan is looked for on: coarser than those it is judged on, for most of the time goes into the
-// search, and an action only a little worse than the best costs only a little. States stay the same, so that the plan
-// can be judged.
-inline Resolution searched(Resolution resolution) {
-  resolution.steps_per_sd = 12;
-  return resolution;
-}
-
 // Why a hole cannot be finished.
 inline std::string unfinished_words(const HoleMap& map, Point tee, int number) {
   const double carry = needed_carry_yd(map, tee);
