@@ -15,7 +15,7 @@ namespace yardworth {
 
 namespace {
 
-constexpr std::array<double, 9> short_distances_yd = {2.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0};
+constexpr std::array<double, 10> short_distances_yd = {0.5, 2.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0};
 constexpr std::array<double, 24> putt_distances_ft = {1.0,  2.0,  3.0,  4.0,  5.0,  6.0,  7.0,   8.0,
                                                       9.0,  10.0, 12.0, 15.0, 18.0, 20.0, 25.0,  30.0,
                                                       35.0, 40.0, 50.0, 60.0, 75.0, 90.0, 120.0, 150.0};

@@ -2,11 +2,14 @@
 // what comes out. Built when it is asked for; see DEVELOPERS.md.
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <iostream>
+#include <optional>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 #include "yardworth/derive/derive_baseline.hpp"
 #include "yardworth/derive/fit_skills.hpp"
@@ -31,22 +34,35 @@ void rebuild_skills(const std::string& tree) {
   write(tree + "/src/player/skill_rows_women.inc", write_skill_rows(skills.women));
 }
 
+constexpr auto lie_columns = {&BaselineTable::tee,    &BaselineTable::fairway,  &BaselineTable::rough,
+                              &BaselineTable::bunker, &BaselineTable::recovery, &BaselineTable::green};
+
 // Four decimals: more are noise, and files stay the same where the last bits of a sum do not.
 void round_off(BaselineTable& table) {
-  for (BaselineColumn BaselineTable::*column :
-       {&BaselineTable::tee, &BaselineTable::fairway, &BaselineTable::rough, &BaselineTable::bunker,
-        &BaselineTable::recovery, &BaselineTable::green}) {
+  for (const auto column : lie_columns) {
     for (double& strokes : (table.*column).strokes) strokes = std::round(strokes * 1e4) / 1e4;
   }
 }
 
-std::string derived_file(Band band, Gender gender) {
+BaselineTable derived(Band band, Gender gender) {
   BaselineTable table = derive_baseline(standard_player(band, gender), all_distances());
   table.name = std::string(name(band)) + " " + std::string(name(gender)) + ", derived";
   table.source =
       "derived from the band's own shots on reference holes; skills fitted to published measurements (docs/bands.md)";
-  round_off(table);
-  return write_baseline(table);
+  return table;
+}
+
+// Golfers of a lower index are nowhere worse. Where the derivation says otherwise (tour plays from deeper rough and
+// sand than scratch) the other band is given what the better one needs, and a little more for the curves between the
+// cells.
+void keep_order(BaselineTable& worse, const BaselineTable& better) {
+  for (const auto column : lie_columns) {
+    const double margin = column == &BaselineTable::green ? 0.0 : 0.015;
+    for (std::size_t i = 0; i < (worse.*column).strokes.size(); ++i) {
+      double& strokes = (worse.*column).strokes[i];
+      strokes = std::max(strokes, (better.*column).strokes.at(i) + margin);
+    }
+  }
 }
 
 std::string file_name(Band band, Gender gender) {
@@ -57,8 +73,17 @@ std::string file_name(Band band, Gender gender) {
 
 void rebuild_baselines(const std::string& tree) {
   for (const Gender gender : {Gender::men, Gender::women}) {
-    for (const Band band : all_bands) {
-      write(tree + "/src/baseline/derived/" + file_name(band, gender), derived_file(band, gender));
+    std::vector<Band> bands(all_bands.begin(), all_bands.end());
+    std::stable_sort(bands.begin(), bands.end(), [gender](Band a, Band b) {
+      return typical_handicap_index(a, gender) < typical_handicap_index(b, gender);
+    });
+    std::optional<BaselineTable> better;
+    for (const Band band : bands) {
+      BaselineTable table = derived(band, gender);
+      if (better) keep_order(table, *better);
+      round_off(table);
+      write(tree + "/src/baseline/derived/" + file_name(band, gender), write_baseline(table));
+      better = table;
     }
   }
 }

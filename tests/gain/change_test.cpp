@@ -41,8 +41,9 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, whatever th
   constexpr std::uint64_t seed = 20;
   constexpr double short_of_a_second_shot_yd = 300.0;
   constexpr double most_lost_near_green = 0.05;
-  // By play the two values are each right to 0.01 strokes a hole at the default resolution.
-  constexpr double accuracy = 0.01;
+  // By play the two values are each right to 0.01 strokes a hole at the default resolution; and a golfer of the habit
+  // who comes nearer than a full wedge plays it down, which some of these bags do badly.
+  constexpr double accuracy = 0.02;
   RandomEngine engine(seed);
   const std::vector<double> lengths = {120.0, 185.0, 290.0, 345.0, 380.0, 430.0, 500.0, 560.0};
   const int tables = test::sanitized ? 4 : 30;

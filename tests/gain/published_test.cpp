@@ -13,16 +13,17 @@ namespace yardworth {
 namespace {
 
 // Strokes that 20 more yards of driver carry, with the roll unchanged, save a round on the standard course.
-double saved_by_20(Band band, Method method) {
-  const Baseline baseline(derived_table(band, Gender::men));
+double saved_by_20(Band band, const BaselineTable& table, Method method) {
   GainRequest request;
   request.change = {20.0, 0.0};
   request.method = method;
   request.plan = PlanChoice::habit;
   request.threads = 1;
   const Player player = standard_player(band, Gender::men);
-  return compute_gain(test::standard_course(), player, baseline, request).answer().round.strokes_saved();
+  return compute_gain(test::standard_course(), player, Baseline(table), request).answer().round.strokes_saved();
 }
+
+double saved_by_20(Band band, Method method) { return saved_by_20(band, derived_table(band, Gender::men), method); }
 
 // 14 drives of 20 yards, 280 yards in all, by the yardage rating for men: USGA Course Rating System manual; scratch
 // effective length / 220 + 40.9 (quoted), bogey effective length / 160 + 50.7 (memory).
@@ -62,17 +63,24 @@ TEST_CASE("the standard course is 6,300 yards of four par 3s, ten par 4s and fou
   CHECK(holes_of_par[5] == 4);
 }
 
-// Not yet met by the anchored tables: scratch comes out a little under its range (0.88 of at least 0.9) and tour a
-// little over (1.06 of at most 1.0, where the published table itself gives 1.00). The check stays to show how far off
-// they are.
-TEST_CASE("20 yards more carry save what the published ratings and the published table say" * doctest::may_fail()) {
+TEST_CASE("20 yards more carry save what the published ratings say") {
   for (const Golfer& golfer : golfers()) {
+    if (golfer.band == Band::tour) continue;
     const double saved = saved_by_20(golfer.band, Method::table);
     const std::string who(name(golfer.band));
     test::print_figure("+20 driver, by table, " + who + " man", golfer.published, saved);
     CHECK_MESSAGE(saved >= golfer.low, who);
     CHECK_MESSAGE(saved <= golfer.high, who);
   }
+}
+
+// Not met: on this course the published table itself gives 1.003 for twenty yards less on every long hole, and a little
+// more with a tour golfer's tee shots. The check stays to show how far off it is.
+TEST_CASE("20 yards more carry save a tour player half a stroke to one, by the published table" * doctest::may_fail()) {
+  const double saved = saved_by_20(Band::tour, tour_table(), Method::table);
+  test::print_figure("+20 driver, by the published table, tour man", by_tour_table(), saved);
+  CHECK(saved >= 0.5);
+  CHECK(saved <= 1.0);
 }
 
 TEST_CASE("playing the golfer's own shots agrees with the table within 35%") {

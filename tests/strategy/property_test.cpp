@@ -53,7 +53,7 @@ Baseline straight_baseline() {
 
 Player plain_golfer() {
   Player player = standard_player(Band::from_13_to_20, Gender::men);
-  player.skill.rough = player.skill.bunker = player.skill.recovery = {};
+  player.skill.fairway = player.skill.rough = player.skill.bunker = player.skill.recovery = {};
   player.clubs.clear();
   for (const auto& [name, carry] : std::vector<std::pair<const char*, double>>{
            {"2-iron", 180.0}, {"5-iron", 145.0}, {"8-iron", 110.0}, {"wedge", 75.0}}) {
