@@ -1,5 +1,4 @@
 #include "yardworth/gain/bands.hpp"
-#include "yardworth/input/derived_table.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,6 +7,7 @@
 
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
