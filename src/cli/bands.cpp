@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <memory>
-#include <stdexcept>
 
 #include "change.hpp"
 #include "command.hpp"
@@ -12,7 +11,6 @@
 #include "options.hpp"
 #include "progress.hpp"
 #include "yardworth/report/bands_report.hpp"
-#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -98,7 +96,7 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
   const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
   const auto request = course ? request_of(options, *course, complaints) : std::nullopt;
   if (!request) return {at_fault, "", complaints};
-  try {
+  return computed([&] {
     BandsReport report;
     {
       const Progress progress(surroundings.progress);
@@ -108,11 +106,7 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
     report.opening = assumptions(options, *course);
     const bool emphasis = surroundings.colour && options.output.path.empty();
     return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
-  } catch (const std::invalid_argument& error) {
-    return refusal(at_fault, error.what());
-  } catch (const CannotFinish& error) {
-    return refusal(not_done, error.what());
-  }
+  });
 }
 
 // An option that may be given several times, each with one value.

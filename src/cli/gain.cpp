@@ -4,7 +4,6 @@
 
 #include <cmath>
 #include <memory>
-#include <stdexcept>
 
 #include "change.hpp"
 #include "command.hpp"
@@ -12,7 +11,6 @@
 #include "options.hpp"
 #include "progress.hpp"
 #include "yardworth/report/gain_report.hpp"
-#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -93,15 +91,11 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};
   say_default_change(options, *inputs);
-  try {
+  return computed([&] {
     const GainReport report = compute(options, *inputs, surroundings);
     const bool emphasis = surroundings.colour && options.output.path.empty();
     return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
-  } catch (const std::invalid_argument& error) {
-    return refusal(at_fault, error.what());
-  } catch (const CannotFinish& error) {
-    return refusal(not_done, error.what());
-  }
+  });
 }
 
 void add_curve_options(CLI::App& command, GainOptions& options) {

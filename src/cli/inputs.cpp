@@ -3,11 +3,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <stdexcept>
 
 #include "yardworth/core/file_output.hpp"
 #include "yardworth/input/derived_table.hpp"
 #include "yardworth/input/read.hpp"
 #include "yardworth/scenario.hpp"
+#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -127,6 +129,16 @@ std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, 
 }
 
 Outcome refusal_of(const Diagnostic& finding) { return {at_fault, "", to_line(finding) + "\n"}; }
+
+Outcome computed(const std::function<Outcome()>& compute) {
+  try {
+    return compute();
+  } catch (const std::invalid_argument& error) {
+    return refusal(at_fault, error.what());
+  } catch (const CannotFinish& error) {
+    return refusal(not_done, error.what());
+  }
+}
 
 Outcome deliver(std::string text, const OutputOptions& options, const std::vector<std::string>& opening) {
   Outcome outcome;

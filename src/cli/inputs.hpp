@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -47,6 +48,10 @@ std::size_t default_tee(const Course& course, Gender gender);
 // Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins.
 std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace);
 Outcome refusal_of(const Diagnostic& finding);
+
+// What compute comes to, or the refusal of what it throws: std::invalid_argument is the command's fault, CannotFinish
+// what could not be done.
+Outcome computed(const std::function<Outcome()>& compute);
 
 // Hands the text out, or to the file that was asked for. A table for a program has no room for the sentences of the
 // opening: they go to standard error.

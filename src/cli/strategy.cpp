@@ -2,7 +2,6 @@
 
 #include <filesystem>
 #include <memory>
-#include <stdexcept>
 
 #include "change.hpp"
 #include "command.hpp"
@@ -12,7 +11,6 @@
 #include "yardworth/core/file_output.hpp"
 #include "yardworth/gain/hole_strategy.hpp"
 #include "yardworth/report/strategy_report.hpp"
-#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -86,7 +84,7 @@ Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroun
   std::string complaints;
   const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};
-  try {
+  return computed([&] {
     StrategyReport report;
     {
       const Progress progress(surroundings.progress);
@@ -94,11 +92,7 @@ Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroun
     }
     report.opening = inputs->assumed;
     return give(options, report, surroundings);
-  } catch (const std::invalid_argument& error) {
-    return refusal(at_fault, error.what());
-  } catch (const CannotFinish& error) {
-    return refusal(not_done, error.what());
-  }
+  });
 }
 
 }  // namespace

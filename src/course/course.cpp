@@ -47,6 +47,17 @@ std::optional<Firmness> firmness_named(std::string_view text) { return named_in(
 std::optional<HazardKind> hazard_kind_named(std::string_view text) { return named_in(hazard_names, text); }
 std::optional<Side> side_named(std::string_view text) { return named_in(side_names, text); }
 
+Hazard hazard_beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd) {
+  Hazard hazard;
+  hazard.kind = kind;
+  hazard.side = side;
+  hazard.from_yd = from_yd;
+  hazard.to_yd = to_yd;
+  hazard.near_yd = near_yd;
+  hazard.far_yd = far_yd;
+  return hazard;
+}
+
 std::vector<FairwayStretch> default_fairway(int par, double longest_length_yd) {
   if (par <= 3) return {};
   const double from = std::min(fairway_begins_yd, fairway_begins_share * longest_length_yd);

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "yardworth/derive/reference_hole.hpp"
+#include "yardworth/shot/short_game.hpp"
 #include "yardworth/strategy/best.hpp"
 #include "yardworth/strategy/strikes.hpp"
 
@@ -81,10 +82,6 @@ std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& di
     }
   }
   return samples;
-}
-
-ActionOf habit_of(const HoleModel& model) {
-  return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
 }
 
 // Evaluates a plan from roots and fills it in where it is silent but the balls come.
@@ -217,14 +214,11 @@ ApproachResult approach_from(const Player& golfer, double distance_yd) {
   const double heading = HoleModel::heading_of(swing, action);
   ApproachResult result;
   std::vector<std::pair<double, double>> leaves;  // yards, weight
-  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
-    const int half = stratum.lattice->half_width();
-    strike_nodes(model, from, swing, stratum, heading, -half, half, 1, [&](int k, const Rest& rest) {
-      const double weight = stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
-      if (rest.penalty_strokes == 0 && rest.lie == Lie::green) result.green_hit += weight;
-      leaves.emplace_back(yardworth::distance_yd(rest.replay ? from : rest.at, model.pin()), weight);
-    });
-  }
+  for_each_strike_from(model, from, swing, strata_of(model, model.tee_state(), swing), heading, 0,
+                       [&](const Rest& rest, double weight) {
+                         if (rest.penalty_strokes == 0 && rest.lie == Lie::green) result.green_hit += weight;
+                         leaves.emplace_back(yardworth::distance_yd(rest.replay ? from : rest.at, model.pin()), weight);
+                       });
   std::sort(leaves.begin(), leaves.end());
   double passed = 0.0;
   for (const auto& [yards, weight] : leaves) {

@@ -8,6 +8,7 @@
 #include "derive/least_squares.hpp"
 #include "yardworth/derive/derive_baseline.hpp"
 #include "yardworth/derive/scores.hpp"
+#include "yardworth/shot/putting.hpp"
 #include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
@@ -19,17 +20,13 @@ constexpr double tour_index = -6.0;
 // strokes below 90, between the scratch and the bogey yardage rating.
 constexpr double ninety_index = 17.0;
 
-// What the published yardage ratings say of one gender: a length in the middle of common courses, and scratch's and
-// bogey's better half of scores there (men: USGA Course Rating System manual, bogey from memory; women from memory).
+// Where golfers are set against the published yardage ratings: a length in the middle of common courses.
 struct Rated {
   Gender gender;
   double length_yd;
-  double scratch, bogey;
-
-  double bogey_index() const { return typical_handicap_index(Band::bogey, gender); }
 };
-constexpr Rated rated_men = {Gender::men, 6300.0, 6300.0 / 220.0 + 40.9, 6300.0 / 160.0 + 50.7};
-constexpr Rated rated_women = {Gender::women, 5350.0, 5350.0 / 180.0 + 40.1, 5350.0 / 120.0 + 51.3};
+constexpr Rated rated_men = {Gender::men, 6300.0};
+constexpr Rated rated_women = {Gender::women, 5350.0};
 
 struct Node {
   double index;
@@ -310,7 +307,7 @@ Skill SkillModel::rated(Band band, Gender gender) const {
 // Stage 4. What a number of scratch or bogey golfers must be for the level of the published yardage rating; how far it
 // is missed.
 double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated) {
-  const double rating = band == Band::bogey ? rated.bogey : rated.scratch;
+  const double rating = yardage_rating(band, rated.gender).strokes(rated.length_yd);
   const auto over = [&](double value) {
     model.*number = value;
     return better_half(model.rated(band, rated.gender), rated) - rating;

@@ -10,6 +10,7 @@
 #include "yardworth/derive/fit_skills.hpp"
 #include "yardworth/derive/scores.hpp"
 #include "yardworth/input/derived_table.hpp"
+#include "yardworth/shot/putting.hpp"
 #include "yardworth/shot/strike.hpp"
 
 namespace yardworth {
@@ -165,14 +166,10 @@ void add_reach(Checks& checks) {
 }
 
 struct RatedGolfer {
-  const char* name;
   Band band;
   Gender gender;
-  double yards_per_stroke;
-  double constant;
   double short_yd, middle_yd, long_yd;
   const char* source;
-  bool level_fitted;
 };
 
 ScoreSummary scores_of(const Player& golfer, const BaselineTable& near, double total_yd, int twenties) {
@@ -181,29 +178,27 @@ ScoreSummary scores_of(const Player& golfer, const BaselineTable& near, double t
 }
 
 void add_ratings(Checks& checks, int twenties) {
-  const RatedGolfer golfers[] = {
-      {"scratch men", Band::scratch, Gender::men, 220.0, 40.9, 5500.0, 6300.0, 7000.0, rating_source, true},
-      {"bogey men", Band::bogey, Gender::men, 160.0, 50.7, 5500.0, 6300.0, 7000.0, rating_memory_source, true},
-      {"scratch women", Band::scratch, Gender::women, 180.0, 40.1, 4700.0, 5350.0, 6000.0, rating_memory_source, true},
-      {"bogey women", Band::bogey, Gender::women, 120.0, 51.3, 4700.0, 5350.0, 6000.0, rating_memory_source, true}};
+  const RatedGolfer golfers[] = {{Band::scratch, Gender::men, 5500.0, 6300.0, 7000.0, rating_source},
+                                 {Band::bogey, Gender::men, 5500.0, 6300.0, 7000.0, rating_memory_source},
+                                 {Band::scratch, Gender::women, 4700.0, 5350.0, 6000.0, rating_memory_source},
+                                 {Band::bogey, Gender::women, 4700.0, 5350.0, 6000.0, rating_memory_source}};
   for (const RatedGolfer& golfer : golfers) {
     const Player player = standard_player(golfer.band, golfer.gender);
     const BaselineTable near = derived_table(golfer.band, golfer.gender);
-    const auto rating = [&](double yards) { return yards / golfer.yards_per_stroke + golfer.constant; };
+    const YardageRating rating = yardage_rating(golfer.band, golfer.gender);
     const auto half = [&](double yards) { return scores_of(player, near, yards, twenties).better_half; };
     const double low = half(golfer.short_yd);
     const double middle = half(golfer.middle_yd);
     const double high = half(golfer.long_yd);
     // A per cent of the published slope: 15.
-    const double slope = 1000.0 / golfer.yards_per_stroke;
-    checks.push_back({"Yardage rating (better half of scores)", fmt::format("strokes for 1,000 yards, {}", golfer.name),
-                      golfer.source, slope, 1000.0 * (high - low) / (golfer.long_yd - golfer.short_yd), 0.15 * slope, 2,
-                      false});
+    const double slope = 1000.0 / rating.yards_per_stroke;
+    checks.push_back({"Yardage rating (better half of scores)",
+                      fmt::format("strokes for 1,000 yards, {}", player.label), golfer.source, slope,
+                      1000.0 * (high - low) / (golfer.long_yd - golfer.short_yd), 0.15 * slope, 2, false});
     for (const auto& [yards, computed] :
          {std::pair{golfer.short_yd, low}, std::pair{golfer.middle_yd, middle}, std::pair{golfer.long_yd, high}}) {
-      checks.push_back({"Yardage rating (better half of scores)", fmt::format("{}, {:.0f} yd", golfer.name, yards),
-                        golfer.source, rating(yards), computed, 1.5, 1,
-                        golfer.level_fitted && yards == golfer.middle_yd});
+      checks.push_back({"Yardage rating (better half of scores)", fmt::format("{}, {:.0f} yd", player.label, yards),
+                        golfer.source, rating.strokes(yards), computed, 1.5, 1, yards == golfer.middle_yd});
     }
   }
 }
@@ -211,8 +206,8 @@ void add_ratings(Checks& checks, int twenties) {
 // A golfer's Handicap Index from simulated rounds on the standard course, rated by the published formulas.
 void add_indexes(Checks& checks, int twenties) {
   constexpr double total_yd = 6300.0;
-  const double rating = total_yd / 220.0 + 40.9;
-  const double slope = 5.381 * (total_yd / 160.0 + 50.7 - rating);
+  const double rating = yardage_rating(Band::scratch, Gender::men).strokes(total_yd);
+  const double slope = 5.381 * (yardage_rating(Band::bogey, Gender::men).strokes(total_yd) - rating);
   for (const Band band : {Band::below_6, Band::from_6_to_12, Band::from_13_to_20, Band::from_21}) {
     const Player player = standard_player(band, Gender::men);
     const ScoreSummary scores = scores_of(player, derived_table(band, Gender::men), total_yd, twenties);
@@ -224,16 +219,15 @@ void add_indexes(Checks& checks, int twenties) {
 
 void add_added_yards(Checks& checks) {
   // Twenty yards on each of the 14 holes where a driver is hit, 280 yards in all, over the yards to a stroke.
-  const std::tuple<const char*, Band, double> golfers[] = {{"scratch men, 280 yd of tee column", Band::scratch, 220.0},
-                                                           {"bogey men, 280 yd of tee column", Band::bogey, 160.0}};
-  for (const auto& [who, band, yards_per_stroke] : golfers) {
+  for (const Band band : {Band::scratch, Band::bogey}) {
     const Baseline derived(derived_table(band, Gender::men));
     double saved = 0.0;
     for (const double length : standard_lengths_yd(6300.0)) {
       if (length > 250.0) saved += derived.strokes(Lie::tee, length) - derived.strokes(Lie::tee, length - 20.0);
     }
-    const double published = 280.0 / yards_per_stroke;
-    checks.push_back({"Shorter holes", who, rating_source, published, saved, 0.3 * published, 2, false});
+    const double published = 280.0 / yardage_rating(band, Gender::men).yards_per_stroke;
+    checks.push_back({"Shorter holes", fmt::format("{} men, 280 yd of tee column", name(band)), rating_source,
+                      published, saved, 0.3 * published, 2, false});
   }
 }
 

@@ -27,17 +27,6 @@ constexpr double bunker_length_yd = 20.0;
 constexpr double bunker_width_yd = 9.0;
 constexpr double beyond_yd = 60.0;  // behind the tee and behind the green
 
-Hazard beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd) {
-  Hazard hazard;
-  hazard.kind = kind;
-  hazard.side = side;
-  hazard.from_yd = from_yd;
-  hazard.to_yd = to_yd;
-  hazard.near_yd = near_yd;
-  hazard.far_yd = far_yd;
-  return hazard;
-}
-
 void add_fairway(Hole& hole, const Widths& widths, double length_yd, double green_front_yd) {
   const double end = green_front_yd - apron_yd;
   const double narrow_from = length_yd - narrow_stretch_yd;
@@ -59,7 +48,7 @@ void add_fairway_bunkers(Hole& hole, const Widths& widths, double length_yd) {
     for (const Side side : {Side::left, Side::right}) {
       if (!narrow && side != (left ? Side::left : Side::right)) continue;
       hole.hazards.push_back(
-          beside(HazardKind::bunker, side, from, from + bunker_length_yd, near, near + bunker_width_yd));
+          hazard_beside(HazardKind::bunker, side, from, from + bunker_length_yd, near, near + bunker_width_yd));
     }
     left = !left;
   }
@@ -93,16 +82,16 @@ Hole reference_hole(double length_yd, SetUp set_up) {
   add_fairway(hole, widths, length_yd, front);
   if (hole.par > 3) add_fairway_bunkers(hole, widths, length_yd);
   for (const Side side : {Side::left, Side::right}) {
-    hole.hazards.push_back(beside(HazardKind::bunker, side, front, front + 18.0, edge + 1.0, edge + 10.0));
+    hole.hazards.push_back(hazard_beside(HazardKind::bunker, side, front, front + 18.0, edge + 1.0, edge + 10.0));
   }
   if (widths.guarded) add_front_bunker(hole, length_yd, front);
   const double end = length_yd + beyond_yd;
   for (const Side side : {Side::left, Side::right}) {
-    hole.hazards.push_back(beside(HazardKind::trees, side, 0.0, end, widths.trees_near, widths.trees_far));
+    hole.hazards.push_back(hazard_beside(HazardKind::trees, side, 0.0, end, widths.trees_near, widths.trees_far));
   }
   const double out = widths.trees_far;
-  hole.hazards.push_back(beside(HazardKind::out_of_bounds, Side::left, -beyond_yd, end, out, farthest_out_yd));
-  hole.hazards.push_back(beside(HazardKind::penalty_area, Side::right, -beyond_yd, end, out, farthest_out_yd));
+  hole.hazards.push_back(hazard_beside(HazardKind::out_of_bounds, Side::left, -beyond_yd, end, out, farthest_out_yd));
+  hole.hazards.push_back(hazard_beside(HazardKind::penalty_area, Side::right, -beyond_yd, end, out, farthest_out_yd));
   return hole;
 }
 

@@ -22,7 +22,7 @@ std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const S
                              double length_yd, const FinishFrom& finish_from, std::size_t rounds, std::uint64_t seed) {
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
   const HoleModel model(map, map.tee(length_yd), golfer, near, lattices, Resolution{});
-  const ActionOf habit = [&](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+  const ActionOf habit = habit_of(model);
   const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit));
   const ActionAt play = plan_at(model, best.exact.plan);
   RandomEngine engine(seed);

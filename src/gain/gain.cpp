@@ -101,9 +101,7 @@ bool no_driver(const Golfers& golfers) { return same_carries(golfers.before, gol
 bool no_irons(const Golfers& golfers) { return same_carries(golfers.driver_longer, golfers.all_longer); }
 
 // The habit plan before, evaluated: a value of its own, and where the search for the best plan begins.
-PlanValue evaluate_habit(const HoleModel& model) {
-  return evaluate_plan(model, by_place(model, [&](Lie lie, Point from) { return habit_action(model, lie, from); }));
-}
+PlanValue evaluate_habit(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
 
 // How the hole is played before and after, and how much its strokes vary.
 void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanValue& before,
@@ -173,10 +171,7 @@ PlanValue better_plan(const HoleModel& search, const HoleModel& judge, const Act
 
 HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
   const HoleModel& before = hole.before;
-  const ActionOf habit = [&](StateId state) {
-    return habit_action(before, before.lie_of(state), before.place_of(state));
-  };
-  const PlanValue best_before = better_plan(hole.search_before, before, habit, habit_before);
+  const PlanValue best_before = better_plan(hole.search_before, before, habit_of(before), habit_before);
   const Plan& plan = best_before.plan;
   FourValues& strokes = gain.strokes;
   strokes.before = best_before.at_tee;

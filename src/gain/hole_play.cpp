@@ -7,6 +7,7 @@
 #include <span>
 #include <utility>
 
+#include "gain/plans.hpp"
 #include "yardworth/strategy/strikes.hpp"
 
 namespace yardworth {
@@ -17,22 +18,8 @@ namespace {
 // change no probability by more than a hundredth, most of them by nothing.
 constexpr double rare_ball = 1e-4;
 constexpr int most_strokes = 200;
-// A stroke whose straight, solid ball comes this near to the hole, as a share of the distance left, is played at it;
-// the same share by which a plan is followed with other clubs.
-constexpr double near_enough = 0.12;
 
 double distance_left(const HoleModel& model, Point at) { return distance_yd(at, model.pin()); }
-
-// Values of all states, the baseline where the plan knows none.
-std::vector<double> filled_values(const HoleModel& model, const PlanValue& planned) {
-  std::vector<double> value = planned.value;
-  for (StateId state = 0; state < model.state_count(); ++state) {
-    double& here = value[static_cast<std::size_t>(state)];
-    if (!std::isnan(here)) continue;
-    here = model.short_game().strokes(model.lie_of(state), distance_left(model, model.place_of(state)));
-  }
-  return value;
-}
 
 bool is_planned(const PlanValue& planned, StateId state) {
   return planned.plan[static_cast<std::size_t>(state)].swing >= 0;
@@ -125,7 +112,7 @@ double short_game_variance(double expected, double added_per_stroke) {
 namespace {
 
 double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke, Outcomes& outcomes) {
-  const std::vector<double> value = filled_values(model, planned);
+  const std::vector<double> value = filled_values(model, planned.value);
   const std::vector<double> visits = expected_visits(model, planned);
   double variance = 0.0;
   for (StateId state = 0; state < model.state_count(); ++state) {
@@ -189,16 +176,10 @@ class GreenFromShortGame {
     const Action action = habit_action(model, lie, from);
     const Swing swing = model.swing_of(lie, action);
     double found = 0.0;
-    for (const Stratum& stratum : strata_of(model, 0, swing)) {
-      if (stratum.share <= 0.0) continue;
-      const int half = stratum.lattice->half_width();
-      strike_nodes(model, from, swing, stratum, HoleModel::heading_of(swing, action), -half, half, 1,
-                   [&](int k, const Rest& rest) {
-                     const bool on_green = rest.lie == Lie::green && rest.penalty_strokes == 0;
-                     const double weight = stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
-                     if (on_green) found += stratum.share * weight;
-                   });
-    }
+    for_each_strike_from(model, from, swing, strata_of(model, 0, swing), HoleModel::heading_of(swing, action), 0,
+                         [&](const Rest& rest, double weight) {
+                           if (rest.lie == Lie::green && rest.penalty_strokes == 0) found += weight;
+                         });
     return found;
   }
 
@@ -263,7 +244,7 @@ class Regulation {
 bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
   const double left = distance_left(model, from);
   const double total = model.swing_of(lie, action).total_yd(roll_factor(Ground::green, model.map().firmness()));
-  return std::abs(total - left) <= near_enough * left;
+  return std::abs(total - left) <= nearly_at_hole * left;
 }
 
 // Follows balls to their approach, and counts its club.
@@ -335,18 +316,11 @@ std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
   const double heading = HoleModel::heading_of(swing, tee_shot);
   const double tee_along = model.map().line().nearest(model.tee()).along_yd;
   std::vector<Finished> all;
-  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
-    if (stratum.share <= 0.0) continue;
-    const int half = stratum.lattice->half_width();
-    for (int k = -half; k <= half; ++k) {
-      const double carry = stratum.carry_yd(swing, k);
-      const Point direction = along_heading(heading + k * stratum.step_rad);
-      const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-      const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
-      all.push_back({model.map().line().nearest(end).along_yd - tee_along,
-                     stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]});
-    }
-  }
+  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
+    const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
+    const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
+    all.push_back({model.map().line().nearest(end).along_yd - tee_along, weight});
+  });
   return all;
 }
 

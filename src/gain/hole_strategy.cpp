@@ -75,17 +75,6 @@ std::vector<WeighedTeeShot> weigh(const HoleModel& model, const std::vector<Cand
   return weighed;
 }
 
-// Values of all states, the baseline where the plan knows none.
-std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
-  std::vector<double> value = known;
-  for (StateId state = 0; state < model.state_count(); ++state) {
-    double& here = value[static_cast<std::size_t>(state)];
-    if (!std::isnan(here)) continue;
-    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
-  }
-  return value;
-}
-
 // The states that tee shots lead to at any aim.
 std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Candidate>& candidates) {
   std::set<StateId> states = {model.tee_state()};
@@ -109,7 +98,7 @@ std::vector<double> values_behind(const Planned& planned, const std::vector<Cand
   const HoleModel& model = planned.model;
   Plan plan = planned.best.exact.plan;
   TransitionBuilder builder(model);
-  const ActionOf start = [&](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+  const ActionOf start = habit_of(model);
   const RowOf row_of = [&](StateId state) -> const Transition& {
     Action& action = plan[static_cast<std::size_t>(state)];
     if (action.swing < 0) action = start(state);
@@ -316,9 +305,7 @@ HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap&
   strategy.par = hole.par;
   strategy.length_yd = length_yd;
   const HoleModel model_before = model_of(setting.before);
-  const Planned before = plan_hole(setting, model_before, setting.before, [&](StateId state) {
-    return habit_action(model_before, model_before.lie_of(state), model_before.place_of(state));
-  });
+  const Planned before = plan_hole(setting, model_before, setting.before, habit_of(model_before));
   strategy.before = tee_plan(before, units);
   std::optional<HoleModel> model_after;
   std::optional<Planned> after;

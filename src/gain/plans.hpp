@@ -5,6 +5,7 @@
 #include <tbb/task_arena.h>
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -51,6 +52,17 @@ inline Resolution with_edges(Resolution resolution, const HoleModel& before, con
   const std::vector<double> more = habit_edges_yd(after);
   resolution.edges_yd.insert(resolution.edges_yd.end(), more.begin(), more.end());
   return resolution;
+}
+
+// Values of all states, the baseline where the plan knows none.
+inline std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
+  std::vector<double> value = known;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& here = value[static_cast<std::size_t>(state)];
+    if (!std::isnan(here)) continue;
+    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  }
+  return value;
 }
 
 // Why a hole cannot be finished.

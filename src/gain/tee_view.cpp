@@ -150,18 +150,10 @@ std::vector<double> area_chances(const HoleModel& model, const Action& tee_shot)
   std::vector<double> chances(model.map().areas().size(), 0.0);
   const Swing swing = model.swing_of(Lie::tee, tee_shot);
   const double heading = HoleModel::heading_of(swing, tee_shot);
-  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
-    if (stratum.share <= 0.0) continue;
-    const int half = stratum.lattice->half_width();
-    for (int k = -half; k <= half; ++k) {
-      const double carry = stratum.carry_yd(swing, k);
-      const Point direction = along_heading(heading + k * stratum.step_rad);
-      const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-      if (area < 0) continue;
-      chances[static_cast<std::size_t>(area)] +=
-          stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)];
-    }
-  }
+  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
+    const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
+    if (area >= 0) chances[static_cast<std::size_t>(area)] += weight;
+  });
   return chances;
 }
 

@@ -41,9 +41,7 @@ BaselineTable derived_table(double handicap_index, Gender gender) {
   const double index = std::clamp(handicap_index, low, last_index);
   BaselineTable table = derived_table(by_index[upper - 1], gender);
   const BaselineTable other = derived_table(by_index[upper], gender);
-  for (BaselineColumn BaselineTable::*column :
-       {&BaselineTable::tee, &BaselineTable::fairway, &BaselineTable::rough, &BaselineTable::bunker,
-        &BaselineTable::recovery, &BaselineTable::green}) {
+  for (const auto column : all_columns) {
     mix_into(table.*column, other.*column, (index - low) / (high - low));
   }
   table.band = band_of(handicap_index);

@@ -34,12 +34,9 @@ void rebuild_skills(const std::string& tree) {
   write(tree + "/src/player/skill_rows_women.inc", write_skill_rows(skills.women));
 }
 
-constexpr auto lie_columns = {&BaselineTable::tee,    &BaselineTable::fairway,  &BaselineTable::rough,
-                              &BaselineTable::bunker, &BaselineTable::recovery, &BaselineTable::green};
-
 // Four decimals: more are noise, and files stay the same where the last bits of a sum do not.
 void round_off(BaselineTable& table) {
-  for (const auto column : lie_columns) {
+  for (const auto column : all_columns) {
     for (double& strokes : (table.*column).strokes) strokes = std::round(strokes * 1e4) / 1e4;
   }
 }
@@ -56,7 +53,7 @@ BaselineTable derived(Band band, Gender gender) {
 // sand than scratch) the other band is given what the better one needs, and a little more for the curves between the
 // cells.
 void keep_order(BaselineTable& worse, const BaselineTable& better) {
-  for (const auto column : lie_columns) {
+  for (const auto column : all_columns) {
     const double margin = column == &BaselineTable::green ? 0.0 : 0.015;
     for (std::size_t i = 0; i < (worse.*column).strokes.size(); ++i) {
       double& strokes = (worse.*column).strokes[i];

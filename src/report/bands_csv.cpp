@@ -2,36 +2,21 @@
 
 #include <algorithm>
 
+#include "csv_parts.hpp"
 #include "gain_parts.hpp"
-#include "yardworth/core/diagnostics.hpp"
 #include "yardworth/report/bands_report.hpp"
-#include "yardworth/report/text.hpp"
 
 namespace yardworth {
 namespace {
 
-using Cells = std::vector<std::string>;
+using report::Cells;
+using report::join;
+using report::number;
+using report::strokes_cells;
+using report::strokes_headings;
+using report::text;
 
-// As many digits as it takes to read the same number back.
-std::string number(double value) { return fmt::format("{}", value); }
-std::string number(const std::optional<double>& value) { return value ? number(*value) : ""; }
-
-// One line for one row, whatever a name holds: control characters are shown, not written.
-std::string text(const std::string& words) { return csv_text(escape_control(words)); }
-
-Cells join(Cells first, const Cells& second) {
-  first.insert(first.end(), second.begin(), second.end());
-  return first;
-}
-
-Cells strokes_headings() {
-  return {"strokes_before", "strokes_after", "strokes_saved", "from_tee", "from_irons", "from_replanning"};
-}
-
-Cells strokes_cells(const FourValues& values) {
-  return {number(values.before),     number(values.replanned),    number(values.strokes_saved()),
-          number(values.from_tee()), number(values.from_irons()), number(values.from_replanning())};
-}
+std::string number(const std::optional<double>& value) { return value ? report::number(*value) : ""; }
 
 Cells golfer_headings() { return {"band", "gender", "tee", "course", "plan"}; }
 

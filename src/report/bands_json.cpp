@@ -1,33 +1,16 @@
-#include <nlohmann/json.hpp>
-
-#include "gain_parts.hpp"
+#include "json_parts.hpp"
 #include "yardworth/report/bands_report.hpp"
 
 namespace yardworth {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json text(std::string_view view) { return std::string(view); }
-
-Json or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
-
-Json strokes_json(const FourValues& values) {
-  return {{"strokes_before", values.before},         {"strokes_after", values.replanned},
-          {"strokes_saved", values.strokes_saved()}, {"from_tee", values.from_tee()},
-          {"from_irons", values.from_irons()},       {"from_replanning", values.from_replanning()}};
-}
-
-template <class T>
-Json before_after(const T& before, const T& after) {
-  return {{"before", before}, {"after", after}};
-}
-
-Json shares_json(const ClubShares& shares) {
-  Json json = Json::object();
-  for (const std::string& club : report::in_bag_order(shares)) json[club] = shares.at(club);
-  return json;
-}
+using report::before_after;
+using report::Json;
+using report::or_null;
+using report::put_strokes;
+using report::shares_json;
+using report::strokes_json;
+using report::text;
 
 Json hazard_json(const HazardMet& before, const HazardMet& after) {
   return {{"number", before.hazard + 1},
@@ -41,7 +24,7 @@ Json hazard_json(const HazardMet& before, const HazardMet& after) {
 
 Json hole_json(const BandHole& hole) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
-  json.update(strokes_json(hole.strokes));
+  put_strokes(json, hole.strokes);
   json["green_in_regulation_probability"] =
       before_after(hole.before.green_in_regulation, hole.after.green_in_regulation);
   json["approach_share"] = before_after(shares_json(hole.before.approach), shares_json(hole.after.approach));

@@ -1,35 +1,15 @@
-#include <fmt/format.h>
-
-#include "yardworth/core/diagnostics.hpp"
+#include "csv_parts.hpp"
 #include "yardworth/report/gain_report.hpp"
-#include "yardworth/report/text.hpp"
 
 namespace yardworth {
 namespace {
 
-using Cells = std::vector<std::string>;
-
-// As many digits as it takes to read the same number back.
-std::string number(double value) { return fmt::format("{}", value); }
-
-// One line for one row, whatever a name holds: control characters are shown, not written.
-std::string text(const std::string& words) { return csv_text(escape_control(words)); }
-
-void put_strokes(Cells& cells, const FourValues& values) {
-  for (const double value : {values.before, values.replanned, values.strokes_saved(), values.from_tee(),
-                             values.from_irons(), values.from_replanning()}) {
-    cells.push_back(number(value));
-  }
-}
-
-Cells strokes_headings() {
-  return {"strokes_before", "strokes_after", "strokes_saved", "from_tee", "from_irons", "from_replanning"};
-}
-
-Cells join(Cells first, const Cells& second) {
-  first.insert(first.end(), second.begin(), second.end());
-  return first;
-}
+using report::Cells;
+using report::join;
+using report::number;
+using report::strokes_cells;
+using report::strokes_headings;
+using report::text;
 
 Cells shot_headings() {
   return {"tee_club_before",
@@ -62,8 +42,7 @@ Cells shot_cells(const HoleGain& hole) {
 
 Cells hole_cells(const HoleGain& hole) {
   Cells cells = {std::to_string(hole.number), std::to_string(hole.par), number(hole.length_yd)};
-  put_strokes(cells, hole.strokes);
-  return join(std::move(cells), shot_cells(hole));
+  return join(join(std::move(cells), strokes_cells(hole.strokes)), shot_cells(hole));
 }
 
 Cells round_cells(const PlanGain& plan) {
@@ -73,8 +52,7 @@ Cells round_cells(const PlanGain& plan) {
     par += hole.par;
     length_yd += hole.length_yd;
   }
-  Cells cells = {"round", std::to_string(par), number(length_yd)};
-  put_strokes(cells, plan.round);
+  Cells cells = join({"round", std::to_string(par), number(length_yd)}, strokes_cells(plan.round));
   cells.resize(cells.size() + shot_headings().size());
   return cells;
 }
@@ -102,9 +80,8 @@ std::string gain_curve_csv(const GainReport& report) {
   const Cells about = about_cells(report.result);
   std::string csv = csv_row(join(join({"driver_carry_yd", "irons_carry_yd"}, strokes_headings()), about_headings()));
   for (const CurvePoint& point : report.curve) {
-    Cells cells = {number(point.change.driver_carry_yd), number(point.change.irons_carry_yd)};
-    put_strokes(cells, point.round);
-    csv += csv_row(join(std::move(cells), about));
+    const Cells change = {number(point.change.driver_carry_yd), number(point.change.irons_carry_yd)};
+    csv += csv_row(join(join(change, strokes_cells(point.round)), about));
   }
   return csv;
 }

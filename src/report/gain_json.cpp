@@ -1,41 +1,17 @@
-#include <nlohmann/json.hpp>
-
-#include "gain_parts.hpp"
+#include "json_parts.hpp"
 #include "yardworth/gain/rounds_to_show.hpp"
 #include "yardworth/report/gain_report.hpp"
 
 namespace yardworth {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json text(std::string_view view) { return std::string(view); }
-
-void put_strokes(Json& json, const FourValues& values) {
-  json["strokes_before"] = values.before;
-  json["strokes_after"] = values.replanned;
-  json["strokes_saved"] = values.strokes_saved();
-  json["from_tee"] = values.from_tee();
-  json["from_irons"] = values.from_irons();
-  json["from_replanning"] = values.from_replanning();
-}
-
-Json strokes_json(const FourValues& values) {
-  Json json;
-  put_strokes(json, values);
-  return json;
-}
-
-template <class T>
-Json before_after(const T& before, const T& after) {
-  return {{"before", before}, {"after", after}};
-}
-
-Json shares_json(const ClubShares& shares) {
-  Json json = Json::object();
-  for (const std::string& club : report::in_bag_order(shares)) json[club] = shares.at(club);
-  return json;
-}
+using report::before_after;
+using report::Json;
+using report::or_null;
+using report::put_strokes;
+using report::shares_json;
+using report::strokes_json;
+using report::text;
 
 Json next_club_json(const HoleGain& hole) {
   Json json = before_after(hole.before.next_club, hole.after.next_club);
@@ -89,8 +65,6 @@ Json head_json(const GainResult& result) {
   if (result.reference_iron) json["change"]["reference_iron"] = *result.reference_iron;
   return json;
 }
-
-Json or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 
 Json rounds_json(const RoundsToShow& show) {
   Json json = {{"score_sd", show.score_sd}, {"rounds_for_scores", or_null(show.rounds_for_scores)}};

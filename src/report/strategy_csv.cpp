@@ -1,17 +1,11 @@
-#include <fmt/format.h>
-
-#include "yardworth/core/diagnostics.hpp"
+#include "csv_parts.hpp"
 #include "yardworth/report/strategy_report.hpp"
-#include "yardworth/report/text.hpp"
 
 namespace yardworth {
 namespace {
 
-using Cells = std::vector<std::string>;
-
-std::string number(double value) { return fmt::format("{}", value); }
-
-std::string text(const std::string& words) { return csv_text(escape_control(words)); }
+using report::number;
+using report::text;
 
 std::string row(const StrategyResult& result, const HoleStrategy& hole, const char* when, std::size_t option,
                 const TeeOption& shot) {

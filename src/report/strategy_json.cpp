@@ -1,14 +1,11 @@
-#include <nlohmann/json.hpp>
-
-#include "gain_parts.hpp"
+#include "json_parts.hpp"
 #include "yardworth/report/strategy_report.hpp"
 
 namespace yardworth {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json text(std::string_view view) { return std::string(view); }
+using report::Json;
+using report::text;
 
 Json option_json(const TeeOption& option) {
   return {{"club", option.club},
@@ -27,8 +24,7 @@ Json next_json(const NextShot& next) {
                {"third", next.third.empty() ? Json(nullptr) : Json(next.third)},
                {"probability", next.probability},
                {"left_yd", next.left_yd}};
-  json["clubs"] = Json::object();
-  for (const std::string& club : report::in_bag_order(next.clubs)) json["clubs"][club] = next.clubs.at(club);
+  json["clubs"] = report::shares_json(next.clubs);
   return json;
 }
 

@@ -85,8 +85,10 @@ ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skil
   }
 }
 
-double ShortGame::strokes(Lie lie, double distance_yd) const {
-  const std::vector<double>& column = strokes_[index_of(lie)];
+double ShortGame::strokes(Lie lie, double distance_yd) const { return strokes_from(index_of(lie), distance_yd); }
+
+double ShortGame::strokes_from(std::size_t lie, double distance_yd) const {
+  const std::vector<double>& column = strokes_[lie];
   const double at = std::clamp(distance_yd, 0.0, longest_yd);
   const auto index = std::min(static_cast<std::size_t>(at), column.size() - 2);
   return std::lerp(column[index], column[index + 1], at - static_cast<double>(index));
@@ -119,10 +121,7 @@ double ShortGame::stroke(std::size_t lie, double distance_yd) const {
   for (int i = 0; i < nodes_poor; ++i) {
     const double u = (i + 0.5) / nodes_poor;
     const double left = distance_yd * (1.0 - std::lerp(short_low, short_high, u));
-    const double column_left = std::lerp(
-        strokes_[lie][static_cast<std::size_t>(left)],
-        strokes_[lie][std::min(static_cast<std::size_t>(left) + 1, strokes_[lie].size() - 1)], left - std::floor(left));
-    poor += 0.5 * column_left + 0.5 * from_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0));
+    poor += 0.5 * strokes_from(lie, left) + 0.5 * from_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0));
   }
   poor /= nodes_poor;
   return 1.0 + (1.0 - touch.poor_strike) * solid + touch.poor_strike * poor;

@@ -71,6 +71,10 @@ Action habit_action(const HoleModel& model, Lie lie, Point from) {
   return full_action(model, from, swings, 0);
 }
 
+ActionOf habit_of(const HoleModel& model) {
+  return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
+}
+
 std::vector<double> habit_edges_yd(const HoleModel& model) {
   const LineOfPlay& line = model.map().line();
   const auto lay_up = [&](Lie lie, double along) {
@@ -108,8 +112,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);
   // A full swing that came nearly to the hole was chosen by the distance left, and the next club is too.
-  constexpr double nearly = 0.12;
-  if (std::abs(was.total_yd(green) - distance) < nearly * distance) {
+  if (std::abs(was.total_yd(green) - distance) < nearly_at_hole * distance) {
     if (auto shot = action_to_hole(model, lie, from)) {
       shot->reference_heading_rad += off_reference;
       return *shot;

@@ -15,7 +15,7 @@ namespace {
 // Three holes, two tees: a par 3, a par 4 with a bunker, a par 5.
 Course small_course() {
   std::vector<Hole> holes = {test::open_hole(1, 160.0), test::open_hole(2, 390.0), test::open_hole(3, 500.0)};
-  holes[1].hazards = {test::beside(HazardKind::bunker, Side::right, 226.0, 246.0, 10.0, 24.0)};
+  holes[1].hazards = {hazard_beside(HazardKind::bunker, Side::right, 226.0, 246.0, 10.0, 24.0)};
   for (Hole& hole : holes) hole.length_yd.push_back(hole.length_yd.front() * 0.8);
   Course course = test::course_of(std::move(holes));
   course.tees = {{"back", 35.0, 124.0, {}}, {"forward", 34.0, 113.0, Gender::women}};

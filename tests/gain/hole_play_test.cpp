@@ -163,7 +163,7 @@ TEST_CASE("visits count what is played again") {
   // everything else ends in the short game, so that the tee is played from 1 / (1 - 0.1527960937) times.
   Hole hole = test::open_hole(1, 180.0);
   hole.green = {6.0, 6.0};  // clear of the fence
-  hole.hazards = {test::beside(HazardKind::out_of_bounds, Side::right, -50.0, 240.0, 9.5, farthest_out_yd)};
+  hole.hazards = {hazard_beside(HazardKind::out_of_bounds, Side::right, -50.0, 240.0, 9.5, farthest_out_yd)};
   Player player = sharp_golfer(180.0);
   player.clubs[0].carry_sd_yd = 1.0;
   player.clubs[0].direction_sd_rad = 0.06;

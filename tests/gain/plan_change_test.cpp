@@ -89,7 +89,7 @@ TEST_CASE("a carry that is now on is told at its far side, from the tee") {
 
 TEST_CASE("a bunker that comes into reach is why a shorter club is taken, a boundary why the aim moves") {
   Hole hole = test::open_hole(1, 420.0);
-  hole.hazards = {test::beside(HazardKind::bunker, Side::right, 225.0, 245.0, -12.0, 14.0)};
+  hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 225.0, 245.0, -12.0, 14.0)};
   const Pair pair(hole);
   CHECK(says(explain_plan_change(pair.short_shot(driver, 0.0), pair.long_shot(driver, 0.0),
                                  pair.long_shot(second_club, 0.0), Units::yards),
@@ -104,9 +104,9 @@ TEST_CASE("a bunker that comes into reach is why a shorter club is taken, a boun
 TEST_CASE("hazards are told from the tee in use, in the units asked for") {
   Hole hole = test::open_hole(1, 400.0);
   hole.length_yd = {400.0, 370.0};
-  hole.hazards = {test::beside(HazardKind::bunker, Side::right, 226.0, 244.0, 13.0, 25.0),
-                  test::beside(HazardKind::trees, Side::left, -20.0, 120.0, 30.0, 60.0),
-                  test::beside(HazardKind::bunker, Side::left, 5.0, 20.0, 30.0, 60.0),
+  hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 226.0, 244.0, 13.0, 25.0),
+                  hazard_beside(HazardKind::trees, Side::left, -20.0, 120.0, 30.0, 60.0),
+                  hazard_beside(HazardKind::bunker, Side::left, 5.0, 20.0, 30.0, 60.0),
                   test::across(HazardKind::penalty_area, 338.0, 352.0)};
   const HoleMap map(hole, Firmness::normal);
   std::vector<std::string> words;
@@ -119,7 +119,7 @@ TEST_CASE("hazards are told from the tee in use, in the units asked for") {
 
 TEST_CASE("aims are told as a golfer would") {
   Hole hole = test::open_hole(1, 400.0);  // fairway 16 yards either side
-  hole.hazards = {test::beside(HazardKind::bunker, Side::right, 200.0, 230.0, 16.0, 30.0)};
+  hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 200.0, 230.0, 16.0, 30.0)};
   const HoleMap map(hole, Firmness::normal);
   const auto words = [&](double right_yd, double along_yd) {
     return aim_words(map, map.tee(400.0), {right_yd, along_yd, false}, Units::yards);

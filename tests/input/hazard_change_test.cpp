@@ -4,13 +4,14 @@
 
 #include <string>
 
+#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
 
 namespace yardworth {
 namespace {
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using test::says;
 
 ChangedCourse changed(const Course& course, const HazardChanges& changes) {
   const Reading<ChangedCourse> reading = change_hazards(course, changes);

@@ -3,27 +3,20 @@
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
-#include <sstream>
 
 #include "sample_bands.hpp"
+#include "words.hpp"
 #include "yardworth/report/text.hpp"
 
 using namespace yardworth;
+using test::lines_of;
 using test::sample_bands;
 using test::sample_changed_bands;
+using test::says;
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
-std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream stream(text);
-  for (std::string line; std::getline(stream, line);) lines.push_back(line);
-  return lines;
-}
 
 std::size_t cells_of(const std::string& line) {
   return static_cast<std::size_t>(std::count(line.begin(), line.end(), ',')) + 1;

@@ -1,26 +1,19 @@
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
-#include <sstream>
 
 #include "sample_gain.hpp"
+#include "words.hpp"
 #include "yardworth/report/text.hpp"
 
 using namespace yardworth;
+using test::lines_of;
 using test::sample_gain;
+using test::says;
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
-std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream stream(text);
-  for (std::string line; std::getline(stream, line);) lines.push_back(line);
-  return lines;
-}
 
 std::vector<std::string> keys_of(const Json& json) {
   std::vector<std::string> keys;

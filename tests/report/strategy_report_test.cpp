@@ -7,10 +7,13 @@
 #include <string>
 #include <vector>
 
+#include "report/words.hpp"
 #include "yardworth/report/text.hpp"
 
 namespace yardworth {
 namespace {
+
+using test::says;
 
 using Json = nlohmann::json;
 
@@ -42,8 +45,6 @@ StrategyReport sample() {
   result.cautions = {"A caution."};
   return {result, {"Assumed: middle tees."}};
 }
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 }  // namespace
 

@@ -112,7 +112,7 @@ TEST_CASE("the needed carry is the widest gap on the easiest way") {
   CHECK(needed(open) == 0.0);
 
   Hole beside = open;
-  beside.hazards = {test::beside(HazardKind::penalty_area, Side::left, 50.0, 380.0, 10.0, farthest_out_yd)};
+  beside.hazards = {hazard_beside(HazardKind::penalty_area, Side::left, 50.0, 380.0, 10.0, farthest_out_yd)};
   CHECK(needed(beside) == 0.0);
 
   Hole once = open;
@@ -126,7 +126,7 @@ TEST_CASE("the needed carry is the widest gap on the easiest way") {
   // 60 on the left half, 120 on the right half: the golfer goes left.
   Hole uneven = open;
   uneven.hazards = {test::across(HazardKind::penalty_area, 100.0, 160.0),
-                    test::beside(HazardKind::penalty_area, Side::right, 160.0, 220.0, 0.0, farthest_out_yd)};
+                    hazard_beside(HazardKind::penalty_area, Side::right, 160.0, 220.0, 0.0, farthest_out_yd)};
   CHECK(std::abs(needed(uneven) - 60.0) <= 3.0);
 
   // An island 30 yards long in 190 yards of water: 80 and 80, not 190.

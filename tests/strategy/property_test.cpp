@@ -81,8 +81,8 @@ Hazard random_hazard(double length_yd) {
     return test::across(kind, from, from + between(8, 30));
   }
   const double near = between(8, 45);
-  return test::beside(kind, *rc::gen::element(Side::left, Side::right), from, from + between(10, 80), near,
-                      near + between(10, 60));
+  return hazard_beside(kind, *rc::gen::element(Side::left, Side::right), from, from + between(10, 80), near,
+                       near + between(10, 60));
 }
 
 // A hole of 180 to 360 yards, bent or straight, with one to three hazards.
@@ -165,7 +165,7 @@ TEST_CASE("removing a hazard, or turning a penalty area into rough, never raises
     hole.hazards.insert(hole.hazards.begin(),
                         *rc::gen::arbitrary<bool>()
                             ? test::across(HazardKind::penalty_area, from, from + 20.0)
-                            : test::beside(HazardKind::penalty_area, Side::right, from, from + 60.0, 12.0, 40.0));
+                            : hazard_beside(HazardKind::penalty_area, Side::right, from, from + 60.0, 12.0, 40.0));
     RC_ASSERT(solver.best(without_hazard(hole, 0)) <= solver.best(hole) + exactly);
   });
 }

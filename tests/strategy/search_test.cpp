@@ -127,7 +127,7 @@ TEST_CASE("the best plan is never worse than the habit") {
       const PlanValue habit = test::habit_value(here.model);
       CAPTURE(member);
       CAPTURE(hole.number);
-      CHECK(find_best_plan(here.model, test::habit_of(here.model), habit).exact.at_tee <= habit.at_tee + 1e-12);
+      CHECK(find_best_plan(here.model, habit_of(here.model), habit).exact.at_tee <= habit.at_tee + 1e-12);
     }
     if (test::sanitized) break;
   }

@@ -30,20 +30,9 @@ inline Hazard across(HazardKind kind, double from_yd, double to_yd) {
   return hazard;
 }
 
-inline Hazard beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd) {
-  Hazard hazard;
-  hazard.kind = kind;
-  hazard.side = side;
-  hazard.from_yd = from_yd;
-  hazard.to_yd = to_yd;
-  hazard.near_yd = near_yd;
-  hazard.far_yd = far_yd;
-  return hazard;
-}
-
 // Out of bounds from behind the tee to behind the green.
 inline Hazard boundary(const Hole& hole, Side side, double near_yd) {
-  return beside(HazardKind::out_of_bounds, side, -60.0, hole.length_yd.front() + 60.0, near_yd, farthest_out_yd);
+  return hazard_beside(HazardKind::out_of_bounds, side, -60.0, hole.length_yd.front() + 60.0, near_yd, farthest_out_yd);
 }
 
 inline Course course_of(std::vector<Hole> holes) {

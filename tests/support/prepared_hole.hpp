@@ -38,10 +38,6 @@ struct PreparedHole {
   }
 };
 
-inline ActionOf habit_of(const HoleModel& model) {
-  return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
-}
-
 inline PlanValue habit_value(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
 
 inline BestPlan best_plan(const HoleModel& model, const SearchOptions& options = {}) {

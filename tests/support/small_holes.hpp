@@ -16,13 +16,13 @@ inline std::vector<Hole> small_holes() {
 
   Hole wet = open_hole(2, 240.0);
   wet.hazards = {across(HazardKind::penalty_area, 130.0, 165.0),
-                 beside(HazardKind::bunker, Side::right, 205.0, 232.0, 10.0, 24.0)};
+                 hazard_beside(HazardKind::bunker, Side::right, 205.0, 232.0, 10.0, 24.0)};
 
   Hole bent = open_hole(3, 290.0);
   bent.doglegs = {{150.0, radians(35.0)}};
-  bent.hazards = {beside(HazardKind::trees, Side::right, 60.0, 200.0, 18.0, 70.0),
-                  beside(HazardKind::out_of_bounds, Side::left, 0.0, 300.0, 35.0, farthest_out_yd),
-                  beside(HazardKind::penalty_area, Side::right, 220.0, 280.0, 20.0, 50.0)};
+  bent.hazards = {hazard_beside(HazardKind::trees, Side::right, 60.0, 200.0, 18.0, 70.0),
+                  hazard_beside(HazardKind::out_of_bounds, Side::left, 0.0, 300.0, 35.0, farthest_out_yd),
+                  hazard_beside(HazardKind::penalty_area, Side::right, 220.0, 280.0, 20.0, 50.0)};
   return {squeezed, wet, bent};
 }
 

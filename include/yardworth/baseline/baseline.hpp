@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,11 @@ struct BaselineTable {
   BaselineColumn tee, fairway, rough, bunker, recovery;
   BaselineColumn green;  // feet, putts
 };
+
+// The columns of a table in the order of all_lies.
+inline constexpr std::array<BaselineColumn BaselineTable::*, all_lies.size()> all_columns = {
+    &BaselineTable::tee,    &BaselineTable::fairway,  &BaselineTable::rough,
+    &BaselineTable::bunker, &BaselineTable::recovery, &BaselineTable::green};
 
 // Expected strokes to hole out by lie and distance, for one band. Between the points of the table it is interpolated
 // monotonically (Fritsch and Carlson, "Monotone Piecewise Cubic Interpolation", SIAM J. Numer. Anal. 17, 1980, as in
@@ -68,6 +74,8 @@ std::vector<double> standard_hole_lengths_yd();
 struct YardageRating {
   double yards_per_stroke = 0.0;
   double constant = 0.0;
+
+  double strokes(double length_yd) const { return length_yd / yards_per_stroke + constant; }
 };
 YardageRating yardage_rating(Band band, Gender gender);
 

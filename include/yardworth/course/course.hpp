@@ -53,6 +53,9 @@ struct Hazard {
   std::vector<LinePlace> corners;  // not empty: the hazard is this polygon
 };
 
+// A hazard along one side of the line.
+Hazard hazard_beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd);
+
 struct Hole {
   int number = 0;
   int par = 4;  // 3 to 6

@@ -5,12 +5,11 @@
 
 #include "yardworth/baseline/baseline.hpp"
 #include "yardworth/player/golfer.hpp"
-#include "yardworth/shot/short_game.hpp"
 
 namespace yardworth {
 
 // A golfer's baseline from the golfer's own shots: putts from Putting, strokes near the green from ShortGame, the rest
-// from the best plan on the reference holes. docs/model.md, "Derived baselines".
+// from the best plan on the reference holes. docs/model.md, "Baselines".
 
 struct DeriveOptions {
   // Where values are interpolated as differences to a table: a table near to the answer makes the answer exact. Without

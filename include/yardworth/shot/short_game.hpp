@@ -35,6 +35,7 @@ class ShortGame {
   int draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const;
 
  private:
+  double strokes_from(std::size_t lie, double distance_yd) const;
   double from_rest(double distance_yd) const;
   double stroke(std::size_t lie, double distance_yd) const;
 

@@ -19,10 +19,16 @@ class CannotFinish : public std::runtime_error {
 // A plan by state: what is played from it. Entries with swing -1 have not been asked for yet.
 using Plan = std::vector<Action>;
 
+// What is played from a state.
+using ActionOf = std::function<Action(StateId)>;
+
 // The habit of most club golfers, at any place: the club that reaches the hole, the shortest one, played to the
 // distance; where none reaches, the longest whose straight shot down the middle ends in no trouble, or the longest of
 // all. Of clubs that reach, one that spreads more in every respect than another is never taken.
 Action habit_action(const HoleModel& model, Lie lie, Point from);
+
+// The habit at every state. `model` must outlive it.
+ActionOf habit_of(const HoleModel& model);
 
 // The distances from the hole at which the habit changes its club abruptly, because the longest one begins or ceases to
 // end in trouble: found along the middle of the line, from fairway and rough.
@@ -34,6 +40,9 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
 
 // The swing played to the hole by the shortest club that reaches it, if any does.
 std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
+
+// A full swing whose total comes this near to the hole, as a share of the distance left, is one at the hole.
+inline constexpr double nearly_at_hole = 0.12;
 
 // A plan made with other clubs (`planned`), followed with these: where the clubs are the same, as it is; a shot at the
 // hole, or a full swing that came nearly there, is one at the hole, with the club that now fits; the longest club at
@@ -84,9 +93,6 @@ struct PlanValue {
   int components = 0;         // strong components of the graph of reached states
   int largest_component = 0;  // states in the largest of them
 };
-
-// What is played from a state.
-using ActionOf = std::function<Action(StateId)>;
 
 // Evaluates a plan exactly: the strong components of the graph of states reached from the roots, in reverse topological
 // order, and a sparse linear solve inside each (P. Dai, Mausam, D. Weld, J. Goldsmith, "Topological Value Iteration

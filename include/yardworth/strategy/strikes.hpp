@@ -51,19 +51,41 @@ void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const 
   }
 }
 
-// All strikes of an action from a state: visit(const Rest&, double weight), weights sum to 1.
+// All strikes of a swing from a place, aimed so many steps right of a heading: visit(const Rest&, double weight),
+// weights sum to 1.
+template <class Visit>
+void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing, const std::array<Stratum, 2>& strata,
+                          double reference_heading_rad, int aim, Visit visit) {
+  for (const Stratum& stratum : strata) {
+    if (stratum.share <= 0.0) continue;
+    const int half = stratum.lattice->half_width();
+    const int centre = aim * stratum.steps_per_aim;
+    const std::vector<double>& weights = stratum.lattice->weights();
+    strike_nodes(model, from, swing, stratum, reference_heading_rad, centre - half, centre + half, 1,
+                 [&](int k, const Rest& rest) {
+                   visit(rest, stratum.share * weights[static_cast<std::size_t>(k - centre + half)]);
+                 });
+  }
+}
+
+// All strikes of an action from a state.
 template <class Visit>
 void for_each_strike(const HoleModel& model, StateId state, const Action& action, Visit visit) {
   const Swing swing = model.swing_of(model.lie_of(state), action);
-  for (const Stratum& stratum : strata_of(model, state, swing)) {
+  for_each_strike_from(model, model.place_of(state), swing, strata_of(model, state, swing),
+                       action.reference_heading_rad, action.aim, visit);
+}
+
+// The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight).
+template <class Visit>
+void for_each_tee_flight(const HoleModel& model, const Swing& swing, double heading_rad, Visit visit) {
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
     if (stratum.share <= 0.0) continue;
     const int half = stratum.lattice->half_width();
-    const int centre = action.aim * stratum.steps_per_aim;
-    const std::vector<double>& weights = stratum.lattice->weights();
-    strike_nodes(model, model.place_of(state), swing, stratum, action.reference_heading_rad, centre - half,
-                 centre + half, 1, [&](int k, const Rest& rest) {
-                   visit(rest, stratum.share * weights[static_cast<std::size_t>(k - centre + half)]);
-                 });
+    for (int k = -half; k <= half; ++k) {
+      visit(along_heading(heading_rad + k * stratum.step_rad), stratum.carry_yd(swing, k),
+            stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]);
+    }
   }
 }
 
