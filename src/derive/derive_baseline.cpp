@@ -88,10 +88,10 @@ std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& di
 PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan) {
   TransitionBuilder builder(model);
   const ActionOf habit = habit_of(model);
-  const RowOf row_of = [&](StateId state) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
     Action& action = plan[static_cast<std::size_t>(state)];
     if (action.swing < 0) action = habit(state);
-    return builder.build(state, action);
+    return builder.build(state, action, model.stride_for(state, balls));
   };
   PlanValue value = evaluate_rows(model, row_of, roots);
   value.plan = std::move(plan);

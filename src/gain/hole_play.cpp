@@ -63,7 +63,8 @@ class Outcomes {
     auto& [first, count] = places_[static_cast<std::size_t>(state)];
     if (count == 0) {
       first = store_.size();
-      for_each_strike(model_, state, planned_.plan[static_cast<std::size_t>(state)],
+      const auto index = static_cast<std::size_t>(state);
+      for_each_strike(model_, state, planned_.plan[index], planned_.rows[index].stride,
                       [&](const Rest& rest, double weight) {
                         store_.push_back({rest, model_.settle(rest), weight});
                       });

@@ -82,7 +82,7 @@ std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Can
     for (int aim = candidate.first_aim; aim <= candidate.last_aim; aim += aims_per_sd) {
       Action action = candidate.action;
       action.aim = aim;
-      for_each_strike(model, model.tee_state(), action, [&](const Rest& rest, double) {
+      for_each_strike(model, model.tee_state(), action, 1, [&](const Rest& rest, double) {
         const Settled settled = model.settle(rest);
         if (settled.kind != Settled::Kind::between_states) return;
         for (const auto state : settled.state) states.insert(static_cast<StateId>(state));
@@ -99,7 +99,7 @@ std::vector<double> values_behind(const Planned& planned, const std::vector<Cand
   Plan plan = planned.best.exact.plan;
   TransitionBuilder builder(model);
   const ActionOf start = habit_of(model);
-  const RowOf row_of = [&](StateId state) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double) -> const Transition& {
     Action& action = plan[static_cast<std::size_t>(state)];
     if (action.swing < 0) action = start(state);
     return builder.build(state, action);

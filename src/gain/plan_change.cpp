@@ -36,7 +36,7 @@ Shot shot_of(const PlannedTeeShot& planned) {
   const double heading = HoleModel::heading_of(swing, planned.action);
   Shot shot{planned.player.clubs[swing.club].name, swing, heading, aim_place(model.map(), model.tee(), swing, heading),
             area_chances(model, planned.action),   0.0};
-  for_each_strike(model, model.tee_state(), planned.action, [&](const Rest& rest, double weight) {
+  for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
     shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
   });
   return shot;

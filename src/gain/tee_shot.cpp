@@ -32,7 +32,7 @@ std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& p
   straight.aim = 0;
   const std::string& tee_club = tee_club_of(model, player, action);
   std::vector<TeeShotNode> nodes;
-  for_each_strike(model, model.tee_state(), straight, [&](const Rest& rest, double weight) {
+  for_each_strike(model, model.tee_state(), straight, 1, [&](const Rest& rest, double weight) {
     nodes.push_back({weight, rest, club_after(model, player, rest, tee_club, action_from)});
   });
   return nodes;

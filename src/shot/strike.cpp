@@ -12,19 +12,32 @@ double cut_normal_quantile(double u) {
   return boost::math::quantile(normal, outside + u * (1.0 - 2.0 * outside));
 }
 
-StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
-    : steps_per_sd_(steps_per_sd), half_width_(cut_sd * steps_per_sd), reach_(reach) {
+namespace {
+
+// The ends of a trapezoid rule count half.
+std::vector<double> trapezoid_weights(int steps_per_sd, int half_width, int stride) {
   const boost::math::students_t_distribution<double> student(direction_freedom);
   const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
+  std::vector<double> weights;
   double sum = 0.0;
-  for (int j = -half_width_; j <= half_width_; ++j) {
+  for (int j = -half_width; j <= half_width; j += stride) {
     const double z = static_cast<double>(j) / steps_per_sd;
-    // The ends of a trapezoid rule count half.
-    const double end = j == -half_width_ || j == half_width_ ? 0.5 : 1.0;
-    weights_.push_back(end * boost::math::pdf(student, z * unit));
-    sum += weights_.back();
+    const double end = j == -half_width || j == half_width ? 0.5 : 1.0;
+    weights.push_back(end * boost::math::pdf(student, z * unit));
+    sum += weights.back();
   }
-  for (double& weight : weights_) weight /= sum;
+  for (double& weight : weights) weight /= sum;
+  return weights;
+}
+
+}  // namespace
+
+StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
+    : steps_per_sd_(steps_per_sd), half_width_(cut_sd * steps_per_sd), reach_(reach) {
+  for (int stride = 1; stride <= largest_lattice_stride; ++stride) {
+    const bool fits = 2 * half_width_ % stride == 0;
+    weights_.push_back(fits ? trapezoid_weights(steps_per_sd_, half_width_, stride) : std::vector<double>{});
+  }
   const double golden = (std::sqrt(5.0) - 1.0) / 2.0;
   for (int k = -reach_; k <= reach_; ++k) {
     const double turns = 0.5 + k * golden;

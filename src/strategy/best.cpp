@@ -66,20 +66,37 @@ class Values {
 // The outcomes of a swing from a state at every node that its range of aims needs. They do not depend on any value, so
 // they are struck once.
 struct Fan {
+  int stride = 1;
   std::vector<Settled> solid, poor;
 };
 
+// How the nodes of a stratum lie to the aims of a candidate. Where the stride is longer than the step between aims, not
+// every aim has nodes of its own: between those that have, its sums are read off a straight line.
+struct AimNodes {
+  AimNodes(const Candidate& candidate, const Stratum& stratum)
+      : aims(static_cast<std::size_t>(candidate.last_aim - candidate.first_aim + 1)),
+        apart(static_cast<std::size_t>(std::max(1, stratum.stride / stratum.steps_per_aim))),
+        nodes(static_cast<std::size_t>(std::max(1, stratum.steps_per_aim / stratum.stride))) {}
+
+  // Aims that have nodes of their own: the first, and on to the last or beyond it.
+  std::size_t struck() const { return (aims + apart - 2) / apart + 1; }
+
+  std::size_t aims;
+  std::size_t apart;  // aims from one that has nodes to the next
+  std::size_t nodes;  // from the first node of one such aim to that of the next
+};
+
 std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
-                            const Stratum& stratum, int stride) {
+                            const Stratum& stratum) {
   std::vector<Settled> outcomes;
   if (stratum.share <= 0.0) return outcomes;
-  const int half = stratum.lattice->half_width();
-  const int first = candidate.first_aim * stratum.steps_per_aim - half;
-  const int last = candidate.last_aim * stratum.steps_per_aim + half;
-  outcomes.resize(static_cast<std::size_t>((last - first) / stride + 1));
+  const AimNodes aims(candidate, stratum);
+  outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
+  const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
+  const int last = first + (static_cast<int>(outcomes.size()) - 1) * stratum.stride;
   Settled* outcome = outcomes.data();
   strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first, last,
-               stride, [&](int, const Rest& rest) { model.settle(rest, *outcome++); });
+               [&](int, const Rest& rest) { model.settle(rest, *outcome++); });
   return outcomes;
 }
 
@@ -88,11 +105,31 @@ struct AimSums {
   std::vector<double> strokes, replay;
 };
 
-// Adds a stratum's outcomes, struck at every stride-th node, to the sums of every aim.
-void add_outcomes(const Stratum& stratum, int stride, const std::vector<Settled>& outcomes,
+// Adds to the sums of every aim what a stratum's nodes are worth.
+void add_nodes(const AimNodes& aims, const Stratum& stratum, const std::vector<double>& nodes,
+               std::vector<double>& sums) {
+  using Vector = Eigen::Map<const Eigen::VectorXd>;
+  const auto size = static_cast<Eigen::Index>(stratum.weights().size());
+  const Vector weight(stratum.weights().data(), size);
+  const auto struck = [&](std::size_t aim) {
+    return stratum.share * weight.dot(Vector(nodes.data() + aim * aims.nodes, size));
+  };
+  double here = struck(0);
+  for (std::size_t aim = 0; aim < aims.aims; aim += aims.apart) {
+    sums[aim] += here;
+    if (aim + 1 == aims.aims) return;
+    const double next = struck(aim / aims.apart + 1);
+    for (std::size_t off = 1; off < aims.apart && aim + off < aims.aims; ++off) {
+      sums[aim + off] += std::lerp(here, next, static_cast<double>(off) / static_cast<double>(aims.apart));
+    }
+    here = next;
+  }
+}
+
+void add_outcomes(const AimNodes& aims, const Stratum& stratum, const std::vector<Settled>& outcomes,
                   const std::vector<double>& value, AimSums& sums) {
   if (outcomes.empty()) return;
-  thread_local std::vector<double> worth, replay, weights;
+  thread_local std::vector<double> worth, replay;
   worth.clear();
   replay.clear();
   bool any_replay = false;
@@ -102,52 +139,30 @@ void add_outcomes(const Stratum& stratum, int stride, const std::vector<Settled>
     replay.push_back(again ? 1.0 : 0.0);
     any_replay |= again;
   }
-  const auto steps = static_cast<std::size_t>(stride);
-  weights.clear();
-  for (std::size_t w = 0; w < stratum.lattice->weights().size(); w += steps) {
-    weights.push_back(stratum.lattice->weights()[w]);
-  }
-  using Vector = Eigen::Map<const Eigen::VectorXd>;
-  const auto size = static_cast<Eigen::Index>(weights.size());
-  const Vector weight(weights.data(), size);
-  const double scale = stratum.share / weight.sum();
-  const auto weighted = [&](const std::vector<double>& nodes, std::size_t first) {
-    return scale * weight.dot(Vector(nodes.data() + first, size));
-  };
-  for (std::size_t aim = 0; aim < sums.strokes.size(); ++aim) {
-    const std::size_t first = aim * static_cast<std::size_t>(stratum.steps_per_aim) / steps;
-    sums.strokes[aim] += weighted(worth, first);
-    if (any_replay) sums.replay[aim] += weighted(replay, first);
-  }
+  add_nodes(aims, stratum, worth, sums.strokes);
+  if (any_replay) add_nodes(aims, stratum, replay, sums.replay);
 }
 
-AimSums no_sums(const Candidate& candidate) {
+// Expected strokes of a candidate at every aim, with every replay played until it is none.
+std::vector<double> strokes_by_aim(const HoleModel& model, StateId state, const Candidate& candidate, const Fan& fan,
+                                   const std::vector<double>& value) {
   const auto aims = static_cast<std::size_t>(candidate.last_aim - candidate.first_aim + 1);
-  return {std::vector<double>(aims, 1.0), std::vector<double>(aims, 0.0)};
-}
-
-// The sums with every replay played until it is none.
-std::vector<double> strokes_of(AimSums sums) {
-  for (std::size_t aim = 0; aim < sums.strokes.size(); ++aim) {
+  AimSums sums = {std::vector<double>(aims, 1.0), std::vector<double>(aims, 0.0)};
+  const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
+  const auto [solid, poor] = strata_of(model, state, swing, fan.stride);
+  add_outcomes({candidate, poor}, poor, fan.poor, value, sums);
+  add_outcomes({candidate, solid}, solid, fan.solid, value, sums);
+  for (std::size_t aim = 0; aim < aims; ++aim) {
     const double leaves = 1.0 - sums.replay[aim];
     sums.strokes[aim] = leaves > 1e-9 ? sums.strokes[aim] / leaves : infinity;
   }
   return std::move(sums.strokes);
 }
 
-std::vector<double> strokes_by_aim(const HoleModel& model, StateId state, const Candidate& candidate, const Fan& fan,
-                                   const std::vector<double>& value) {
-  const auto [solid, poor] = strata_of(model, state, model.swing_of(model.lie_of(state), candidate.action));
-  AimSums sums = no_sums(candidate);
-  add_outcomes(poor, 1, fan.poor, value, sums);
-  add_outcomes(solid, 1, fan.solid, value, sums);
-  return strokes_of(std::move(sums));
-}
-
-Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate) {
+Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride) {
   const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
-  const auto [solid, poor] = strata_of(model, state, swing);
-  return {strike(model, state, candidate, swing, solid, 1), strike(model, state, candidate, swing, poor, 1)};
+  const auto [solid, poor] = strata_of(model, state, swing, stride);
+  return {stride, strike(model, state, candidate, swing, solid), strike(model, state, candidate, swing, poor)};
 }
 
 // One thing that may be played from a state, and the least it was worth when it was last looked at, less what may have
@@ -155,7 +170,7 @@ Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate
 struct Option {
   Candidate candidate;
   double strokes = 0.0;
-  std::optional<Fan> fan;  // once it has been tried in full; never for the start, whose row is known
+  std::optional<Fan> fan;  // once it has been tried at the state's stride; never for the start, whose row is known
 };
 
 // A state that a fan may lead to.
@@ -169,6 +184,7 @@ struct StateRecord {
   std::vector<Option> options;  // the first is the start
   std::vector<Sight> sights;    // states that its fans lead to
   std::size_t taken = 0;        // index of the option that the plan takes
+  int stride = 0;               // that its options were struck at
   Transition start_row;         // of the start
   Transition row;               // of the action that the plan takes
 };
@@ -238,7 +254,7 @@ class Search {
         values_(with_guesses(model, begun.value)),
         records_(static_cast<std::size_t>(model.state_count())),
         considered_(records_.size(), false),
-        worthwhile_(records_.size(), false),
+        stride_(records_.size(), 0),
         likelihood_(records_.size(), 0.0),
         least_(model),
         builder_(model) {
@@ -251,7 +267,7 @@ class Search {
   BestPlan run() {
     constexpr int most_sweeps = 500;
     BestPlan best;
-    const RowOf row_of = [this](StateId state) -> const Transition& { return row(state); };
+    const RowOf row_of = [this](StateId state, double) -> const Transition& { return row(state); };
     bool changed = true;
     while (choose_worthwhile() || changed) {
       while (sweep()) {
@@ -291,9 +307,9 @@ class Search {
     return moved;
   }
 
-  // A state that is hardly ever come to is left as the start plays it; whether there is a new one that is not. How
-  // often each is come to is told by passing the balls on, furthest states first: exact but for balls that go
-  // backwards.
+  // A state that is hardly ever come to is left as the start plays it, and one that seldom is is struck coarsely;
+  // whether there is a state to be looked at, or more closely than before. How often each is come to is told by passing
+  // the balls on, furthest states first: exact but for balls that go backwards.
   bool choose_worthwhile() {
     bool chosen = false;
     std::vector<StateId> furthest_first = states_;
@@ -303,14 +319,21 @@ class Search {
     visits[static_cast<std::size_t>(model_->tee_state())] = 1.0;
     for (const StateId state : furthest_first) {
       const double balls = visits[static_cast<std::size_t>(state)];
-      if (!worthwhile_[static_cast<std::size_t>(state)] && (options_.complete || balls >= options_.least_visits)) {
-        worthwhile_[static_cast<std::size_t>(state)] = true;
+      int& stride = stride_[static_cast<std::size_t>(state)];
+      if (const int wanted = wanted_stride(state, balls); wanted > 0 && (stride == 0 || wanted < stride)) {
+        stride = wanted;
         chosen = true;
       }
       const Transition& on = row(state);
       for (const auto& [to, share] : on.to) visits[static_cast<std::size_t>(to)] += balls * share / (1.0 - on.replay);
     }
     return chosen;
+  }
+
+  // 0: leave the state to the start.
+  int wanted_stride(StateId state, double balls) const {
+    if (options_.complete || options_.least_visits <= 0.0) return 1;
+    return balls >= options_.least_visits ? model_->stride_for(state, balls) : 0;
   }
 
   void consider(StateId state, std::vector<StateId>& reached) {
@@ -328,11 +351,16 @@ class Search {
   // A state's first option is what the start plays there.
   void begin(StateId state) {
     StateRecord& known = record(state);
-    Action& start = planned(state);
-    const bool evaluated = start.swing >= 0;
-    if (!evaluated) start = (*start_)(state);
+    const auto index = static_cast<std::size_t>(state);
+    const bool evaluated = begun_->plan[index].swing >= 0;
+    const Action start = planned(state) = evaluated ? begun_->plan[index] : (*start_)(state);
+    const int stride = stride_[index] > 0 ? stride_[index] : model_->stride_for(state, 0.0);
+    known.options.clear();
+    known.sights.clear();
+    known.stride = stride_[index];
     add_option(state, {start, start.aim, start.aim});
-    known.start_row = evaluated ? begun_->rows[static_cast<std::size_t>(state)] : builder_.build(state, start);
+    const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
+    known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
     known.row = known.start_row;
     for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
@@ -342,8 +370,8 @@ class Search {
   // Takes the best that can be played from a state, by the values so far; whether it had to be looked for.
   bool improve(StateId state) {
     StateRecord& known = record(state);
-    if (known.options.empty()) begin(state);
-    if (!worthwhile_[static_cast<std::size_t>(state)]) {
+    if (known.options.empty() || known.stride != stride_[static_cast<std::size_t>(state)]) begin(state);
+    if (known.stride == 0) {
       const double strokes = action_value(known.row, values_.all());
       const double moved = std::abs(strokes - values_[state]);
       if (moved <= options_.tolerance) return false;
@@ -399,44 +427,34 @@ class Search {
   // Screens an option and, if it may be the best, tries it in full.
   double look_at(StateId state, std::size_t index, double best) {
     Option& option = record(state).options[index];
-    const Swing swing = model_->swing_of(model_->lie_of(state), option.candidate.action);
-    const auto [solid, poor] = strata_of(*model_, state, swing);
-    Fan fan;
-    fan.poor = strike(*model_, state, option.candidate, swing, poor, 1);
+    const int stride = record(state).stride;
     // There is one tee shot: all of it is worth its time.
-    if (!options_.complete && state != model_->tee_state()) {
-      AimSums sums = no_sums(option.candidate);
-      add_outcomes(poor, 1, fan.poor, values_.all(), sums);
-      const int stride = solid.steps_per_aim;
-      add_outcomes(solid, stride, strike(*model_, state, option.candidate, swing, solid, stride), values_.all(), sums);
-      const std::vector<double> strokes = strokes_of(std::move(sums));
+    const bool screened = !options_.complete && state != model_->tee_state();
+    const int first_stride = screened ? model_->fitting_stride(state, largest_lattice_stride) : stride;
+    Fan fan = strike_fan(*model_, state, option.candidate, first_stride);
+    if (screened) {
+      const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, fan, values_.all());
       option.strokes = *std::min_element(strokes.begin(), strokes.end());
       if (option.strokes > best + options_.screen_margin) return best;
-      narrow(option.candidate, strokes, poor, fan.poor);
+      if (first_stride != stride) {
+        narrow(option.candidate, strokes);
+        fan = strike_fan(*model_, state, option.candidate, stride);
+      }
     }
-    fan.solid = strike(*model_, state, option.candidate, swing, solid, 1);
     option.fan = std::move(fan);
     note_sights(state, option.candidate, *option.fan);
     return std::min(best, try_option(state, index, best));
   }
 
-  // Leaves of a candidate the aims that looked nearly as good as the best of them and a few on both sides, and of its
-  // poor strikes those that they need.
-  void narrow(Candidate& candidate, const std::vector<double>& strokes, const Stratum& poor,
-              std::vector<Settled>& outcomes) const {
+  // Leaves of a candidate the aims that looked nearly as good as the best of them and a few on both sides.
+  void narrow(Candidate& candidate, const std::vector<double>& strokes) const {
     const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.5 * options_.screen_margin;
     const auto promising = [limit](double value) { return value <= limit; };
     const auto lowest = std::find_if(strokes.begin(), strokes.end(), promising) - strokes.begin();
     const auto highest = strokes.rend() - std::find_if(strokes.rbegin(), strokes.rend(), promising) - 1;
-    const int first =
-        std::max(candidate.first_aim, candidate.first_aim + static_cast<int>(lowest) - options_.fine_aims);
-    const int last = std::min(candidate.last_aim, candidate.first_aim + static_cast<int>(highest) + options_.fine_aims);
-    if (!outcomes.empty()) {
-      outcomes.erase(outcomes.end() - (candidate.last_aim - last) * poor.steps_per_aim, outcomes.end());
-      outcomes.erase(outcomes.begin(), outcomes.begin() + (first - candidate.first_aim) * poor.steps_per_aim);
-    }
-    candidate.first_aim = first;
-    candidate.last_aim = last;
+    const Candidate all = candidate;
+    candidate.first_aim = std::max(all.first_aim, all.first_aim + static_cast<int>(lowest) - options_.fine_aims);
+    candidate.last_aim = std::min(all.last_aim, all.first_aim + static_cast<int>(highest) + options_.fine_aims);
   }
 
   // Only what may have become best: no value has moved by more than drift since the last time.
@@ -468,7 +486,7 @@ class Search {
   double try_option(StateId state, std::size_t index, double best) {
     Option& option = record(state).options[index];
     if (!option.fan) {
-      option.fan = strike_fan(*model_, state, option.candidate);
+      option.fan = strike_fan(*model_, state, option.candidate, record(state).stride);
       note_sights(state, option.candidate, *option.fan);
     }
     const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, *option.fan, values_.all());
@@ -492,14 +510,21 @@ class Search {
   }
 
   Transition row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {
-    builder_.begin();
-    const auto [solid, poor] = strata_of(*model_, state, model_->swing_of(model_->lie_of(state), action));
+    builder_.begin(fan.stride);
+    const Swing swing = model_->swing_of(model_->lie_of(state), action);
+    const auto aim = static_cast<std::size_t>(action.aim - candidate.first_aim);
+    const auto add_struck = [&](const Stratum& stratum, const Settled* outcomes, double share) {
+      for (const double weight : stratum.weights()) builder_.add(*outcomes++, share * weight);
+    };
     const auto add = [&](const Stratum& stratum, const std::vector<Settled>& outcomes) {
       if (outcomes.empty()) return;
-      const auto first = static_cast<std::size_t>((action.aim - candidate.first_aim) * stratum.steps_per_aim);
-      const std::vector<double>& weights = stratum.lattice->weights();
-      for (std::size_t w = 0; w < weights.size(); ++w) builder_.add(outcomes[first + w], stratum.share * weights[w]);
+      const AimNodes aims(candidate, stratum);
+      const Settled* first = outcomes.data() + aim / aims.apart * aims.nodes;
+      const double further = static_cast<double>(aim % aims.apart) / static_cast<double>(aims.apart);
+      add_struck(stratum, first, stratum.share * (1.0 - further));
+      if (further > 0.0) add_struck(stratum, first + aims.nodes, stratum.share * further);
     };
+    const auto [solid, poor] = strata_of(*model_, state, swing, fan.stride);
     add(poor, fan.poor);
     add(solid, fan.solid);
     return builder_.finish();
@@ -507,18 +532,18 @@ class Search {
 
   void note_sights(StateId state, const Candidate& candidate, const Fan& fan) {
     StateRecord& known = record(state);
-    const auto [solid, poor] = strata_of(*model_, state, model_->swing_of(model_->lie_of(state), candidate.action));
+    const Swing swing = model_->swing_of(model_->lie_of(state), candidate.action);
+    const auto [solid, poor] = strata_of(*model_, state, swing, fan.stride);
     touched_.clear();
     const auto note = [&](const Stratum& stratum, const std::vector<Settled>& outcomes) {
-      const double most =
-          stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(stratum.lattice->half_width())];
+      const double most = stratum.share * *std::max_element(stratum.weights().begin(), stratum.weights().end());
       for (const Settled& outcome : outcomes) {
         if (outcome.kind != Settled::Kind::between_states) continue;
-        const std::array<double, 4> weights = outcome.weights();
+        const std::array<double, 4> shares = outcome.weights();
         for (std::size_t i = 0; i < 4; ++i) {
           double& likelihood = likelihood_[outcome.state[i]];
           if (likelihood == 0.0) touched_.push_back(static_cast<StateId>(outcome.state[i]));
-          likelihood += most * weights[i];
+          likelihood += most * shares[i];
         }
       }
     };
@@ -544,7 +569,7 @@ class Search {
   Values values_;
   std::vector<StateRecord> records_;
   std::vector<bool> considered_;
-  std::vector<bool> worthwhile_;
+  std::vector<int> stride_;  // by state: how closely it is looked at; 0 leaves it to the start
   std::vector<StateId> states_;
   std::vector<double> likelihood_;  // scratch, by state; zero between uses
   std::vector<StateId> touched_;
@@ -588,7 +613,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
 
 std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
                                const std::vector<double>& value) {
-  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate), value);
+  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1), value);
 }
 
 BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,

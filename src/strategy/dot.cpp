@@ -49,7 +49,7 @@ Group group_of(const HoleModel& model, StateId state, double step_yd) {
 // One outcome of the shot that the plan plays from a state.
 template <class Visit>
 void for_each_outcome(const HoleModel& model, StateId state, const Action& action, Visit visit) {
-  for_each_strike(model, state, action, [&](const Rest& rest, double weight) {
+  for_each_strike(model, state, action, 1, [&](const Rest& rest, double weight) {
     const Settled settled = model.settle(rest);
     if (settled.kind != Settled::Kind::between_states) {
       visit(rest, settled.kind == Settled::Kind::replay ? state : StateId{-1}, weight);

@@ -14,7 +14,8 @@ namespace yardworth {
 TransitionBuilder::TransitionBuilder(const HoleModel& model)
     : model_(&model), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
 
-void TransitionBuilder::begin() {
+void TransitionBuilder::begin(int stride) {
+  row_.stride = stride;
   row_.cost = 1.0;
   row_.replay = 0.0;
   row_.to.clear();
@@ -43,9 +44,9 @@ const Transition& TransitionBuilder::finish() {
   return row_;
 }
 
-const Transition& TransitionBuilder::build(StateId state, const Action& action) {
-  begin();
-  for_each_strike(*model_, state, action,
+const Transition& TransitionBuilder::build(StateId state, const Action& action, int stride) {
+  begin(stride);
+  for_each_strike(*model_, state, action, stride,
                   [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
   return finish();
 }
@@ -100,7 +101,7 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
       row.cost = model.short_game().strokes(model.lie_of(state), distance);
       reached.rare.push_back(state);
     } else {
-      row = row_of(state);
+      row = row_of(state, here);
     }
     for (const auto& [to, share] : row.to) meet(to, here * share);
     reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
@@ -202,10 +203,10 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
-  const RowOf row_of = [&](StateId state) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
     Action& action = plan[static_cast<std::size_t>(state)];
     action = action_of(state);
-    return builder.build(state, action);
+    return builder.build(state, action, model.stride_for(state, balls));
   };
   PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
   result.plan = std::move(plan);
@@ -216,12 +217,14 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
                         const PlanValue& like) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
-  const RowOf row_of = [&](StateId state) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
     const auto index = static_cast<std::size_t>(state);
     const Action action = plan[index] = action_of(state);
     const Lie lie = model.lie_of(state);
-    const bool same = like.plan[index] == action && like_model.swing_of(lie, action) == model.swing_of(lie, action);
-    return same ? like.rows[index] : builder.build(state, action);
+    const int stride = model.stride_for(state, balls);
+    const bool same = like.plan[index] == action && like.rows[index].stride <= stride &&
+                      like_model.swing_of(lie, action) == model.swing_of(lie, action);
+    return same ? like.rows[index] : builder.build(state, action, stride);
   };
   PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
   result.plan = std::move(plan);

@@ -21,13 +21,18 @@ StrikeLattice poor_lattice_of(int refinement) {
           poor_direction_cut_sd * steps_per_sd + largest_aim * refinement + lattice_phases};
 }
 
+// As often as solid strikes have their usual steps.
+int poor_refinement(const Resolution& resolution) {
+  return std::max(1, resolution.steps_per_sd / Resolution{}.steps_per_sd);
+}
+
 }  // namespace
 
 StrikeLattices::StrikeLattices(const Resolution& resolution)
     : solid(solid_lattice_of(resolution.steps_per_sd)),
-      poor(poor_lattice_of(1)),
+      poor(poor_lattice_of(poor_refinement(resolution))),
       tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
-      tee_poor(poor_lattice_of(resolution.tee_refinement)) {}
+      tee_poor(poor_lattice_of(poor_refinement(resolution) * resolution.tee_refinement)) {}
 
 namespace {
 
@@ -85,7 +90,8 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       short_game_(&short_game),
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
       lattices_(&lattices),
-      phase_(resolution.phase) {
+      phase_(resolution.phase),
+      thinned_(resolution.thinned) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);
     swings_[index] = full_swings(player, lie);
@@ -95,6 +101,19 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
     for (int vertex = 0; vertex < grid_.size(); ++vertex) places_.push_back(map.pin() + grid_.offset(vertex));
   }
   places_.push_back(tee);
+}
+
+int HoleModel::stride_for(StateId state, double balls) const {
+  if (!thinned_ || state == tee_state()) return 1;
+  const int wanted = balls >= 0.03 ? 1 : balls >= 0.003 ? 2 : balls >= 0.0005 ? 3 : largest_lattice_stride;
+  return fitting_stride(state, wanted);
+}
+
+int HoleModel::fitting_stride(StateId state, int wanted) const {
+  const int steps_per_aim = solid_lattice(state).steps_per_sd() / aims_per_sd;
+  int stride = std::min(wanted, steps_per_aim);
+  while (steps_per_aim % stride != 0) --stride;
+  return stride;
 }
 
 Lie HoleModel::lie_of(StateId state) const {

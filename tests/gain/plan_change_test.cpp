@@ -144,7 +144,7 @@ TEST_CASE("the chances of all areas and of the rough are those of the lies") {
     const Action action = habit_action(model, Lie::tee, model.tee());
     double penalty = 0.0;
     double bunker = 0.0;
-    for_each_strike(model, model.tee_state(), action, [&](const Rest& rest, double weight) {
+    for_each_strike(model, model.tee_state(), action, 1, [&](const Rest& rest, double weight) {
       if (rest.penalty_strokes > 0) penalty += weight;
       if (rest.penalty_strokes == 0 && rest.lie == Lie::bunker) bunker += weight;
     });

@@ -28,7 +28,7 @@ inline std::vector<StateId> states_of_all_plans(const HoleModel& model, int aim_
         const int half = stratum.lattice->half_width();
         strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad,
                      candidate.first_aim * stratum.steps_per_aim - half,
-                     candidate.last_aim * stratum.steps_per_aim + half, 1, [&](int, const Rest& rest) {
+                     candidate.last_aim * stratum.steps_per_aim + half, [&](int, const Rest& rest) {
                        const Settled settled = model.settle(rest);
                        if (settled.kind != Settled::Kind::between_states) return;
                        const auto weights = settled.weights();
@@ -47,7 +47,7 @@ inline PlanValue habit_value_of(const HoleModel& model, const std::vector<StateI
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
   const ActionOf habit = habit_of(model);
-  const RowOf row_of = [&](StateId state) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double) -> const Transition& {
     plan[static_cast<std::size_t>(state)] = habit(state);
     return builder.build(state, plan[static_cast<std::size_t>(state)]);
   };
@@ -87,7 +87,7 @@ inline DenseValues iterate_dense(const HoleModel& model, const std::vector<State
         for (action.aim = candidate.first_aim; action.aim <= candidate.last_aim; ++action.aim) {
           double strokes = 1.0;
           double replay = 0.0;
-          for_each_strike(model, state, action, [&](const Rest& rest, double weight) {
+          for_each_strike(model, state, action, 1, [&](const Rest& rest, double weight) {
             const Settled settled = model.settle(rest);
             strokes += weight * settled.worth(dense.value);
             if (settled.kind == Settled::Kind::replay) replay += weight;

@@ -23,6 +23,8 @@ inline constexpr int poor_direction_cut_sd = 3;
 // The standard normal deviate cut at +-carry_cut_sd that has the share u in (0, 1) below it.
 double cut_normal_quantile(double u);
 
+inline constexpr int largest_lattice_stride = 6;
+
 // The two-dimensional rule that turns expectations over strikes into sums, seen along one coordinate: direction.
 // Node k lies k steps of sd / steps_per_sd from the reference direction (a trapezoid rule, whose weights are the cut t
 // density), and takes the carry quantile frac(1/2 + k * golden ratio): a rank-1 lattice, so that edges of lies crossed
@@ -35,11 +37,14 @@ class StrikeLattice {
   StrikeLattice(int steps_per_sd, int cut_sd, int reach);
 
   int steps_per_sd() const { return steps_per_sd_; }
-  // The weights of one aim span -half_width..half_width around it; they sum to 1.
+  // The weights of one aim span -half_width..half_width around it; they sum to 1 at any stride.
   int half_width() const { return half_width_; }
   int reach() const { return reach_; }
   // weights()[half_width + j] is the weight of the node j steps right of the aim.
-  const std::vector<double>& weights() const { return weights_; }
+  const std::vector<double>& weights() const { return weights_.front(); }
+  // The same where only every stride-th node is struck, from the leftmost on; stride, from 1 to largest_lattice_stride,
+  // divides 2 * half_width. The carries of the nodes left are a rank-1 lattice again.
+  const std::vector<double>& weights(int stride) const { return weights_[static_cast<std::size_t>(stride - 1)]; }
   // Carry deviate of node k for a solid strike, share of carry for a poor one; k in -reach..reach.
   double solid_deviate(int k) const { return solid_deviates_[static_cast<std::size_t>(k + reach_)]; }
   double poor_carry_share(int k) const { return poor_shares_[static_cast<std::size_t>(k + reach_)]; }
@@ -48,7 +53,7 @@ class StrikeLattice {
   int steps_per_sd_;
   int half_width_;
   int reach_;
-  std::vector<double> weights_;
+  std::vector<std::vector<double>> weights_;  // by stride, from 1 on; empty for strides that do not fit
   std::vector<double> solid_deviates_;
   std::vector<double> poor_shares_;
 };

@@ -21,8 +21,10 @@ inline constexpr double short_game_radius_yd = 50.0;
 struct Resolution {
   double ring_yd = 13.0;   // between rings around the hole at 150 yards; closer near the green, wider far out
   double arc_yd = 22.0;    // between states along a ring
-  int steps_per_sd = 20;   // strike lattice; a multiple of 4
-  int tee_refinement = 8;  // times as many steps for the tee shot, of which there is only one state
+  int steps_per_sd = 24;   // strike lattice; a multiple of 4
+  int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
+  // Strike fewer of the nodes where few balls come to (HoleModel::stride_for).
+  bool thinned = true;
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
   std::vector<double> edges_yd;
@@ -207,6 +209,12 @@ class HoleModel {
   }
 
   int phase() const { return phase_; }
+  // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
+  // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
+  // less often than once in a thousand holes, and a few strikes are enough for them.
+  int stride_for(StateId state, double balls) const;
+  // The largest stride up to one wanted that fits into the step between aims, since all aims share the nodes.
+  int fitting_stride(StateId state, int wanted) const;
   // The strike lattices: of the tee shot, and of all others.
   const StrikeLattice& solid_lattice(StateId state) const {
     return state == tee_state() ? lattices_->tee_solid : lattices_->solid;
@@ -225,6 +233,7 @@ class HoleModel {
   std::vector<Point> places_;
   const StrikeLattices* lattices_;
   int phase_ = 0;
+  bool thinned_ = true;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the

@@ -63,16 +63,17 @@ struct Transition {
   double cost = 1.0;    // the stroke, penalties, and what ends in the short game or on the green
   double replay = 0.0;  // probability that the same shot is played again
   std::vector<std::pair<StateId, double>> to;
+  int stride = 1;  // of the nodes that it was summed over (HoleModel::stride_for)
 };
 
 // Sums the outcomes of an action over the strike lattices.
 class TransitionBuilder {
  public:
   explicit TransitionBuilder(const HoleModel& model);
-  // The row of an action; valid until the next.
-  const Transition& build(StateId state, const Action& action);
+  // The row of an action, over every stride-th node; valid until the next.
+  const Transition& build(StateId state, const Action& action, int stride = 1);
   // The same from outcomes already known: begin, add each with its weight (they sum to 1), finish.
-  void begin();
+  void begin(int stride);
   void add(const Settled& settled, double weight);
   const Transition& finish();
 
@@ -104,9 +105,9 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
                         const PlanValue& like);
 
-// The same from any roots, with the row of each state given; the result has no plan. The row returned need stay valid
-// only until the next call.
-using RowOf = std::function<const Transition&(StateId)>;
+// The same from any roots, with the row given of each state and of how many balls, of one from each root, come to it;
+// the result has no plan. The row returned need stay valid only until the next call.
+using RowOf = std::function<const Transition&(StateId, double balls)>;
 // States that fewer than least_balls come to, of one ball from each root, are taken to be worth the baseline.
 PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
                         double least_balls = 0.0);

@@ -13,15 +13,19 @@ struct Stratum {
   int steps_per_aim = 0;
   double share = 0.0;  // probability of this kind of strike
   int phase = 0;       // where along the lattice its carries begin
+  int stride = 1;      // every how manieth node is struck
   bool solid = true;
 
+  // Of the nodes struck, from the leftmost on; they sum to 1.
+  const std::vector<double>& weights() const { return lattice->weights(stride); }
   double carry_yd(const Swing& swing, int k) const {
     return solid ? swing.carry_yd * (1.0 + swing.carry_sd_share * lattice->solid_deviate(k + phase))
                  : swing.carry_yd * lattice->poor_carry_share(k + phase);
   }
 };
 
-inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, const Swing& swing) {
+// Solid and poor strikes, at every stride-th node.
+inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, const Swing& swing, int stride = 1) {
   const StrikeLattice& solid = model.solid_lattice(state);
   const StrikeLattice& poor = model.poor_lattice(state);
   const double aim_rad = swing.direction_scale_rad / aims_per_sd;
@@ -32,18 +36,18 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
   // states begin elsewhere, so that their errors cancel. The tee shot has nodes enough.
   const int place = state == model.tee_state() ? 0 : (state % (model.state_count() / 4)) * 89;
   const int phase = (place + model.phase()) % lattice_phases;
-  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, phase, true},
-           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, phase, false}}};
+  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, phase, stride, true},
+           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, phase, stride, false}}};
 }
 
-// Strikes every stride-th of the nodes first..last of a stratum and calls visit(k, const Rest&) for each, k rising.
+// Strikes the nodes first, first + stride, ..., last of a stratum and calls visit(k, const Rest&) for each, k rising.
 template <class Visit>
 void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
-                  double reference_heading_rad, int first, int last, int stride, Visit visit) {
+                  double reference_heading_rad, int first, int last, Visit visit) {
   Point direction = along_heading(reference_heading_rad + first * stratum.step_rad);
-  const double sine = std::sin(stride * stratum.step_rad);
-  const double cosine = std::cos(stride * stratum.step_rad);
-  for (int k = first; k <= last; k += stride) {
+  const double sine = std::sin(stratum.stride * stratum.step_rad);
+  const double cosine = std::cos(stratum.stride * stratum.step_rad);
+  for (int k = first; k <= last; k += stratum.stride) {
     const double carry = stratum.carry_yd(swing, k);
     visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
     // The next node's direction, turned by one step: cheaper than a sine and a cosine for each.
@@ -51,7 +55,7 @@ void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const 
   }
 }
 
-// All strikes of a swing from a place, aimed so many steps right of a heading: visit(const Rest&, double weight),
+// The strikes of a swing from a place, aimed so many steps right of a heading: visit(const Rest&, double weight),
 // weights sum to 1.
 template <class Visit>
 void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing, const std::array<Stratum, 2>& strata,
@@ -60,19 +64,17 @@ void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing
     if (stratum.share <= 0.0) continue;
     const int half = stratum.lattice->half_width();
     const int centre = aim * stratum.steps_per_aim;
-    const std::vector<double>& weights = stratum.lattice->weights();
-    strike_nodes(model, from, swing, stratum, reference_heading_rad, centre - half, centre + half, 1,
-                 [&](int k, const Rest& rest) {
-                   visit(rest, stratum.share * weights[static_cast<std::size_t>(k - centre + half)]);
-                 });
+    const double* weight = stratum.weights().data();
+    strike_nodes(model, from, swing, stratum, reference_heading_rad, centre - half, centre + half,
+                 [&](int, const Rest& rest) { visit(rest, stratum.share * *weight++); });
   }
 }
 
-// All strikes of an action from a state.
+// The strikes of an action from a state, at every stride-th node.
 template <class Visit>
-void for_each_strike(const HoleModel& model, StateId state, const Action& action, Visit visit) {
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, Visit visit) {
   const Swing swing = model.swing_of(model.lie_of(state), action);
-  for_each_strike_from(model, model.place_of(state), swing, strata_of(model, state, swing),
+  for_each_strike_from(model, model.place_of(state), swing, strata_of(model, state, swing, stride),
                        action.reference_heading_rad, action.aim, visit);
 }
 
