@@ -81,8 +81,12 @@ std::vector<double> tabulate(const BaselineColumn& column, double step, double e
 }  // namespace
 
 Baseline::Baseline(const BaselineTable& table) : name_(table.name), source_(table.source) {
-  const auto in_yards = [](const BaselineColumn& column) {
-    return Column{1.0, tabulate(column, 1.0, longest_distance_yd)};
+  const auto column = [](double points_per_yard, std::vector<double> values) {
+    const auto last = static_cast<double>(values.size() - 2);
+    return Column{points_per_yard, std::move(values), last};
+  };
+  const auto in_yards = [&](const BaselineColumn& published) {
+    return column(1.0, tabulate(published, 1.0, longest_distance_yd));
   };
   columns_.resize(all_lies.size());
   columns_[static_cast<std::size_t>(Lie::tee)] = in_yards(table.tee);
@@ -91,7 +95,7 @@ Baseline::Baseline(const BaselineTable& table) : name_(table.name), source_(tabl
   columns_[static_cast<std::size_t>(Lie::bunker)] = in_yards(table.bunker);
   columns_[static_cast<std::size_t>(Lie::recovery)] = in_yards(table.recovery);
   // Four points a foot: the chance to hole out changes fast within the last few feet.
-  columns_[static_cast<std::size_t>(Lie::green)] = {4.0 * feet_per_yard, tabulate(table.green, 0.25, 300.0)};
+  columns_[static_cast<std::size_t>(Lie::green)] = column(4.0 * feet_per_yard, tabulate(table.green, 0.25, 300.0));
 }
 
 }  // namespace yardworth

@@ -159,6 +159,7 @@ void HoleMap::place_raster() {
   origin_ = {std::floor(low.x - side_margin_yd), std::floor(low.y - end_margin_yd)};
   columns_ = static_cast<std::size_t>(std::ceil((high.x + side_margin_yd - origin_.x) / cell_yd));
   rows_ = static_cast<std::size_t>(std::ceil((high.y + end_margin_yd - origin_.y) / cell_yd));
+  end_ = {static_cast<double>(columns_), static_cast<double>(rows_)};
   cells_.assign(columns_ * rows_, {Ground::rough, 0, 0, false, no_edge});
 }
 

@@ -12,11 +12,10 @@ constexpr double step_yd = 2.0;
 
 bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
 
-// The ball is in a penalty area at `inside`; it came along `direction` from `from`.
-Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside) {
+// The ball is in a penalty area at `inside`, which looks like `look`; it came along `direction` from `from`.
+Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside, HoleMap::Look look) {
   const double flown = distance_yd(from, inside);
   double out = 0.0;  // yards back from `inside`: still inside
-  HoleMap::Look look = map.look_at(inside);
   double back = std::max(1.0, look.clearance_yd);
   while (back < flown && (look = map.look_at(inside - back * direction)).ground == Ground::penalty_area) {
     out = back;
@@ -37,21 +36,28 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
 
 }  // namespace
 
-Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, double roll_yd) {
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, const HoleMap::Look& landed,
+              double roll_yd) {
   Point at = landing;
-  double left = roll_yd;  // in yards of normal fairway
+  HoleMap::Look look = landed;
+  Ground ground = look.ground;
+  double factor = roll_factor(ground, map.firmness());
+  double left = roll_yd * factor;  // in yards of this ground
   for (;;) {
-    const HoleMap::Look look = map.look_at(at);
-    const Ground ground = look.ground;
     if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
-    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at);
-    const double factor = roll_factor(ground, map.firmness());
-    if (left * factor < 1e-6) return {at, lie_on(ground), 0, false};
+    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at, look);
+    if (left < 1e-6) return {at, lie_on(ground), 0, false};
     // Between fairway and rough alone an edge met a little late only changes the roll a little.
-    const double watch = left * factor < look.trouble_yd ? 2.0 * step_yd : step_yd;
-    const double step = std::min(left * factor, std::max(watch, look.clearance_yd));
+    const double watch = left < look.trouble_yd ? 2.0 * step_yd : step_yd;
+    const double step = std::min(left, std::max(watch, look.clearance_yd));
     at = at + step * direction;
-    left -= step / factor;
+    left -= step;
+    look = map.look_at(at);
+    if (look.ground == ground) continue;
+    const double before = factor;
+    ground = look.ground;
+    factor = roll_factor(ground, map.firmness());
+    left *= factor / before;
   }
 }
 

@@ -165,12 +165,18 @@ Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate
   return {stride, strike(model, state, candidate, swing, solid), strike(model, state, candidate, swing, poor)};
 }
 
-// One thing that may be played from a state, and the least it was worth when it was last looked at, less what may have
-// changed since.
+// How closely an option has been looked at: not at all; on few strikes; as closely as the state deserves, but with
+// values that have moved since; with the values of now.
+enum class Look { bounded, screened, stale, weighed };
+
+// One thing that may be played from a state, and the strokes it cannot be better than; weighed, the strokes it comes
+// to.
 struct Option {
   Candidate candidate;
+  Look look = Look::bounded;
   double strokes = 0.0;
-  std::optional<Fan> fan;  // once it has been tried at the state's stride; never for the start, whose row is known
+  int aim = 0;  // its best, once it has been looked at
+  Fan fan;      // of the last look; none for the start, whose row is known
 };
 
 // A state that a fan may lead to.
@@ -358,14 +364,17 @@ class Search {
     known.options.clear();
     known.sights.clear();
     known.stride = stride_[index];
-    add_option(state, {start, start.aim, start.aim});
+    add_option(state, {start, start.aim, start.aim}, 0.0);
+    known.taken = 0;
     const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
     known.row = known.start_row;
     for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
 
-  void add_option(StateId state, const Candidate& candidate) { record(state).options.push_back({candidate, 0.0, {}}); }
+  void add_option(StateId state, const Candidate& candidate, double strokes) {
+    record(state).options.push_back({candidate, Look::bounded, strokes, candidate.first_aim, {}});
+  }
 
   // Takes the best that can be played from a state, by the values so far; whether it had to be looked for.
   bool improve(StateId state) {
@@ -379,12 +388,13 @@ class Search {
       return true;
     }
     if (known.options.size() == 1) {
-      try_all(state);
+      add_all(state);
     } else {
       const double drift = drift_of(known);
       if (drift <= options_.tolerance) return false;
-      try_again(state, drift);
+      loosen(known, drift);
     }
+    take_best(state);
     for (Sight& sight : known.sights) sight.travelled = values_.travelled(sight.state);
     const double best = known.options[known.taken].strokes;
     values_.move(state, best);
@@ -404,46 +414,66 @@ class Search {
     return std::min(largest, sum);
   }
 
-  // Looks at everything that may be played, likeliest first, and takes the best.
-  void try_all(StateId state) {
-    StateRecord& known = record(state);
+  // Everything that may be played, with a bound on what it is worth.
+  void add_all(StateId state) {
     const Lie lie = model_->lie_of(state);
     const Point from = model_->place_of(state);
     const double distance = distance_yd(from, model_->pin());
-    std::vector<std::pair<double, Candidate>> bounded;
     for (const Candidate& candidate : candidates_at(*model_, lie, from, options_.aim_reach_sd)) {
-      bounded.emplace_back(least_.bound(distance, model_->swing_of(lie, candidate.action)), candidate);
-    }
-    std::stable_sort(bounded.begin(), bounded.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-    double best = try_start(state);
-    for (const auto& [bound, candidate] : bounded) {
-      add_option(state, candidate);
-      Option& option = known.options.back();
-      option.strokes = bound;
-      if (options_.complete || bound < best) best = look_at(state, known.options.size() - 1, best);
+      const bool bounded = !options_.complete;
+      add_option(state, candidate, bounded ? least_.bound(distance, model_->swing_of(lie, candidate.action)) : 0.0);
     }
   }
 
-  // Screens an option and, if it may be the best, tries it in full.
-  double look_at(StateId state, std::size_t index, double best) {
-    Option& option = record(state).options[index];
-    const int stride = record(state).stride;
-    // There is one tee shot: all of it is worth its time.
-    const bool screened = !options_.complete && state != model_->tee_state();
-    const int first_stride = screened ? model_->fitting_stride(state, largest_lattice_stride) : stride;
-    Fan fan = strike_fan(*model_, state, option.candidate, first_stride);
-    if (screened) {
-      const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, fan, values_.all());
-      option.strokes = *std::min_element(strokes.begin(), strokes.end());
-      if (option.strokes > best + options_.screen_margin) return best;
-      if (first_stride != stride) {
-        narrow(option.candidate, strokes);
-        fan = strike_fan(*model_, state, option.candidate, stride);
-      }
+  // No value has moved by more than drift since the options were weighed.
+  static void loosen(StateRecord& known, double drift) {
+    for (Option& option : known.options) {
+      option.strokes -= drift;
+      if (option.look == Look::weighed) option.look = Look::stale;
     }
-    option.fan = std::move(fan);
-    note_sights(state, option.candidate, *option.fan);
-    return std::min(best, try_option(state, index, best));
+  }
+
+  // Looks more closely at the most promising option until that is one that has been weighed, and takes it.
+  void take_best(StateId state) {
+    std::vector<Option>& options = record(state).options;
+    options.front().strokes = action_value(record(state).start_row, values_.all());
+    options.front().look = Look::weighed;
+    const auto by_strokes = [](const Option& a, const Option& b) { return a.strokes < b.strokes; };
+    auto best = std::min_element(options.begin(), options.end(), by_strokes);
+    while (best->look != Look::weighed) {
+      look_closer(state, *best);
+      best = std::min_element(options.begin(), options.end(), by_strokes);
+    }
+    take(state, static_cast<std::size_t>(best - options.begin()));
+  }
+
+  void look_closer(StateId state, Option& option) {
+    const int stride = record(state).stride;
+    const int screen_stride = model_->fitting_stride(state, largest_lattice_stride);
+    if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
+      option.fan = strike_fan(*model_, state, option.candidate, screen_stride);
+      weigh(state, option);
+      option.strokes -= options_.screen_margin;
+      option.look = Look::screened;
+      return;
+    }
+    if (option.look != Look::stale) {
+      if (option.look == Look::screened) narrow(option.candidate, weigh(state, option));
+      option.fan = strike_fan(*model_, state, option.candidate, stride);
+      note_sights(state, option.candidate, option.fan);
+      ++fans_;
+    }
+    weigh(state, option);
+    option.look = Look::weighed;
+  }
+
+  // What an option is worth at every aim by the values so far and the strikes of its last look.
+  std::vector<double> weigh(StateId state, Option& option) const {
+    std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, option.fan, values_.all());
+    const auto least = std::min_element(strokes.begin(), strokes.end());
+    option.strokes = *least;
+    option.aim = option.candidate.first_aim + static_cast<int>(least - strokes.begin());
+    return strokes;
   }
 
   // Leaves of a candidate the aims that looked nearly as good as the best of them and a few on both sides.
@@ -457,56 +487,15 @@ class Search {
     candidate.last_aim = std::min(all.last_aim, all.first_aim + static_cast<int>(highest) + options_.fine_aims);
   }
 
-  // Only what may have become best: no value has moved by more than drift since the last time.
-  void try_again(StateId state, double drift) {
+  void take(StateId state, std::size_t index) {
     StateRecord& known = record(state);
-    double least = infinity;
-    for (const Option& option : known.options) least = std::min(least, option.strokes);
-    double best = try_start(state);
-    for (std::size_t i = 1; i < known.options.size(); ++i) {
-      if (known.options[i].strokes > least + 2.0 * drift) {
-        known.options[i].strokes -= drift;
-      } else {
-        best = std::min(best, try_option(state, i, best));
-      }
-    }
-  }
-
-  double try_start(StateId state) {
-    StateRecord& known = record(state);
-    Option& start = known.options.front();
-    start.strokes = action_value(known.start_row, values_.all());
-    planned(state) = start.candidate.action;
-    known.taken = 0;
-    known.row = known.start_row;
-    return start.strokes;
-  }
-
-  // Weighs an option at every aim by the values so far, and takes it when it beats `best`; what it is worth.
-  double try_option(StateId state, std::size_t index, double best) {
-    Option& option = record(state).options[index];
-    if (!option.fan) {
-      option.fan = strike_fan(*model_, state, option.candidate, record(state).stride);
-      note_sights(state, option.candidate, *option.fan);
-    }
-    const std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, *option.fan, values_.all());
-    const auto least = std::min_element(strokes.begin(), strokes.end());
-    option.strokes = *least;
-    ++fans_;
-    if (option.strokes < best) {
-      Action action = option.candidate.action;
-      action.aim = option.candidate.first_aim + static_cast<int>(least - strokes.begin());
-      take(state, index, action);
-    }
-    return option.strokes;
-  }
-
-  void take(StateId state, std::size_t index, const Action& action) {
-    StateRecord& known = record(state);
+    const Option& option = known.options[index];
+    Action action = option.candidate.action;
+    action.aim = option.aim;
     if (known.taken == index && planned(state) == action) return;
     planned(state) = action;
     known.taken = index;
-    known.row = row_of_fan(state, known.options[index].candidate, *known.options[index].fan, action);
+    known.row = index == 0 ? known.start_row : row_of_fan(state, option.candidate, option.fan, action);
   }
 
   Transition row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {

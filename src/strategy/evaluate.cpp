@@ -36,7 +36,6 @@ void TransitionBuilder::add(const Settled& settled, double weight) {
 }
 
 const Transition& TransitionBuilder::finish() {
-  std::sort(touched_.begin(), touched_.end());
   for (const StateId to : touched_) {
     row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;

@@ -73,14 +73,19 @@ RingGrid::RingGrid(double first_yd, double last_yd, const Resolution& resolution
   }
 }
 
-Point RingGrid::offset(int vertex) const {
-  std::size_t ring = 0;
-  while (first_vertex_[ring + 1] <= vertex) ++ring;
-  const int count = first_vertex_[ring + 1] - first_vertex_[ring];
-  const double turn = 4.0 * (vertex - first_vertex_[ring]) / count;
-  const double x = turn <= 2.0 ? 1.0 - turn : turn - 3.0;
-  const double y = turn <= 2.0 ? 1.0 - std::abs(x) : std::abs(x) - 1.0;
-  return (radius_[ring] / std::hypot(x, y)) * Point{x, y};
+std::vector<Point> RingGrid::offsets() const {
+  std::vector<Point> all;
+  all.reserve(static_cast<std::size_t>(size()));
+  for (std::size_t ring = 0; ring < radius_.size(); ++ring) {
+    const int count = first_vertex_[ring + 1] - first_vertex_[ring];
+    for (int vertex = 0; vertex < count; ++vertex) {
+      const double turn = 4.0 * vertex / count;
+      const double x = turn <= 2.0 ? 1.0 - turn : turn - 3.0;
+      const double y = turn <= 2.0 ? 1.0 - std::abs(x) : std::abs(x) - 1.0;
+      all.push_back((radius_[ring] / std::sqrt(x * x + y * y)) * Point{x, y});
+    }
+  }
+  return all;
 }
 
 HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
@@ -97,8 +102,10 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
     swings_[index] = full_swings(player, lie);
     for (const double radius : grid_.radii()) baseline_on_rings_[index].push_back(short_game.strokes(lie, radius));
   }
+  const std::vector<Point> offsets = grid_.offsets();
+  places_.reserve(static_cast<std::size_t>(state_count()));
   for (int lie = 0; lie < 4; ++lie) {
-    for (int vertex = 0; vertex < grid_.size(); ++vertex) places_.push_back(map.pin() + grid_.offset(vertex));
+    for (const Point offset : offsets) places_.push_back(map.pin() + offset);
   }
   places_.push_back(tee);
 }

@@ -1,6 +1,8 @@
 #pragma once
 
+#include <algorithm>
 #include <array>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -41,10 +43,10 @@ class Baseline {
   double strokes(Lie lie, double distance_yd) const {
     const auto& column = columns_[static_cast<std::size_t>(lie)];
     const double at = distance_yd * column.points_per_yard;
-    const auto last = column.values.size() - 2;
-    const auto index = at < static_cast<double>(last) ? static_cast<std::size_t>(at) : last;
-    const double share = at - static_cast<double>(index);
-    return column.values[index] + share * (column.values[index + 1] - column.values[index]);
+    // A signed index: going to and from an unsigned one takes several times as long.
+    const auto index = static_cast<std::int64_t>(std::min(at, column.last));
+    const double* below = column.values.data() + index;
+    return below[0] + (at - static_cast<double>(index)) * (below[1] - below[0]);
   }
   double putts(double distance_ft) const { return strokes(Lie::green, distance_ft / feet_per_yard); }
 
@@ -55,6 +57,7 @@ class Baseline {
   struct Column {
     double points_per_yard = 1.0;
     std::vector<double> values;  // at equal steps, finely enough that straight lines between them serve
+    double last = 0.0;           // index of the last value but one
   };
   std::string name_;
   std::string source_;

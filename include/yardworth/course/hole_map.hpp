@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "yardworth/core/plane.hpp"
+#include "yardworth/core/whole_part.hpp"
 #include "yardworth/course/course.hpp"
 
 namespace yardworth {
@@ -78,10 +79,8 @@ class HoleMap {
   const Cell* cell_at(Point p) const {
     const double column = (p.x - origin_.x) * (1.0 / cell_yd);
     const double row = (p.y - origin_.y) * (1.0 / cell_yd);
-    if (!(column >= 0.0 && row >= 0.0 && column < static_cast<double>(columns_) && row < static_cast<double>(rows_))) {
-      return nullptr;
-    }
-    return &cells_[static_cast<std::size_t>(row) * columns_ + static_cast<std::size_t>(column)];
+    if (!(column >= 0.0 && row >= 0.0 && column < end_.x && row < end_.y)) return nullptr;
+    return &cells_[whole_part(row) * columns_ + whole_part(column)];
   }
   Ground ground_by_areas(Point p) const;
   bool covers_area(std::size_t area, Point p) const;
@@ -101,6 +100,7 @@ class HoleMap {
   Point origin_;
   std::size_t columns_ = 0;
   std::size_t rows_ = 0;
+  Point end_;  // of the raster, in cells
   std::vector<Cell> cells_;
   std::vector<Edge> edges_;
 };

@@ -21,8 +21,10 @@ double roll_factor(Ground ground, Firmness firmness);
 // The lie that a ball at rest on a ground is played from.
 Lie lie_on(Ground ground);
 
-// The part of come_to_rest that walks the roll yard by yard, meets edges and applies the Rules of Golf.
-Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, double roll_yd);
+// The part of come_to_rest that walks the roll yard by yard, meets edges and applies the Rules of Golf. `landed` is the
+// look at the landing.
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, const HoleMap::Look& landed,
+              double roll_yd);
 
 // A ball struck from `from` along the unit vector `direction`: it lands carry_yd on, rolls (roll_yd is the roll on a
 // normal fairway) and comes to rest. Only the ground it lands on or rolls over counts. A bunker holds it. Out of
@@ -39,7 +41,7 @@ inline Rest come_to_rest(const HoleMap& map, Point from, Point direction, double
       return {end, lie_on(look.ground), 0, false};
     }
   }
-  return roll_out(map, from, direction, landing, roll_yd);
+  return roll_out(map, from, direction, landing, look, roll_yd);
 }
 
 inline double roll_factor(Ground ground, Firmness firmness) {

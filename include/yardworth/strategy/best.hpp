@@ -20,7 +20,7 @@ struct SearchOptions {
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.
-  double tolerance = 2e-7;
+  double tolerance = 1e-4;
   // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
   int aim_reach_sd = 2;
 };

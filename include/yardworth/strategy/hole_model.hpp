@@ -68,7 +68,7 @@ class RingGrid {
   // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
   Corners corners(Point offset, double distance_yd) const {
     const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
-    std::size_t ring = ring_below_[static_cast<std::size_t>(inside)];
+    std::size_t ring = ring_below_[whole_part(inside)];
     while (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
     const double share = std::max(0.0, (inside - radius_[ring]) / (radius_[ring + 1] - radius_[ring]));
     const double turn = diamond_angle(offset);
@@ -78,8 +78,8 @@ class RingGrid {
   }
   const std::vector<double>& radii() const { return radius_; }
   int size() const { return first_vertex_.back(); }
-  // The place of a vertex, from the hole.
-  Point offset(int vertex) const;
+  // The places of all vertices, from the hole.
+  std::vector<Point> offsets() const;
 
  private:
   // A stand-in for the angle that needs no arc tangent: rises from 0 to 4 once round, anticlockwise from +x.
