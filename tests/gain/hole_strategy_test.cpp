@@ -33,6 +33,17 @@ StrategyResult solve(const StrategyRequest& request) {
   return compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
 }
 
+HoleGain gain_of(int hole, const DistanceChange& change) {
+  const Player player = test::scenario_member("weekend-16-man");
+  Course course = test::scenario_course();
+  course.holes = {course.holes.at(static_cast<std::size_t>(hole - 1))};
+  GainRequest request;
+  request.tee = test::middle_tee;
+  request.change = change;
+  request.plan = PlanChoice::best;
+  return compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
+}
+
 void check_plan(const TeePlan& plan) {
   CHECK(plan.tee_shot.costs == 0.0);
   REQUIRE(plan.alternatives.size() >= 2);
@@ -69,19 +80,9 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   check_plan(hole.before);
   check_plan(*hole.after);
 
-  const Player player = test::scenario_member("weekend-16-man");
-  Course course = test::scenario_course();
-  course.holes = {course.holes.at(carry_hole - 1)};
-  GainRequest request;
-  request.tee = test::middle_tee;
-  request.change = {20.0, 6.0};
-  request.plan = PlanChoice::best;
-  const HoleGain gain = compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
-  // The strategy gives the values of the search; the gain judges the plan found on strikes that the search has not
-  // seen.
-  constexpr double judged_anew = 0.02;
-  CHECK(std::abs(hole.before.tee_shot.strokes - gain.strokes.before) < judged_anew);
-  CHECK(std::abs(hole.after->tee_shot.strokes - gain.strokes.replanned) < judged_anew);
+  const HoleGain gain = gain_of(carry_hole, {20.0, 6.0});
+  CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
+  CHECK(hole.after->tee_shot.strokes == gain.strokes.replanned);
   CHECK(hole.before.tee_shot.club == gain.before.club);
   CHECK(hole.after->tee_shot.club == gain.after.club);
   CHECK(hole.plan_change == gain.plan_change);
@@ -89,7 +90,21 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   for (const HazardChance& chance : hole.hazards) {
     if (chance.hazard.ground == Ground::penalty_area) penalty += *chance.after;
   }
-  CHECK(std::abs(penalty - gain.after.penalty) < judged_anew);
+  CHECK(penalty == doctest::Approx(gain.after.penalty).epsilon(1e-9));
+}
+
+TEST_CASE("strategy and gain agree to the last bit for a part of the change, and for none") {
+  for (const DistanceChange change :
+       {DistanceChange{20.0, 0.0}, DistanceChange{0.0, 6.0}, DistanceChange{0.0, 0.0}, DistanceChange{-15.0, -5.0}}) {
+    CAPTURE(change.driver_carry_yd);
+    CAPTURE(change.irons_carry_yd);
+    StrategyRequest request = request_for(short_hole);
+    request.change = change;
+    const HoleStrategy hole = solve(request).holes.front();
+    const HoleGain gain = gain_of(short_hole, change);
+    CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
+    CHECK(hole.after->tee_shot.strokes == gain.strokes.replanned);
+  }
 }
 
 TEST_CASE("without a change there is the plan as it is, and nothing after") {
