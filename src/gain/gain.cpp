@@ -227,18 +227,28 @@ std::optional<PlanGain> gather(const std::vector<BothGains>& holes, std::optiona
   return gain;
 }
 
-std::vector<std::string> notes_of(const GainRequest& request) {
+// A part of the change that no club takes saves nothing, which would else look like an answer.
+void note_clubs_missed(const GainRequest& request, const Golfers& golfers, std::vector<std::string>& notes) {
+  if (request.change.driver_carry_yd != 0.0 && no_driver(golfers)) {
+    notes.push_back("The player has no driver, so the change of its carry moves no club.");
+  }
+  if (request.change.irons_carry_yd != 0.0 && no_irons(golfers)) {
+    notes.push_back("The player has no club but the driver, so the change of the irons moves no club.");
+  }
+}
+
+std::vector<std::string> notes_of(const GainRequest& request, const Golfers& golfers, Units units) {
   std::vector<std::string> notes;
   if (request.method == Method::play) {
-    notes.push_back(
-        fmt::format("The player's own shots are played until the ball lies within {:.0f} yards of the hole; from there "
-                    "the baseline "
-                    "counts.",
-                    short_game_radius_yd));
+    notes.push_back(fmt::format(
+        "The player's own shots are played until the ball lies within {:.0f} {} of the hole; from there the "
+        "baseline counts.",
+        from_yards(short_game_radius_yd, units), name(units)));
   } else {
     notes.push_back("One tee shot is played, and the baseline counts from where it finishes.");
   }
   notes.push_back("Spreads and poor strikes that the player's file does not give are typical of the Handicap Index.");
+  note_clubs_missed(request, golfers, notes);
   return notes;
 }
 
@@ -264,7 +274,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   result.habit = gather(holes, &BothGains::habit);
   result.best = gather(holes, &BothGains::best);
   result.replanning_computed = result.best.has_value();
-  result.notes = notes_of(request);
+  result.notes = notes_of(request, golfers, course.units);
   return result;
 }
 

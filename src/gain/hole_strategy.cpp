@@ -122,10 +122,12 @@ std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
   return weigh(model, fair, values_behind(planned, fair));
 }
 
-TeeOption option_of(const Planned& planned, const Action& action, double strokes, Units units) {
+// What the search takes for better than a plan that was judged the best is as good as that, no better.
+TeeOption option_of(const Planned& planned, const Action& action, double weighed, Units units) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, action);
   const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  const double strokes = std::max(weighed, planned.strokes());
   return {planned.player.clubs[swing.club].name,           swing.carry_yd, aim,
           aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.strokes()};
 }
@@ -287,10 +289,21 @@ PlanProof prove(const Planned& planned, const SearchOptions& options) {
   return {largest_bellman_residual(planned.search, planned.best.searched, options), planned.best.searched.considered};
 }
 
+// The plan with something to play, and a value, from every place: balls come to some too rarely for it to say.
+PlanValue complete(const HoleModel& model, PlanValue planned) {
+  const ActionOf habit = habit_of(model);
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    Action& action = planned.plan[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = habit(state);
+  }
+  planned.value = filled_values(model, planned.value);
+  return planned;
+}
+
 std::string graph_of(const Setting& setting, const Planned& planned, int number) {
   const std::string title = fmt::format("{}, {} tees, hole {}: the best plan of {}", setting.course.name,
                                         setting.course.tees[setting.request.tee].name, number, planned.player.label);
-  return plan_graph_dot(planned.model, planned.player, planned.best.judged, title);
+  return plan_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.judged), title);
 }
 
 Planned plan_before(const Setting& setting, const HoleModels& models) {

@@ -10,6 +10,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "support/courses.hpp"
 #include "support/scenario.hpp"
 #include "yardworth/report/strategy_report.hpp"
 #include "yardworth/strategy/dot.hpp"
@@ -107,6 +108,15 @@ TEST_CASE("strategy and gain agree to the last bit for a part of the change, and
   }
 }
 
+TEST_CASE("nothing else costs less than the plan's own tee shot, even where the search would have it so") {
+  const Player player = test::scenario_member("12-woman");
+  StrategyRequest request;
+  request.tee = test::scenario_course().tees.size() - 1;
+  request.hole = 12;
+  const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
+  check_plan(result.holes.front().before);
+}
+
 TEST_CASE("without a change there is the plan as it is, and nothing after") {
   StrategyRequest request = request_for(short_hole);
   request.change.reset();
@@ -152,6 +162,16 @@ TEST_CASE("a hole that is not there and a carry that is none are refused") {
 TEST_CASE("labels of a graph hold any name") {
   CHECK(dot_label("a \"b\" \\ & c") == "a \\\"b\\\" \\\\ &amp; c");
   CHECK(dot_label("x\x1b[2J\n") == "x\\\\x1B[2J\\\\x0A");
+}
+
+TEST_CASE("a graph is drawn of a hole whose plan says nothing of places that hardly a ball comes to") {
+  const Player player = test::scenario_member("weekend-16-man");
+  const Course course = test::course_of({test::open_hole(1, 114.8)});
+  StrategyRequest request;
+  request.graph = true;
+  const std::string graph = compute_strategy(course, player, test::baseline_of(player), request).holes.front().graph;
+  CHECK(graph.rfind("digraph plan {", 0) == 0);
+  CHECK(graph.find("nan") == std::string::npos);
 }
 
 TEST_CASE("Graphviz draws the graph of a plan, whatever the names in it") {
