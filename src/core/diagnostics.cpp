@@ -12,6 +12,14 @@ bool has_fault(const std::vector<Diagnostic>& findings) {
                      [](const Diagnostic& finding) { return finding.severity == Severity::fault; });
 }
 
+Diagnostic file_fault(const std::string& file, const std::string& found, const std::string& expected) {
+  Diagnostic finding;
+  finding.file = file;
+  finding.found = found;
+  finding.expected = expected;
+  return finding;
+}
+
 namespace {
 
 bool is_control(boost::locale::utf::code_point point) { return point < 0x20 || (point >= 0x7f && point < 0xa0); }

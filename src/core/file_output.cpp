@@ -16,21 +16,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Diagnostic refusal(const std::string& path, std::string found, std::string expected) {
-  Diagnostic finding;
-  finding.file = path;
-  finding.found = std::move(found);
-  finding.expected = std::move(expected);
-  return finding;
-}
-
 Diagnostic system_refusal(const std::string& path, int error) {
-  return refusal(path, "an output that cannot be written: " + std::system_category().message(error),
-                 "a place for a file that may be written");
+  return file_fault(path, "an output that cannot be written: " + std::system_category().message(error),
+                    "a place for a file that may be written");
 }
 
 Diagnostic exists_refusal(const std::string& path) {
-  return refusal(path, "a file that exists", "a new name, or leave to replace it (--force)");
+  return file_fault(path, "a file that exists", "a new name, or leave to replace it (--force)");
 }
 
 // The file that stands half-written until it is renamed; it goes away with this object unless it was.
@@ -115,7 +107,7 @@ std::optional<Diagnostic> refuse_folder(const std::string& path, const fs::path&
 }  // namespace
 
 std::optional<Diagnostic> refuse_target(const std::string& path, bool replace) {
-  if (path.empty()) return refusal(path, "an empty file name", "the name of a file to write");
+  if (path.empty()) return file_fault(path, "an empty file name", "the name of a file to write");
   struct stat status {};
   if (::lstat(path.c_str(), &status) != 0) {
     if (errno == ENOENT) return refuse_folder(path, path);
@@ -123,8 +115,8 @@ std::optional<Diagnostic> refuse_target(const std::string& path, bool replace) {
   }
   // What a link leads to is what counts; a link that leads nowhere stands for itself.
   if (S_ISLNK(status.st_mode)) static_cast<void>(::stat(path.c_str(), &status));
-  if (S_ISDIR(status.st_mode)) return refusal(path, "a directory", "the name of a file to write");
-  if (!S_ISREG(status.st_mode)) return refusal(path, "something that is not an ordinary file", "an ordinary file");
+  if (S_ISDIR(status.st_mode)) return file_fault(path, "a directory", "the name of a file to write");
+  if (!S_ISREG(status.st_mode)) return file_fault(path, "something that is not an ordinary file", "an ordinary file");
   if (!replace) return exists_refusal(path);
   std::error_code ignored;
   return refuse_folder(path, fs::canonical(path, ignored));

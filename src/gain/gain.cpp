@@ -11,7 +11,6 @@
 #include "gain/plans.hpp"
 #include "yardworth/gain/plan_change.hpp"
 #include "yardworth/gain/tee_shot.hpp"
-#include "yardworth/strategy/best.hpp"
 
 namespace yardworth {
 
@@ -41,33 +40,16 @@ struct Setting {
   StrikeLattices lattices = StrikeLattices(resolution);
 };
 
-// One hole for the three golfers. Plans are looked for on one set of strikes and judged on another that the search has
-// not seen: of many actions weighed with small errors the best-looking owes some of its looks to them.
+// One hole for the three golfers.
 struct HoleSetting {
-  HoleSetting(const Setting& setting, const Hole& hole, Firmness firmness)
-      : map(hole, firmness),
-        tee(map.tee(hole.length_yd[setting.request.tee])),
-        resolution(with_edges(setting.resolution, model_of(setting, setting.golfers.before, setting.resolution),
-                              model_of(setting, setting.golfers.all_longer, setting.resolution))),
-        search_before(model_of(setting, setting.golfers.before, resolution)),
-        search_after(model_of(setting, setting.golfers.all_longer, resolution)),
-        before(model_of(setting, setting.golfers.before, unseen(resolution))),
-        driver_longer(model_of(setting, setting.golfers.driver_longer, unseen(resolution))),
-        all_longer(model_of(setting, setting.golfers.all_longer, unseen(resolution))) {}
+  HoleSetting(const Setting& setting, const HoleMap& map, Point tee)
+      : models(map, tee, setting.golfers.before, setting.golfers.all_longer, setting.baseline, setting.lattices,
+               setting.resolution),
+        driver_longer(map, tee, setting.golfers.driver_longer, setting.baseline, setting.lattices,
+                      unseen(models.resolution)) {}
 
-  HoleModel model_of(const Setting& setting, const Player& player, const Resolution& wanted) const {
-    return {map, tee, player, setting.baseline, setting.lattices, wanted};
-  }
-  static Resolution unseen(Resolution resolution) {
-    resolution.phase = lattice_phases / 2;
-    return resolution;
-  }
-
-  HoleMap map;
-  Point tee;
-  Resolution resolution;
-  HoleModel search_before, search_after;
-  HoleModel before, driver_longer, all_longer;
+  HoleModels models;
+  HoleModel driver_longer;
 };
 
 ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
@@ -84,16 +66,11 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
 void describe_tee_shots(const HoleSetting& setting, const Golfers& golfers, const Action& before,
                         const ActionFrom& next_before, const Action& after, const ActionFrom& next_after,
                         HoleGain& gain) {
-  const auto nodes_before = strike_tee_shot(setting.before, golfers.before, before, next_before);
-  const auto nodes_after = strike_tee_shot(setting.all_longer, golfers.all_longer, after, next_after);
-  gain.before = summarise_tee_shot(setting.before, golfers.before, before, nodes_before);
-  gain.after = summarise_tee_shot(setting.all_longer, golfers.all_longer, after, nodes_after);
+  const auto nodes_before = strike_tee_shot(setting.models.before, golfers.before, before, next_before);
+  const auto nodes_after = strike_tee_shot(setting.models.after, golfers.all_longer, after, next_after);
+  gain.before = summarise_tee_shot(setting.models.before, golfers.before, before, nodes_before);
+  gain.after = summarise_tee_shot(setting.models.after, golfers.all_longer, after, nodes_after);
   gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
-}
-
-bool same_carries(const Player& a, const Player& b) {
-  return std::equal(a.clubs.begin(), a.clubs.end(), b.clubs.begin(), b.clubs.end(),
-                    [](const Club& x, const Club& y) { return x.carry_yd == y.carry_yd; });
 }
 
 // Whether a part of the change leaves every club as it was: it then saves exactly nothing.
@@ -108,12 +85,13 @@ void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanV
                     const ActionFrom& from_before, const PlanValue& after, const ActionFrom& from_after,
                     HoleGain& gain) {
   if (!setting.request.describe_play) {
-    gain.strokes_variance = strokes_variance(hole.before, before);
+    gain.strokes_variance = strokes_variance(hole.models.before, before);
     return;
   }
-  gain.play_before = describe_play(hole.before, setting.golfers.before, before, from_before, gain.par, setting.units);
+  gain.play_before =
+      describe_play(hole.models.before, setting.golfers.before, before, from_before, gain.par, setting.units);
   gain.play_after =
-      describe_play(hole.all_longer, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
+      describe_play(hole.models.after, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
   gain.strokes_variance = gain.play_before->strokes_variance;
 }
 
@@ -127,13 +105,13 @@ void value_by_table(const Setting& setting, const std::vector<TeeShotNode>& befo
 }
 
 HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& value_before, HoleGain gain) {
-  const HoleModel& before = hole.before;
+  const HoleModel& before = hole.models.before;
   const Action tee_before = habit_action(before, Lie::tee, before.tee());
   const Action tee_driver = follow_action(hole.driver_longer, before, Lie::tee, before.tee(), tee_before);
-  const Action tee_after = follow_action(hole.all_longer, before, Lie::tee, before.tee(), tee_before);
+  const Action tee_after = follow_action(hole.models.after, before, Lie::tee, before.tee(), tee_before);
   const ActionFrom from_before = habit_with_tee_shot(before, tee_before);
   const ActionFrom from_driver = habit_with_tee_shot(hole.driver_longer, tee_driver);
-  const ActionFrom from_after = habit_with_tee_shot(hole.all_longer, tee_after);
+  const ActionFrom from_after = habit_with_tee_shot(hole.models.after, tee_after);
   describe_tee_shots(hole, setting.golfers, tee_before, from_before, tee_after, from_after, gain);
   FourValues& strokes = gain.strokes;
   if (setting.request.method == Method::table) {
@@ -145,7 +123,7 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
       return evaluate_plan(model, by_place(model, from), before, value_before);
     };
     const PlanValue driver = no_driver(setting.golfers) ? value_before : value(hole.driver_longer, from_driver);
-    const PlanValue after = no_irons(setting.golfers) ? driver : value(hole.all_longer, from_after);
+    const PlanValue after = no_irons(setting.golfers) ? driver : value(hole.models.after, from_after);
     strokes.before = value_before.at_tee;
     strokes.driver_longer = driver.at_tee;
     strokes.all_longer = after.at_tee;
@@ -158,20 +136,9 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
   return gain;
 }
 
-// The better of two plans of a model by their judged values: the one begun with, and the best found from it.
-PlanValue better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start) {
-  const BestPlan found = find_best_plan(search, start, evaluate_plan(search, start));
-  const ActionOf play = [&](StateId state) {
-    const Action& action = found.exact.plan[static_cast<std::size_t>(state)];
-    return action.swing >= 0 ? action : start(state);
-  };
-  PlanValue judged = evaluate_plan(judge, play, judge, judged_start);
-  return judged.at_tee < judged_start.at_tee ? std::move(judged) : std::move(judged_start);
-}
-
 HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
-  const HoleModel& before = hole.before;
-  const PlanValue best_before = better_plan(hole.search_before, before, habit_of(before), habit_before);
+  const HoleModel& before = hole.models.before;
+  const PlanValue best_before = better_plan(hole.models.search_before, before, habit_of(before), habit_before).judged;
   const Plan& plan = best_before.plan;
   FourValues& strokes = gain.strokes;
   strokes.before = best_before.at_tee;
@@ -182,22 +149,22 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
     strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before).at_tee;
   }
   if (!no_driver(setting.golfers) || !no_irons(setting.golfers)) {
-    const ActionOf start = followed(hole.all_longer, before, plan);
-    const PlanValue kept = evaluate_plan(hole.all_longer, start, before, best_before);
+    const ActionOf start = followed(hole.models.after, before, plan);
+    const PlanValue kept = evaluate_plan(hole.models.after, start, before, best_before);
     strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : kept.at_tee;
-    planned_after = better_plan(hole.search_after, hole.all_longer, start, kept);
+    planned_after = better_plan(hole.models.search_after, hole.models.after, start, kept).judged;
     strokes.replanned = std::min(strokes.all_longer, planned_after.at_tee);
   }
   const Plan& plan_after = planned_after.plan;
   describe_plays(setting, hole, best_before, near_plan(before, plan), planned_after,
-                 near_plan(hole.all_longer, plan_after), gain);
+                 near_plan(hole.models.after, plan_after), gain);
   const auto tee = static_cast<std::size_t>(before.tee_state());
   describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
-                     near_plan(hole.all_longer, plan_after), gain);
-  const Action kept = follow_action(hole.all_longer, before, Lie::tee, before.tee(), plan[tee]);
-  gain.plan_change = explain_plan_change({before, setting.golfers.before, plan[tee]},
-                                         {hole.all_longer, setting.golfers.all_longer, kept},
-                                         {hole.all_longer, setting.golfers.all_longer, plan_after[tee]}, setting.units);
+                     near_plan(hole.models.after, plan_after), gain);
+  const Action kept = follow_action(hole.models.after, before, Lie::tee, before.tee(), plan[tee]);
+  gain.plan_change = explain_plan_change(
+      {before, setting.golfers.before, plan[tee]}, {hole.models.after, setting.golfers.all_longer, kept},
+      {hole.models.after, setting.golfers.all_longer, plan_after[tee]}, setting.units);
   return gain;
 }
 
@@ -208,7 +175,8 @@ struct BothGains {
 };
 
 BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
-  const HoleSetting here(setting, hole, firmness);
+  const HoleMap map(hole, firmness);
+  const HoleSetting here(setting, map, map.tee(hole.length_yd[setting.request.tee]));
   HoleGain gain;
   gain.number = hole.number;
   gain.par = hole.par;
@@ -216,11 +184,11 @@ BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness)
   BothGains both;
   try {
     const bool table = setting.request.method == Method::table;
-    const PlanValue habit = table ? PlanValue{} : evaluate_habit(here.before);
+    const PlanValue habit = table ? PlanValue{} : evaluate_habit(here.models.before);
     if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, habit, gain);
     if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, habit, gain);
   } catch (const CannotFinish&) {
-    both.failure = unfinished_words(here.map, here.before.tee(), hole.number);
+    both.failure = unfinished_words(map, here.models.before.tee(), hole.number);
   }
   return both;
 }
@@ -259,18 +227,28 @@ std::optional<PlanGain> gather(const std::vector<BothGains>& holes, std::optiona
   return gain;
 }
 
-std::vector<std::string> notes_of(const GainRequest& request) {
+// A part of the change that no club takes saves nothing, which would else look like an answer.
+void note_clubs_missed(const GainRequest& request, const Golfers& golfers, std::vector<std::string>& notes) {
+  if (request.change.driver_carry_yd != 0.0 && no_driver(golfers)) {
+    notes.push_back("The player has no driver, so the change of its carry moves no club.");
+  }
+  if (request.change.irons_carry_yd != 0.0 && no_irons(golfers)) {
+    notes.push_back("The player has no club but the driver, so the change of the irons moves no club.");
+  }
+}
+
+std::vector<std::string> notes_of(const GainRequest& request, const Golfers& golfers, Units units) {
   std::vector<std::string> notes;
   if (request.method == Method::play) {
-    notes.push_back(
-        fmt::format("The player's own shots are played until the ball lies within {:.0f} yards of the hole; from there "
-                    "the baseline "
-                    "counts.",
-                    short_game_radius_yd));
+    notes.push_back(fmt::format(
+        "The player's own shots are played until the ball lies within {:.0f} {} of the hole; from there the "
+        "baseline counts.",
+        from_yards(short_game_radius_yd, units), name(units)));
   } else {
     notes.push_back("One tee shot is played, and the baseline counts from where it finishes.");
   }
   notes.push_back("Spreads and poor strikes that the player's file does not give are typical of the Handicap Index.");
+  note_clubs_missed(request, golfers, notes);
   return notes;
 }
 
@@ -288,11 +266,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   const Setting setting{golfers, baseline, request, course.units, {}};
   const std::vector<BothGains> holes = all_holes(course, setting);
   GainResult result;
-  result.course = course.name;
-  result.tee = course.tees[request.tee].name;
-  result.player = player.label;
-  result.band = player.band;
-  result.units = course.units;
+  say_what_was_asked(result, course, request.tee, player, baseline);
   result.method = request.method;
   result.plan = request.method == Method::table ? PlanChoice::habit : request.plan;
   result.change = request.change;
@@ -300,10 +274,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   result.habit = gather(holes, &BothGains::habit);
   result.best = gather(holes, &BothGains::best);
   result.replanning_computed = result.best.has_value();
-  result.baseline_name = baseline.name();
-  result.baseline_source = baseline.source();
-  result.notes = notes_of(request);
-  result.cautions = common_cautions();
+  result.notes = notes_of(request, golfers, course.units);
   return result;
 }
 

@@ -12,6 +12,7 @@
 
 #include "gain/plans.hpp"
 #include "yardworth/gain/plan_change.hpp"
+#include "yardworth/gain/tee_shot.hpp"
 #include "yardworth/strategy/best.hpp"
 #include "yardworth/strategy/dot.hpp"
 #include "yardworth/strategy/strikes.hpp"
@@ -38,23 +39,22 @@ struct Setting {
   StrikeLattices lattices = StrikeLattices(resolution);
 };
 
-// One golfer on one hole, with the best plan.
+// One golfer on one hole, with the best plan: the values are those judged, as the gain gives them.
 struct Planned {
-  const HoleModel& model;
+  const HoleModel& search;
+  const HoleModel& model;  // that judges
   const Player& player;
-  BestPlan best;
+  JudgedPlan best;
 
-  const Action& tee_shot() const { return best.exact.plan[static_cast<std::size_t>(model.tee_state())]; }
+  const Plan& plan() const { return best.judged.plan; }
+  const Action& tee_shot() const { return plan()[static_cast<std::size_t>(model.tee_state())]; }
+  double strokes() const { return best.judged.at_tee; }
 };
 
 SearchOptions search_options(const StrategyRequest& request) {
   SearchOptions options;
   options.complete = request.prove;
   return options;
-}
-
-Planned plan_hole(const Setting& setting, const HoleModel& model, const Player& player, const ActionOf& start) {
-  return {model, player, find_best_plan(model, start, evaluate_plan(model, start), search_options(setting.request))};
 }
 
 // Expected strokes of every tee shot that may be played, each with the best play behind it.
@@ -95,8 +95,8 @@ std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Can
 // The plan says nothing of places that its own tee shot never comes to. The best play from there is found too, so that
 // no other tee shot is judged by what is only guessed.
 std::vector<double> values_behind(const Planned& planned, const std::vector<Candidate>& candidates) {
-  const HoleModel& model = planned.model;
-  Plan plan = planned.best.exact.plan;
+  const HoleModel& model = planned.search;
+  Plan plan = planned.best.searched.exact.plan;
   TransitionBuilder builder(model);
   const ActionOf start = habit_of(model);
   const RowOf row_of = [&](StateId state, double) -> const Transition& {
@@ -112,21 +112,24 @@ std::vector<double> values_behind(const Planned& planned, const std::vector<Cand
 }
 
 std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
-  const HoleModel& model = planned.model;
+  const HoleModel& model = planned.search;
+  const PlanValue& searched = planned.best.searched.exact;
   const std::vector<Candidate> all = candidates_at(model, Lie::tee, model.tee(), SearchOptions().aim_reach_sd);
   std::vector<Candidate> fair;
-  for (const WeighedTeeShot& shot : weigh(model, all, filled_values(model, planned.best.exact.value))) {
-    if (shot.least() <= planned.best.exact.at_tee + too_dear) fair.push_back(shot.candidate);
+  for (const WeighedTeeShot& shot : weigh(model, all, filled_values(model, searched.value))) {
+    if (shot.least() <= searched.at_tee + too_dear) fair.push_back(shot.candidate);
   }
   return weigh(model, fair, values_behind(planned, fair));
 }
 
-TeeOption option_of(const Planned& planned, const Action& action, double strokes, Units units) {
+// What the search takes for better than a plan that was judged the best is as good as that, no better.
+TeeOption option_of(const Planned& planned, const Action& action, double weighed, Units units) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, action);
   const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  const double strokes = std::max(weighed, planned.strokes());
   return {planned.player.clubs[swing.club].name,           swing.carry_yd, aim,
-          aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.best.exact.at_tee};
+          aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.strokes()};
 }
 
 Action with_aim(Action action, int aim) {
@@ -161,8 +164,8 @@ std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& 
   });
   const bool known = own_shot != shots.end() && action.aim >= own_shot->candidate.first_aim &&
                      action.aim <= own_shot->candidate.last_aim;
-  // The plan's own tee shot is worth what the plan says; a search that goes further moves all of them alike.
-  const double correction = known ? planned.best.exact.at_tee - own_shot->at(action.aim) : 0.0;
+  // The plan's own tee shot is worth what the plan is judged to be; what the search weighs moves with it, all alike.
+  const double correction = planned.strokes() - (known ? own_shot->at(action.aim) : planned.best.searched.exact.at_tee);
   std::vector<TeeOption> options;
   for (const WeighedTeeShot& shot : shots) {
     const auto least = std::min_element(shot.strokes.begin(), shot.strokes.end());
@@ -238,7 +241,7 @@ NextShot stretch_of(Finish finish, const char* third, const std::vector<Landed>&
 std::vector<NextShot> next_shots(const Planned& planned) {
   const HoleModel& model = planned.model;
   const std::vector<TeeShotNode> nodes =
-      strike_tee_shot(model, planned.player, planned.tee_shot(), near_plan(model, planned.best.exact.plan));
+      strike_tee_shot(model, planned.player, planned.tee_shot(), near_plan(model, planned.plan()));
   std::map<Finish, std::vector<Landed>> by_finish;
   for (const TeeShotNode& node : nodes) {
     const Point from = node.rest.replay ? model.tee() : node.rest.at;
@@ -263,7 +266,7 @@ std::vector<NextShot> next_shots(const Planned& planned) {
 
 TeePlan tee_plan(const Planned& planned, Units units) {
   TeePlan plan;
-  plan.tee_shot = option_of(planned, planned.tee_shot(), planned.best.exact.at_tee, units);
+  plan.tee_shot = option_of(planned, planned.tee_shot(), planned.strokes(), units);
   plan.alternatives = alternatives_to(planned, plan.tee_shot, units);
   plan.next = next_shots(planned);
   return plan;
@@ -283,41 +286,62 @@ std::vector<HazardChance> hazard_chances(const Planned& before, const Planned* a
 }
 
 PlanProof prove(const Planned& planned, const SearchOptions& options) {
-  return {largest_bellman_residual(planned.model, planned.best, options), planned.best.considered};
+  return {largest_bellman_residual(planned.search, planned.best.searched, options), planned.best.searched.considered};
+}
+
+// The plan with something to play, and a value, from every place: balls come to some too rarely for it to say.
+PlanValue complete(const HoleModel& model, PlanValue planned) {
+  const ActionOf habit = habit_of(model);
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    Action& action = planned.plan[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = habit(state);
+  }
+  planned.value = filled_values(model, planned.value);
+  return planned;
 }
 
 std::string graph_of(const Setting& setting, const Planned& planned, int number) {
   const std::string title = fmt::format("{}, {} tees, hole {}: the best plan of {}", setting.course.name,
                                         setting.course.tees[setting.request.tee].name, number, planned.player.label);
-  return plan_graph_dot(planned.model, planned.player, planned.best.exact, title);
+  return plan_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.judged), title);
+}
+
+Planned plan_before(const Setting& setting, const HoleModels& models) {
+  const ActionOf habit = habit_of(models.before);
+  return {models.search_before, models.before, setting.before,
+          better_plan(models.search_before, models.before, habit, evaluate_plan(models.before, habit),
+                      search_options(setting.request))};
+}
+
+// Where the change changes nothing the plan stays as it is.
+Planned plan_after(const Setting& setting, const HoleModels& models, const Planned& before) {
+  if (same_carries(setting.before, setting.after)) return before;
+  const ActionOf start = followed(models.after, models.before, before.plan());
+  return {models.search_after, models.after, setting.after,
+          better_plan(models.search_after, models.after, start,
+                      evaluate_plan(models.after, start, models.before, before.best.judged),
+                      search_options(setting.request))};
 }
 
 HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map) {
   const double length_yd = hole.length_yd[setting.request.tee];
-  Resolution resolution = setting.resolution;
-  const auto model_of = [&](const Player& player) {
-    return HoleModel(map, map.tee(length_yd), player, setting.baseline, setting.lattices, resolution);
-  };
-  resolution = with_edges(resolution, model_of(setting.before), model_of(setting.after));
+  const HoleModels models(map, map.tee(length_yd), setting.before, setting.after, setting.baseline, setting.lattices,
+                          setting.resolution);
   const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;
   strategy.par = hole.par;
   strategy.length_yd = length_yd;
-  const HoleModel model_before = model_of(setting.before);
-  const Planned before = plan_hole(setting, model_before, setting.before, habit_of(model_before));
+  const Planned before = plan_before(setting, models);
   strategy.before = tee_plan(before, units);
-  std::optional<HoleModel> model_after;
   std::optional<Planned> after;
   if (setting.request.change) {
-    model_after.emplace(model_of(setting.after));
-    after.emplace(
-        plan_hole(setting, *model_after, setting.after, followed(*model_after, model_before, before.best.exact.plan)));
+    after.emplace(plan_after(setting, models, before));
     strategy.after = tee_plan(*after, units);
-    const Action kept = follow_action(*model_after, model_before, Lie::tee, model_before.tee(), before.tee_shot());
+    const Action kept = follow_action(models.after, models.before, Lie::tee, models.before.tee(), before.tee_shot());
     strategy.plan_change =
-        explain_plan_change({model_before, setting.before, before.tee_shot()}, {*model_after, setting.after, kept},
-                            {*model_after, setting.after, after->tee_shot()}, units);
+        explain_plan_change({models.before, setting.before, before.tee_shot()}, {models.after, setting.after, kept},
+                            {models.after, setting.after, after->tee_shot()}, units);
   }
   strategy.hazards = hazard_chances(before, after ? &*after : nullptr, units);
   if (setting.request.prove) {
@@ -376,16 +400,9 @@ StrategyResult compute_strategy(const Course& course, const Player& player, cons
   require_carries(after);
   const Setting setting{course, baseline, request, player, after, {}};
   StrategyResult result;
-  result.course = course.name;
-  result.tee = course.tees[request.tee].name;
-  result.player = player.label;
-  result.band = player.band;
-  result.units = course.units;
+  say_what_was_asked(result, course, request.tee, player, baseline);
   result.change = request.change;
   result.holes = solve_holes(setting, wanted_holes(course, request));
-  result.baseline_name = baseline.name();
-  result.baseline_source = baseline.source();
-  result.cautions = common_cautions();
   return result;
 }
 

@@ -115,9 +115,10 @@ void read_doglegs(Fields& fields, const Setting& setting, HoleReading& reading, 
     } else if (*at <= last_yd) {
       findings.fault(at_value, spoken(*at, setting.units),
                      fmt::format("more than the {} of the dogleg before", spoken(last_yd, setting.units)));
+    } else {
+      reading.hole.doglegs.push_back({*at, radians(*turn)});
     }
     last_yd = std::max(last_yd, *at);
-    reading.hole.doglegs.push_back({*at, radians(*turn)});
   }
 }
 
@@ -286,6 +287,45 @@ void read_strip(Fields& fields, const Setting& setting, const HoleReading& readi
   }
 }
 
+std::vector<LinePlace> corners_of(const Hazard& hazard) {
+  if (!hazard.corners.empty()) return hazard.corners;
+  double left = -hazard.far_yd;
+  double right = hazard.far_yd;
+  if (hazard.side == Side::left) right = -hazard.near_yd;
+  if (hazard.side == Side::right) left = hazard.near_yd;
+  return {{left, hazard.from_yd}, {left, hazard.to_yd}, {right, hazard.to_yd}, {right, hazard.from_yd}};
+}
+
+// Where the line turns towards a place the two legs end at the mitre before they reach it, and what lies wholly past it
+// on both has no ground of its own: the hole would be played as if the hazard were not there.
+void check_not_in_mitre(const Value& value, const Hazard& hazard, const Setting& setting, const HoleReading& reading,
+                        Findings& findings) {
+  const std::vector<Dogleg>& doglegs = reading.hole.doglegs;
+  const std::vector<LinePlace> corners = corners_of(hazard);
+  if (doglegs.empty() || corners.size() < 3) return;
+  Polygon straight;
+  double middle_yd = 0.0;
+  double near_yd = beside_line.high;
+  for (const LinePlace& corner : corners) {
+    straight.push_back({corner.right_yd, corner.along_yd});
+    middle_yd += corner.along_yd / static_cast<double>(corners.size());
+    near_yd = std::min(near_yd, std::abs(corner.right_yd));
+  }
+  const Polygon bent = LineOfPlay(reading.longest_yd.value_or(hole_length.high), doglegs).bend(corners);
+  const bool lost = (bent.size() < 3 || area_sq_yd(bent) < least_area_sq_yd) && area_sq_yd(straight) > least_area_sq_yd;
+  if (!lost) return;
+  const Dogleg& dogleg = *std::min_element(doglegs.begin(), doglegs.end(), [&](const Dogleg& a, const Dogleg& b) {
+    return std::abs(a.at_yd - middle_yd) < std::abs(b.at_yd - middle_yd);
+  });
+  const double cut_yd = near_yd * std::tan(std::abs(dogleg.turn_rad) / 2.0);
+  findings.fault(
+      value,
+      fmt::format("a hazard wholly inside the corner at {}, where neither leg reaches it",
+                  spoken(dogleg.at_yd, setting.units)),
+      fmt::format("one that begins before {} or ends past {}, or that lies nearer to the line",
+                  spoken(dogleg.at_yd - cut_yd, setting.units), spoken(dogleg.at_yd + cut_yd, setting.units)));
+}
+
 Hazard hazard_from(const Value& value, const Setting& setting, const HoleReading& reading, Findings& findings) {
   Fields fields(value, {"kind", "side", "from", "to", "near", "far", "polygon"}, findings);
   Hazard hazard;
@@ -298,6 +338,7 @@ Hazard hazard_from(const Value& value, const Setting& setting, const HoleReading
   } else {
     read_strip(fields, setting, reading, hazard, findings);
   }
+  check_not_in_mitre(value, hazard, setting, reading, findings);
   return hazard;
 }
 
@@ -372,6 +413,7 @@ Hazard hazard_on_hole(const Value& value, const Hole& hole, Units units, Finding
   setting.units = units;
   HoleReading reading;
   reading.longest_yd = hole.length_yd.front();
+  reading.hole.doglegs = hole.doglegs;
   return hazard_from(value, setting, reading, findings);
 }
 

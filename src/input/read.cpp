@@ -92,16 +92,8 @@ AnyFile any_from(const std::string& format, const Value& root, Findings& finding
   return baseline_from(root, findings);
 }
 
-Diagnostic refusal(const std::string& path, std::string found, std::string expected) {
-  Diagnostic finding;
-  finding.file = path;
-  finding.found = std::move(found);
-  finding.expected = std::move(expected);
-  return finding;
-}
-
-Reading<std::string> refused(const std::string& path, std::string found, std::string expected) {
-  return {std::nullopt, {refusal(path, std::move(found), std::move(expected))}};
+Reading<std::string> refused(const std::string& path, const std::string& found, const std::string& expected) {
+  return {std::nullopt, {file_fault(path, found, expected)}};
 }
 
 }  // namespace

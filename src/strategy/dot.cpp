@@ -161,7 +161,11 @@ std::string plan_graph_dot(const HoleModel& model, const Player& player, const P
       "digraph plan {{\n  label=\"{}\";\n  labelloc=t;\n  rankdir=TB;\n  node [shape=box, fontname=\"sans-serif\"];\n"
       "  edge [fontname=\"sans-serif\"];\n",
       dot_label(title));
-  const auto drawn = [&](const Group& group) { return drawing.nodes.at(group).visits >= options.least_visits; };
+  // An edge may lead to a group that balls come to so rarely that it has no node.
+  const auto drawn = [&](const Group& group) {
+    const auto node = drawing.nodes.find(group);
+    return node != drawing.nodes.end() && node->second.visits >= options.least_visits;
+  };
   for (const auto& [group, node] : drawing.nodes) {
     if (drawn(group)) {
       dot += fmt::format("  {} [label=\"{}\"];\n", id_of(group), label_of(group, node, options.distance_step_yd));

@@ -203,6 +203,21 @@ TEST_CASE("check names faults on standard output and goes on with the next file"
   CHECK(ran.err.empty());
 }
 
+TEST_CASE("check says where a hazard has no ground, and from where to where it would have some") {
+  const Folder folder;
+  std::ostringstream written;
+  written << std::ifstream(heron_ferry("course.yaml")).rdbuf();
+  std::string text = written.str();
+  const std::string corner = "dogleg: [{at: 240, turn: -18}]";
+  const std::size_t hazards = text.find("hazards:\n", text.find(corner));
+  REQUIRE(hazards != std::string::npos);
+  text.insert(hazards + 9, "      - {kind: trees, side: left, from: 235, to: 243, near: 50, far: 90}\n");
+  const Ran ran = run("check '" + folder.write("course.yaml", text) + "'");
+  CHECK(ran.status == 2);
+  CHECK(says(ran.out, ": fault: holes[0].hazards[0]: found a hazard wholly inside the corner at 240 yards"));
+  CHECK(says(ran.out, "expected one that begins before 232.1 yards or ends past 247.9 yards"));
+}
+
 TEST_CASE("without files the scenario is used, and the first line says so") {
   const Ran ran = run("gain --method table --plan habit");
   CHECK(ran.status == 0);

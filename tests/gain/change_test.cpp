@@ -166,4 +166,33 @@ TEST_CASE("added distance is worth less where out of bounds squeezes the hole, b
   }
 }
 
+TEST_CASE("a part of the change that no club takes is said, and distances are in the course's units") {
+  const auto notes = [](const Player& player, DistanceChange change) {
+    Course course = test::course_of({test::open_hole(1, 152.0)});
+    course.units = Units::metres;
+    std::string all;
+    for (const std::string& note : gain_on(course, player, change, Method::play, PlanChoice::habit).notes) {
+      all += note + "\n";
+    }
+    return all;
+  };
+  const Player whole = test::scenario_member("weekend-16-man");
+  Player only_driver = whole;
+  only_driver.clubs.resize(1);
+  Player no_driver = whole;
+  no_driver.clubs.erase(no_driver.clubs.begin());
+  const std::string driver_missed = "has no driver";
+  const std::string irons_missed = "no club but the driver";
+  const auto has = [](const std::string& text, const std::string& words) {
+    return text.find(words) != std::string::npos;
+  };
+  CHECK_FALSE(has(notes(whole, {20.0, 6.0}), driver_missed));
+  CHECK_FALSE(has(notes(whole, {20.0, 6.0}), irons_missed));
+  CHECK(has(notes(whole, {20.0, 6.0}), "within 46 metres of the hole"));
+  CHECK(has(notes(no_driver, {20.0, 6.0}), driver_missed));
+  CHECK_FALSE(has(notes(no_driver, {0.0, 6.0}), driver_missed));
+  CHECK(has(notes(only_driver, {20.0, 6.0}), irons_missed));
+  CHECK_FALSE(has(notes(only_driver, {20.0, 0.0}), irons_missed));
+}
+
 }  // namespace yardworth

@@ -10,6 +10,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "support/courses.hpp"
 #include "support/scenario.hpp"
 #include "yardworth/report/strategy_report.hpp"
 #include "yardworth/strategy/dot.hpp"
@@ -31,6 +32,17 @@ StrategyRequest request_for(int hole) {
 StrategyResult solve(const StrategyRequest& request) {
   const Player player = test::scenario_member("weekend-16-man");
   return compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
+}
+
+HoleGain gain_of(int hole, const DistanceChange& change) {
+  const Player player = test::scenario_member("weekend-16-man");
+  Course course = test::scenario_course();
+  course.holes = {course.holes.at(static_cast<std::size_t>(hole - 1))};
+  GainRequest request;
+  request.tee = test::middle_tee;
+  request.change = change;
+  request.plan = PlanChoice::best;
+  return compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
 }
 
 void check_plan(const TeePlan& plan) {
@@ -69,19 +81,9 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   check_plan(hole.before);
   check_plan(*hole.after);
 
-  const Player player = test::scenario_member("weekend-16-man");
-  Course course = test::scenario_course();
-  course.holes = {course.holes.at(carry_hole - 1)};
-  GainRequest request;
-  request.tee = test::middle_tee;
-  request.change = {20.0, 6.0};
-  request.plan = PlanChoice::best;
-  const HoleGain gain = compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
-  // The strategy gives the values of the search; the gain judges the plan found on strikes that the search has not
-  // seen.
-  constexpr double judged_anew = 0.02;
-  CHECK(std::abs(hole.before.tee_shot.strokes - gain.strokes.before) < judged_anew);
-  CHECK(std::abs(hole.after->tee_shot.strokes - gain.strokes.replanned) < judged_anew);
+  const HoleGain gain = gain_of(carry_hole, {20.0, 6.0});
+  CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
+  CHECK(hole.after->tee_shot.strokes == gain.strokes.replanned);
   CHECK(hole.before.tee_shot.club == gain.before.club);
   CHECK(hole.after->tee_shot.club == gain.after.club);
   CHECK(hole.plan_change == gain.plan_change);
@@ -89,7 +91,30 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   for (const HazardChance& chance : hole.hazards) {
     if (chance.hazard.ground == Ground::penalty_area) penalty += *chance.after;
   }
-  CHECK(std::abs(penalty - gain.after.penalty) < judged_anew);
+  CHECK(penalty == doctest::Approx(gain.after.penalty).epsilon(1e-9));
+}
+
+TEST_CASE("strategy and gain agree to the last bit for a part of the change, and for none") {
+  for (const DistanceChange change :
+       {DistanceChange{20.0, 0.0}, DistanceChange{0.0, 6.0}, DistanceChange{0.0, 0.0}, DistanceChange{-15.0, -5.0}}) {
+    CAPTURE(change.driver_carry_yd);
+    CAPTURE(change.irons_carry_yd);
+    StrategyRequest request = request_for(short_hole);
+    request.change = change;
+    const HoleStrategy hole = solve(request).holes.front();
+    const HoleGain gain = gain_of(short_hole, change);
+    CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
+    CHECK(hole.after->tee_shot.strokes == gain.strokes.replanned);
+  }
+}
+
+TEST_CASE("nothing else costs less than the plan's own tee shot, even where the search would have it so") {
+  const Player player = test::scenario_member("12-woman");
+  StrategyRequest request;
+  request.tee = test::scenario_course().tees.size() - 1;
+  request.hole = 12;
+  const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
+  check_plan(result.holes.front().before);
 }
 
 TEST_CASE("without a change there is the plan as it is, and nothing after") {
@@ -137,6 +162,16 @@ TEST_CASE("a hole that is not there and a carry that is none are refused") {
 TEST_CASE("labels of a graph hold any name") {
   CHECK(dot_label("a \"b\" \\ & c") == "a \\\"b\\\" \\\\ &amp; c");
   CHECK(dot_label("x\x1b[2J\n") == "x\\\\x1B[2J\\\\x0A");
+}
+
+TEST_CASE("a graph is drawn of a hole whose plan says nothing of places that hardly a ball comes to") {
+  const Player player = test::scenario_member("weekend-16-man");
+  const Course course = test::course_of({test::open_hole(1, 114.8)});
+  StrategyRequest request;
+  request.graph = true;
+  const std::string graph = compute_strategy(course, player, test::baseline_of(player), request).holes.front().graph;
+  CHECK(graph.rfind("digraph plan {", 0) == 0);
+  CHECK(graph.find("nan") == std::string::npos);
 }
 
 TEST_CASE("Graphviz draws the graph of a plan, whatever the names in it") {

@@ -102,6 +102,14 @@ const std::vector<Slip> slips = {
      "14:42: fault: holes[0].fairway[0].left: found -17, expected a number from 0 to 100 yards"},
     {"hazard ends before", "to: 244", "to: 220",
      "17:52: fault: holes[0].hazards[0].to: found 220 yards, expected more than from: 226 yards"},
+    {"hazard lost in a corner", "side: right, from: 226, to: 244", "side: left, from: 238, to: 242",
+     "17:9: fault: holes[0].hazards[0]: found a hazard wholly inside the corner at 240 yards, where neither leg "
+     "reaches "
+     "it, expected one that begins before 237.9 yards or ends past 242.1 yards, or that lies nearer to the line"},
+    {"polygon lost in a corner", "[[-22, 380], [-12, 380], [-14, 396]]", "[[-40, 238], [-30, 242], [-35, 243]]",
+     "19:9: fault: holes[0].hazards[2]: found a hazard wholly inside the corner at 240 yards, where neither leg "
+     "reaches "
+     "it, expected one that begins before 235.2 yards or ends past 244.8 yards, or that lies nearer to the line"},
     {"hazard beyond", "from: 226, to: 244", "from: 470, to: 480",
      "17:43: fault: holes[0].hazards[0].from: found 470 yards: a hazard wholly off the hole, expected a place from -60 "
      "yards to 458 yards"},
@@ -312,4 +320,21 @@ TEST_CASE("advice does not hide a fault behind it") {
 }
 
 }  // namespace
+TEST_CASE("only what is lost wholly inside a corner is a fault") {
+  const auto with_bunker = [](const std::string& place) {
+    return samples::changed(samples::course, "side: right, from: 226, to: 244, near: 13, far: 25", place);
+  };
+  // The legs end 13 tan 9 degrees = 2.06 yards before and past the corner at 240.
+  read_whole(with_bunker("side: left, from: 238, to: 242.1, near: 13, far: 25"));
+  read_whole(with_bunker("side: left, from: 237.9, to: 242, near: 13, far: 25"));
+  CHECK(findings_in(with_bunker("side: left, from: 238, to: 242, near: 13, far: 25")).size() == 1);
+  // On the outer side of the corner nothing is lost, nor nearer to the line.
+  read_whole(with_bunker("side: right, from: 238, to: 242, near: 13, far: 25"));
+  read_whole(with_bunker("side: left, from: 238, to: 242, near: 0, far: 25"));
+  // A corner that is at fault itself says nothing of the hazards around it.
+  const std::string no_corner =
+      samples::changed(with_bunker("side: left, from: 238, to: 242, near: 13, far: 25"), "at: 240", "at: 500");
+  CHECK(findings_in(no_corner).size() == 1);
+}
+
 }  // namespace yardworth

@@ -128,6 +128,7 @@ TEST_CASE("every fault is named, with the option it is in") {
            Fault{{{}, {"4:side=left,from=1,to=9"}}, "kind: found nothing: the required key is missing"},
            Fault{{{}, {"kind=bunker"}}, "--add-hazard kind=bunker: fault: found \"kind=bunker\", expected HOLE:key="},
            Fault{{{}, {"4:kind=bunker,side=across,from=1,to=9,near=3"}}, "near and far only with side left or right"},
+           Fault{{{}, {"1:kind=trees,side=left,from=235,to=243,near=50,far=90"}}, "inside the corner at 240 yards"},
            Fault{{{}, {"4:kind=bunker,polygon=5"}}, "polygon: found 5, expected a list of corners"},
        }) {
     CAPTURE(fault.words);

@@ -20,6 +20,9 @@ struct Diagnostic {
   std::string expected;  // what should be there, with the nearest known key where one is misspelt
 };
 
+// A fault of a whole file: why it is neither read nor written.
+Diagnostic file_fault(const std::string& file, const std::string& found, const std::string& expected);
+
 // What reading a file gives: the value only when there is no fault, and every finding in the order of the file.
 template <class T>
 struct Reading {

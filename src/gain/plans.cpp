@@ -1,0 +1,110 @@
+#include "gain/plans.hpp"
+
+#include <fmt/format.h>
+#include <tbb/info.h>
+#include <tbb/task_arena.h>
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+#include <utility>
+
+namespace yardworth {
+
+int arena_size(int threads) {
+  return threads > 0 ? std::min(threads, tbb::info::default_concurrency()) : tbb::task_arena::automatic;
+}
+
+void require_carries(const Player& player) {
+  for (const Club& club : player.clubs) {
+    if (!(club.carry_yd >= 1.0)) {
+      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
+                                              club.name, club.carry_yd));
+    }
+  }
+}
+
+bool same_carries(const Player& a, const Player& b) {
+  return std::equal(a.clubs.begin(), a.clubs.end(), b.clubs.begin(), b.clubs.end(),
+                    [](const Club& x, const Club& y) { return x.carry_yd == y.carry_yd; });
+}
+
+ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan) {
+  return [&](StateId state) {
+    const Action& action = plan[static_cast<std::size_t>(state)];
+    const Lie lie = model.lie_of(state);
+    const Point place = model.place_of(state);
+    return action.swing >= 0 ? follow_action(model, planned, lie, place, action) : habit_action(model, lie, place);
+  };
+}
+
+ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
+  return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
+}
+
+Resolution with_edges(Resolution resolution, const HoleModel& before, const HoleModel& after) {
+  resolution.edges_yd = habit_edges_yd(before);
+  const std::vector<double> more = habit_edges_yd(after);
+  resolution.edges_yd.insert(resolution.edges_yd.end(), more.begin(), more.end());
+  return resolution;
+}
+
+Resolution unseen(Resolution resolution) {
+  resolution.phase = lattice_phases / 2;
+  return resolution;
+}
+
+HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_before, const Player& player_after,
+                       const Baseline& baseline, const StrikeLattices& lattices, const Resolution& wanted)
+    : resolution(with_edges(wanted, HoleModel(map, tee, player_before, baseline, lattices, wanted),
+                            HoleModel(map, tee, player_after, baseline, lattices, wanted))),
+      search_before(map, tee, player_before, baseline, lattices, resolution),
+      search_after(map, tee, player_after, baseline, lattices, resolution),
+      before(map, tee, player_before, baseline, lattices, unseen(resolution)),
+      after(map, tee, player_after, baseline, lattices, unseen(resolution)) {}
+
+JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start,
+                       const SearchOptions& options) {
+  JudgedPlan plan;
+  plan.searched = find_best_plan(search, start, evaluate_plan(search, start), options);
+  const ActionOf play = [&](StateId state) {
+    const Action& action = plan.searched.exact.plan[static_cast<std::size_t>(state)];
+    return action.swing >= 0 ? action : start(state);
+  };
+  PlanValue judged = evaluate_plan(judge, play, judge, judged_start);
+  plan.judged = judged.at_tee < judged_start.at_tee ? std::move(judged) : std::move(judged_start);
+  return plan;
+}
+
+std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
+  std::vector<double> value = known;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& here = value[static_cast<std::size_t>(state)];
+    if (!std::isnan(here)) continue;
+    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  }
+  return value;
+}
+
+std::string unfinished_words(const HoleMap& map, Point tee, int number) {
+  const double carry = needed_carry_yd(map, tee);
+  return carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", number, carry)
+                     : fmt::format("hole {} leads nowhere with this plan", number);
+}
+
+void throw_unfinished(const std::vector<std::string>& failures) {
+  std::string all;
+  for (const std::string& failure : failures) {
+    if (!failure.empty()) all += (all.empty() ? "" : "; ") + failure;
+  }
+  if (!all.empty()) throw CannotFinish("cannot be finished with these clubs: " + all);
+}
+
+std::vector<std::string> common_cautions() {
+  return {
+      "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
+      "ask a medical professional about any pain.",
+      "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
+}
+
+}  // namespace yardworth
