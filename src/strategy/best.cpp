@@ -271,14 +271,16 @@ class Search {
   }
 
   BestPlan run() {
-    constexpr int most_sweeps = 500;
+    // Sweeps alone may come slowly nearer where the same ground is played over again and again; after this many the
+    // plan so far is evaluated exactly, which is as good for going on.
+    constexpr int most_sweeps = 30;
+    constexpr int most_evaluations = 500;
     BestPlan best;
     const RowOf row_of = [this](StateId state, double) -> const Transition& { return row(state); };
     bool changed = true;
-    while (choose_worthwhile() || changed) {
-      while (sweep()) {
-        if (++best.sweeps > most_sweeps) throw std::logic_error("the best plan was not found in 500 sweeps");
-      }
+    for (int evaluations = 0; choose_worthwhile() || changed; ++evaluations) {
+      if (evaluations == most_evaluations) throw std::logic_error("the best plan was not found in 500 evaluations");
+      for (int sweeps = 0; sweeps < most_sweeps && sweep(); ++sweeps) ++best.sweeps;
       best.exact = evaluate_rows(*model_, row_of, states_);
       for (const StateId state : states_) values_.move(state, best.exact.value[static_cast<std::size_t>(state)]);
       changed = sweep();

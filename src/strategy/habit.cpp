@@ -104,8 +104,12 @@ std::vector<double> habit_edges_yd(const HoleModel& model) {
 
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
   const std::vector<Swing>& now = model.swings(lie);
-  if (now == planned.swings(lie)) return action;
   const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];
+  if (const auto same = std::find(now.begin(), now.end(), full); same != now.end()) {
+    Action kept = action;
+    kept.swing = static_cast<int>(same - now.begin());
+    return kept;
+  }
   const Swing was = played_down(full, action.carry_yd);
   const double heading = HoleModel::heading_of(was, action);
   const double off_reference = heading - reference_heading(planned, from, was);

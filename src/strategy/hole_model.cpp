@@ -40,8 +40,8 @@ std::vector<double> ring_radii(double first_yd, double last_yd, const Resolution
   constexpr double beside_edge_yd = 0.5;
   std::vector<double> radii = {first_yd};
   while (radii.back() < last_yd) {
-    // Nearly half as far apart near the green, half as far again from 225 yards out.
-    radii.push_back(radii.back() + resolution.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.5));
+    // Nearly half as far apart near the green; as far as at 150 yards from there on out.
+    radii.push_back(radii.back() + resolution.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.0));
   }
   const double furthest_yd = radii.back();
   for (const double edge : resolution.edges_yd) {

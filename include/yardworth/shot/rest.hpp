@@ -45,15 +45,15 @@ inline Rest come_to_rest(const HoleMap& map, Point from, Point direction, double
 }
 
 inline double roll_factor(Ground ground, Firmness firmness) {
-  constexpr double by_firmness[] = {0.6, 1.0, 1.35};
+  static constexpr double by_firmness[] = {0.6, 1.0, 1.35};
   //                               green, out of bounds, penalty area, bunker, trees, fairway, rough
-  constexpr double by_ground[] = {0.7, 0.0, 0.0, 0.0, 0.3, 1.0, 0.4};
+  static constexpr double by_ground[] = {0.7, 0.0, 0.0, 0.0, 0.3, 1.0, 0.4};
   return by_ground[static_cast<std::size_t>(ground)] * by_firmness[static_cast<std::size_t>(firmness)];
 }
 
 inline Lie lie_on(Ground ground) {
-  constexpr Lie by_ground[] = {Lie::green,    Lie::rough,   Lie::rough, Lie::bunker,
-                               Lie::recovery, Lie::fairway, Lie::rough};
+  static constexpr Lie by_ground[] = {Lie::green,    Lie::rough,   Lie::rough, Lie::bunker,
+                                      Lie::recovery, Lie::fairway, Lie::rough};
   return by_ground[static_cast<std::size_t>(ground)];
 }
 

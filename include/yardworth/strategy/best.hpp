@@ -11,7 +11,7 @@ namespace yardworth {
 struct SearchOptions {
   // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
   // the best are not tried on all of it.
-  double screen_margin = 0.12;
+  double screen_margin = 0.08;
   // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are tried on all of
   // the lattice.
   int fine_aims = 2;

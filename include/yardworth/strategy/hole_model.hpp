@@ -19,7 +19,7 @@ inline constexpr double short_game_radius_yd = 50.0;
 
 // How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
 struct Resolution {
-  double ring_yd = 13.0;   // between rings around the hole at 150 yards; closer near the green, wider far out
+  double ring_yd = 13.0;   // between rings around the hole from 150 yards out; closer near the green
   double arc_yd = 22.0;    // between states along a ring
   int steps_per_sd = 24;   // strike lattice; a multiple of 4
   int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state

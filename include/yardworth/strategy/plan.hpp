@@ -44,7 +44,7 @@ std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from
 // A full swing whose total comes this near to the hole, as a share of the distance left, is one at the hole.
 inline constexpr double nearly_at_hole = 0.12;
 
-// A plan made with other clubs (`planned`), followed with these: where the clubs are the same, as it is; a shot at the
+// A plan made with other clubs (`planned`), followed with these: a swing that is the same, as it is; a shot at the
 // hole, or a full swing that came nearly there, is one at the hole, with the club that now fits; the longest club at
 // full length stays at full length; both keep their angle to the reference direction. Any other shot keeps its carry
 // and its direction, with the club that now fits.
