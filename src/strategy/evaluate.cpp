@@ -61,7 +61,7 @@ namespace {
 
 // Places that fewer balls than this come to, of one struck from the tee, are not worth a look: a hundred of them with
 // half a stroke of error each change nothing that is shown.
-constexpr double rare_ball = 2e-6;
+constexpr double rare_ball = 1e-5;
 
 using Graph = boost::compressed_sparse_row_graph<boost::directedS>;
 

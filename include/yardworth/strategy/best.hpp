@@ -16,7 +16,7 @@ struct SearchOptions {
   // the lattice.
   int fine_aims = 2;
   // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them.
-  double least_visits = 2e-5;
+  double least_visits = 1e-4;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.
