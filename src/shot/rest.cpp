@@ -21,8 +21,8 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
     out = back;
     back += std::max(1.0, look.clearance_yd);
   }
-  // To a few hundredths of a yard: a drop is not measured more closely.
-  for (int halving = 0; halving < 5; ++halving) {
+  // To a thousandth of a yard.
+  for (int halving = 0; halving < 10; ++halving) {
     const double middle = 0.5 * (out + back);
     (map.ground_at(inside - middle * direction) == Ground::penalty_area ? out : back) = middle;
   }

@@ -20,6 +20,9 @@ constexpr double infinity = std::numeric_limits<double>::infinity();
 // tried, and the state then considered.
 constexpr double optimism = 0.05;
 
+// A search that tries everything leaves no more than this open.
+constexpr double complete_tolerance = 2e-7;
+
 // Values of states, and a guess for those that have none (NaN): the baseline at their place, and what states of the
 // same lie are worth more than the baseline on average.
 std::vector<double> with_guesses(const HoleModel& model, const std::vector<double>& known) {
@@ -143,20 +146,28 @@ void add_outcomes(const AimNodes& aims, const Stratum& stratum, const std::vecto
   if (any_replay) add_nodes(aims, stratum, replay, sums.replay);
 }
 
-// Expected strokes of a candidate at every aim, with every replay played until it is none.
-std::vector<double> strokes_by_aim(const HoleModel& model, StateId state, const Candidate& candidate, const Fan& fan,
-                                   const std::vector<double>& value) {
+// Expected strokes of a candidate at every aim, with every replay played until it is none, and the least probability of
+// all aims that a shot is not replayed: by one over that, what follows counts more.
+struct AimStrokes {
+  std::vector<double> strokes;
+  double least_leaving = 1.0;
+};
+
+AimStrokes strokes_by_aim(const HoleModel& model, StateId state, const Candidate& candidate, const Fan& fan,
+                          const std::vector<double>& value) {
   const auto aims = static_cast<std::size_t>(candidate.last_aim - candidate.first_aim + 1);
   AimSums sums = {std::vector<double>(aims, 1.0), std::vector<double>(aims, 0.0)};
   const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
   const auto [solid, poor] = strata_of(model, state, swing, fan.stride);
   add_outcomes({candidate, poor}, poor, fan.poor, value, sums);
   add_outcomes({candidate, solid}, solid, fan.solid, value, sums);
+  double least_leaving = 1.0;
   for (std::size_t aim = 0; aim < aims; ++aim) {
     const double leaves = 1.0 - sums.replay[aim];
     sums.strokes[aim] = leaves > 1e-9 ? sums.strokes[aim] / leaves : infinity;
+    if (leaves > 1e-9) least_leaving = std::min(least_leaving, leaves);
   }
-  return std::move(sums.strokes);
+  return {std::move(sums.strokes), least_leaving};
 }
 
 Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride) {
@@ -189,6 +200,7 @@ struct Sight {
 struct StateRecord {
   std::vector<Option> options;  // the first is the start
   std::vector<Sight> sights;    // states that its fans lead to
+  double least_leaving = 1.0;   // probability that a shot is not replayed, of all aims of all options looked at
   std::size_t taken = 0;        // index of the option that the plan takes
   int stride = 0;               // that its options were struck at
   Transition start_row;         // of the start
@@ -255,6 +267,7 @@ class Search {
       : model_(&model),
         start_(&start),
         options_(options),
+        tolerance_(options.complete ? std::min(options.tolerance, complete_tolerance) : options.tolerance),
         begun_(&begun),
         plan_(begun.plan),
         values_(with_guesses(model, begun.value)),
@@ -368,9 +381,11 @@ class Search {
     known.stride = stride_[index];
     add_option(state, {start, start.aim, start.aim}, 0.0);
     known.taken = 0;
+    known.least_leaving = 1.0;
     const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
     known.row = known.start_row;
+    if (known.row.replay < 1.0 - 1e-9) known.least_leaving = 1.0 - known.row.replay;
     for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
 
@@ -385,7 +400,7 @@ class Search {
     if (known.stride == 0) {
       const double strokes = action_value(known.row, values_.all());
       const double moved = std::abs(strokes - values_[state]);
-      if (moved <= options_.tolerance) return false;
+      if (moved <= tolerance_) return false;
       values_.move(state, strokes);
       return true;
     }
@@ -393,7 +408,7 @@ class Search {
       add_all(state);
     } else {
       const double drift = drift_of(known);
-      if (drift <= options_.tolerance) return false;
+      if (drift <= tolerance_) return false;
       loosen(known, drift);
     }
     take_best(state);
@@ -413,7 +428,7 @@ class Search {
       largest = std::max(largest, moved);
       sum += moved * sight.likelihood;
     }
-    return std::min(largest, sum);
+    return std::min(largest, sum) / known.least_leaving;
   }
 
   // Everything that may be played, with a bound on what it is worth.
@@ -470,10 +485,12 @@ class Search {
   }
 
   // What an option is worth at every aim by the values so far and the strikes of its last look.
-  std::vector<double> weigh(StateId state, Option& option) const {
-    std::vector<double> strokes = strokes_by_aim(*model_, state, option.candidate, option.fan, values_.all());
+  std::vector<double> weigh(StateId state, Option& option) {
+    auto [strokes, least_leaving] = strokes_by_aim(*model_, state, option.candidate, option.fan, values_.all());
     const auto least = std::min_element(strokes.begin(), strokes.end());
     option.strokes = *least;
+    double& leaving = record(state).least_leaving;
+    leaving = std::min(leaving, least_leaving);
     option.aim = option.candidate.first_aim + static_cast<int>(least - strokes.begin());
     return strokes;
   }
@@ -555,6 +572,7 @@ class Search {
   const HoleModel* model_;
   const ActionOf* start_;
   SearchOptions options_;
+  double tolerance_;
   const PlanValue* begun_;
   Plan plan_;
   Values values_;
@@ -604,7 +622,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
 
 std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
                                const std::vector<double>& value) {
-  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1), value);
+  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1), value).strokes;
 }
 
 BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,

@@ -112,7 +112,7 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
 
 int HoleModel::stride_for(StateId state, double balls) const {
   if (!thinned_ || state == tee_state()) return 1;
-  const int wanted = balls >= 0.03 ? 1 : balls >= 0.005 ? 2 : balls >= 0.001 ? 3 : largest_lattice_stride;
+  const int wanted = balls >= 0.04 ? 1 : balls >= 0.01 ? 2 : balls >= 0.002 ? 3 : largest_lattice_stride;
   return fitting_stride(state, wanted);
 }
 

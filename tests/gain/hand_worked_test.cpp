@@ -76,7 +76,9 @@ TEST_CASE("third case: real strikes, out of bounds on the right, by both methods
   table.green = {{3.0, 30.0}, {2.75, 2.75}};
   const Baseline baseline(table);
   const Player player = one_club();
-  const Resolution coarse{9.0, 16.0, 4, 1, {}, 0};
+  Resolution coarse;
+  coarse.steps_per_sd = 4;
+  coarse.tee_refinement = 1;
   const StrikeLattices lattices{coarse};
   const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, coarse);
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };

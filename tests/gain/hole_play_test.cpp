@@ -105,7 +105,11 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
   const Course course = test::scenario_course();
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
-  const test::Mesh mesh;
+  // With every strike, and as the program does it.
+  Resolution every_strike;
+  every_strike.thinned = false;
+  const test::Mesh mesh(every_strike);
+  const test::Mesh thinned;
   const int plays = test::repeats(40000);
   const double noise = 3.0 * 0.5 / std::sqrt(plays);
   for (const std::size_t hole : {std::size_t{0}, std::size_t{1}, std::size_t{7}, std::size_t{13}}) {
@@ -113,6 +117,8 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
     const Hole& is = course.holes[hole];
     const test::PreparedHole here(is, course.firmness, test::middle_tee, player, baseline, mesh);
     const HolePlay play = described(here.model, player, is.par);
+    const test::PreparedHole usual(is, course.firmness, test::middle_tee, player, baseline, thinned);
+    HolePlay by_program = described(usual.model, player, is.par);
     RandomEngine engine(70 + hole);
     int greens = 0;
     std::map<std::string, int> clubs;
@@ -132,7 +138,9 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
     for (const auto& [name, share] : play.approach) {
       const std::string& club = name;
       CAPTURE(club);
-      CHECK(std::abs(share - static_cast<double>(clubs[club]) / plays) < noise + 0.01);
+      // Where a club only just reaches, a place between states is in part played as from a nearer one.
+      CHECK(std::abs(share - static_cast<double>(clubs[club]) / plays) < noise + 0.02);
+      CHECK(std::abs(by_program.approach[club] - share) < 0.025);
     }
   }
 }
@@ -168,7 +176,10 @@ TEST_CASE("visits count what is played again") {
   player.clubs[0].carry_sd_yd = 1.0;
   player.clubs[0].direction_sd_rad = 0.06;
   const Baseline baseline(tour_table());
-  const test::Mesh mesh(Resolution{9.0, 16.0, 4, 1, {}, 0});
+  Resolution coarse;
+  coarse.steps_per_sd = 4;
+  coarse.tee_refinement = 1;
+  const test::Mesh mesh(coarse);
   const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
   const PlanValue planned = test::habit_value(here.model);
   const std::vector<double> visits = expected_visits(here.model, planned);

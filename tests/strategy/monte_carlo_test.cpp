@@ -23,9 +23,9 @@ struct Compared {
 
 enum class Played { habit, best };
 
-// A quarter of the spacing and twice the strikes of what the program uses, so that what is compared is the two roads
-// and not the spacing of one of them. Under the sanitizers, which look for other faults, the plays are few and this is
-// not needed.
+// A quarter of the spacing and twice the strikes of what the program uses, none of them left out, so that what is
+// compared is the two roads and not the spacing of one of them. Under the sanitizers, which look for other faults, the
+// plays are few and this is not needed.
 Resolution fine_resolution() {
   Resolution resolution;
   if (!test::sanitized) {
@@ -33,6 +33,7 @@ Resolution fine_resolution() {
     resolution.arc_yd /= 4.0;
     resolution.steps_per_sd *= 2;
     resolution.tee_refinement *= 2;
+    resolution.thinned = false;
   }
   return resolution;
 }
