@@ -46,7 +46,7 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, co
   for (;;) {
     if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
     if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at, look);
-    if (left < 1e-6) return {at, lie_on(ground), 0, false};
+    if (!(left >= 1e-6)) return {at, lie_on(ground), 0, false};
     // Between fairway and rough alone an edge met a little late only changes the roll a little.
     const double watch = left < look.trouble_yd ? 2.0 * step_yd : step_yd;
     const double step = std::min(left, std::max(watch, look.clearance_yd));

@@ -17,8 +17,10 @@ StrikeLattice solid_lattice_of(int steps_per_sd) {
 
 StrikeLattice poor_lattice_of(int refinement) {
   const int steps_per_sd = poor_steps_per_sd * refinement;
+  // At a long stride the last aim may lie between two that have nodes, so that these go on beyond it.
+  constexpr int furthest_aim = largest_aim + largest_lattice_stride;
   return {steps_per_sd, poor_direction_cut_sd,
-          poor_direction_cut_sd * steps_per_sd + largest_aim * refinement + lattice_phases};
+          poor_direction_cut_sd * steps_per_sd + furthest_aim * refinement + lattice_phases};
 }
 
 // As often as solid strikes have their usual steps.

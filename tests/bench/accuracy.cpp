@@ -45,16 +45,31 @@ struct RoundAt {
   double seconds = 0.0;
 };
 
+// As `gain` does it: looked for on one set of strikes, judged on another that the search has not seen.
+double judged_best(const PreparedHole& search, const PreparedHole& judge) {
+  const Plan plan = best_plan(search.model).exact.plan;
+  const ActionOf habit = habit_of(judge.model);
+  const auto play = [&](StateId state) {
+    const Action& action = plan[static_cast<std::size_t>(state)];
+    return action.swing >= 0 ? action : habit(state);
+  };
+  return std::min(evaluate_plan(judge.model, play).at_tee, habit_value(judge.model).at_tee);
+}
+
 RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {
   const Course course = scenario_course();
   const Baseline baseline = baseline_of(player);
   const Mesh mesh(resolution);
+  Resolution unseen = resolution;
+  unseen.phase = lattice_phases / 2;
+  const Mesh other_mesh(unseen);
   RoundAt round;
   round.strokes.resize(course.holes.size());
   const auto begun = std::chrono::steady_clock::now();
   tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
     const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, mesh);
-    round.strokes[i] = played == Played::habit ? habit_value(hole.model).at_tee : best_plan(hole.model).exact.at_tee;
+    const PreparedHole judge(course.holes[i], course.firmness, middle_tee, player, baseline, other_mesh);
+    round.strokes[i] = played == Played::habit ? habit_value(hole.model).at_tee : judged_best(hole, judge);
   });
   round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
   for (const double strokes : round.strokes) round.total += strokes;
