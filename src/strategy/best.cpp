@@ -23,6 +23,10 @@ constexpr double optimism = 0.05;
 // A search that tries everything leaves no more than this open.
 constexpr double complete_tolerance = 2e-7;
 
+// A shot that is replayed all but this often costs ten thousand strokes: it need not be watched for becoming the best,
+// and rounding would look like movement through it.
+constexpr double hardly_leaves = 1e-4;
+
 // Values of states, and a guess for those that have none (NaN): the baseline at their place, and what states of the
 // same lie are worth more than the baseline on average.
 std::vector<double> with_guesses(const HoleModel& model, const std::vector<double>& known) {
@@ -165,7 +169,7 @@ AimStrokes strokes_by_aim(const HoleModel& model, StateId state, const Candidate
   for (std::size_t aim = 0; aim < aims; ++aim) {
     const double leaves = 1.0 - sums.replay[aim];
     sums.strokes[aim] = leaves > 1e-9 ? sums.strokes[aim] / leaves : infinity;
-    if (leaves > 1e-9) least_leaving = std::min(least_leaving, leaves);
+    if (leaves > hardly_leaves) least_leaving = std::min(least_leaving, leaves);
   }
   return {std::move(sums.strokes), least_leaving};
 }
@@ -385,7 +389,7 @@ class Search {
     const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
     known.row = known.start_row;
-    if (known.row.replay < 1.0 - 1e-9) known.least_leaving = 1.0 - known.row.replay;
+    if (1.0 - known.row.replay > hardly_leaves) known.least_leaving = 1.0 - known.row.replay;
     for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
 
