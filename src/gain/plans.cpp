@@ -51,6 +51,8 @@ Resolution with_edges(Resolution resolution, const HoleModel& before, const Hole
 
 Resolution unseen(Resolution resolution) {
   resolution.phase = lattice_phases / 2;
+  // What is printed is to be right to a hundredth; what is only looked for need not be.
+  resolution.closeness = 8.0;
   return resolution;
 }
 

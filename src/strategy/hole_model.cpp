@@ -98,7 +98,8 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
       lattices_(&lattices),
       phase_(resolution.phase),
-      thinned_(resolution.thinned) {
+      thinned_(resolution.thinned),
+      closeness_(resolution.closeness) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);
     swings_[index] = full_swings(player, lie);
@@ -114,7 +115,8 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
 
 int HoleModel::stride_for(StateId state, double balls) const {
   if (!thinned_ || state == tee_state()) return 1;
-  const int wanted = balls >= 0.04 ? 1 : balls >= 0.01 ? 2 : balls >= 0.002 ? 3 : largest_lattice_stride;
+  const double taken = closeness_ * balls;
+  const int wanted = taken >= 0.04 ? 1 : taken >= 0.01 ? 2 : taken >= 0.002 ? 3 : largest_lattice_stride;
   return fitting_stride(state, wanted);
 }
 

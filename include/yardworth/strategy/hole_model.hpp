@@ -25,6 +25,8 @@ struct Resolution {
   int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
   // Strike fewer of the nodes where few balls come to (HoleModel::stride_for).
   bool thinned = true;
+  // How much oftener than they are come to states are taken to be for that: more is closer.
+  double closeness = 1.0;
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
   std::vector<double> edges_yd;
@@ -234,6 +236,7 @@ class HoleModel {
   const StrikeLattices* lattices_;
   int phase_ = 0;
   bool thinned_ = true;
+  double closeness_ = 1.0;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the
