@@ -8,6 +8,7 @@
 #include <cmath>
 #include <functional>
 #include <stdexcept>
+#include <utility>
 
 namespace yardworth {
 

@@ -47,6 +47,15 @@ std::optional<Firmness> firmness_named(std::string_view text) { return named_in(
 std::optional<HazardKind> hazard_kind_named(std::string_view text) { return named_in(hazard_names, text); }
 std::optional<Side> side_named(std::string_view text) { return named_in(side_names, text); }
 
+std::vector<LinePlace> corners_of(const Hazard& hazard) {
+  if (!hazard.corners.empty()) return hazard.corners;
+  double left = -hazard.far_yd;
+  double right = hazard.far_yd;
+  if (hazard.side == Side::left) right = -hazard.near_yd;
+  if (hazard.side == Side::right) left = hazard.near_yd;
+  return {{left, hazard.from_yd}, {left, hazard.to_yd}, {right, hazard.to_yd}, {right, hazard.from_yd}};
+}
+
 Hazard hazard_beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd) {
   Hazard hazard;
   hazard.kind = kind;

@@ -41,19 +41,6 @@ Polygon green_outline(const LineOfPlay& line, const GreenSize& green) {
   return outline;
 }
 
-Polygon hazard_outline(const LineOfPlay& line, const Hazard& hazard) {
-  if (!hazard.corners.empty()) return line.bend(hazard.corners);
-  switch (hazard.side.value_or(Side::across)) {
-    case Side::left:
-      return line.strip(hazard.from_yd, hazard.to_yd, -hazard.far_yd, -hazard.near_yd);
-    case Side::right:
-      return line.strip(hazard.from_yd, hazard.to_yd, hazard.near_yd, hazard.far_yd);
-    case Side::across:
-      break;
-  }
-  return line.strip(hazard.from_yd, hazard.to_yd, -hazard.far_yd, hazard.far_yd);
-}
-
 double signed_area(const Polygon& polygon) {
   double twice = 0.0;
   for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
@@ -106,7 +93,7 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
     add_area(Ground::fairway, -1, line_.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));
   }
   for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
-    add_area(ground_of(hole.hazards[i].kind), static_cast<int>(i), hazard_outline(line_, hole.hazards[i]));
+    add_area(ground_of(hole.hazards[i].kind), static_cast<int>(i), line_.bend(corners_of(hole.hazards[i])));
   }
   std::stable_sort(areas_.begin(), areas_.end(), [](const Area& a, const Area& b) { return a.ground < b.ground; });
   for (const Area& area : areas_) {

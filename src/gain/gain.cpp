@@ -46,7 +46,7 @@ struct HoleSetting {
       : models(map, tee, setting.golfers.before, setting.golfers.all_longer, setting.baseline, setting.lattices,
                setting.resolution),
         driver_longer(map, tee, setting.golfers.driver_longer, setting.baseline, setting.lattices,
-                      unseen(models.resolution)) {}
+                      judging(models.resolution)) {}
 
   HoleModels models;
   HoleModel driver_longer;

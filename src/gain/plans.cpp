@@ -42,6 +42,9 @@ ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
   return [&](Lie lie, Point from) { return action_near(model, plan, lie, from); };
 }
 
+namespace {
+
+// One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
 Resolution with_edges(Resolution resolution, const HoleModel& before, const HoleModel& after) {
   resolution.edges_yd = habit_edges_yd(before);
   const std::vector<double> more = habit_edges_yd(after);
@@ -49,12 +52,7 @@ Resolution with_edges(Resolution resolution, const HoleModel& before, const Hole
   return resolution;
 }
 
-Resolution unseen(Resolution resolution) {
-  resolution.phase = lattice_phases / 2;
-  // What is printed is to be right to a hundredth; what is only looked for need not be.
-  resolution.closeness = 8.0;
-  return resolution;
-}
+}  // namespace
 
 HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_before, const Player& player_after,
                        const Baseline& baseline, const StrikeLattices& lattices, const Resolution& wanted)
@@ -62,8 +60,8 @@ HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_befor
                             HoleModel(map, tee, player_after, baseline, lattices, wanted))),
       search_before(map, tee, player_before, baseline, lattices, resolution),
       search_after(map, tee, player_after, baseline, lattices, resolution),
-      before(map, tee, player_before, baseline, lattices, unseen(resolution)),
-      after(map, tee, player_after, baseline, lattices, unseen(resolution)) {}
+      before(map, tee, player_before, baseline, lattices, judging(resolution)),
+      after(map, tee, player_after, baseline, lattices, judging(resolution)) {}
 
 JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start,
                        const SearchOptions& options) {

@@ -28,13 +28,8 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& 
 // What a plan plays from any place. Model and plan must outlive it.
 ActionFrom near_plan(const HoleModel& model, const Plan& plan);
 
-// One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
-Resolution with_edges(Resolution resolution, const HoleModel& before, const HoleModel& after);
-
-// The same resolution on other strikes: those that a search has not seen.
-Resolution unseen(Resolution resolution);
-
-// One hole for a golfer before and after a change, on one grid of states. Plans are looked for on one set of strikes
+// One hole for a golfer before and after a change, on one grid of states, with rings where the habit of either changes
+// abruptly. Plans are looked for on one set of strikes
 // and judged on another that the search has not seen: of many actions weighed with small errors the best-looking owes
 // some of its looks to them. Holds references to all that it is made of.
 struct HoleModels {

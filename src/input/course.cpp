@@ -287,15 +287,6 @@ void read_strip(Fields& fields, const Setting& setting, const HoleReading& readi
   }
 }
 
-std::vector<LinePlace> corners_of(const Hazard& hazard) {
-  if (!hazard.corners.empty()) return hazard.corners;
-  double left = -hazard.far_yd;
-  double right = hazard.far_yd;
-  if (hazard.side == Side::left) right = -hazard.near_yd;
-  if (hazard.side == Side::right) left = hazard.near_yd;
-  return {{left, hazard.from_yd}, {left, hazard.to_yd}, {right, hazard.to_yd}, {right, hazard.from_yd}};
-}
-
 // Where the line turns towards a place the two legs end at the mitre before they reach it, and what lies wholly past it
 // on both has no ground of its own: the hole would be played as if the hazard were not there.
 void check_not_in_mitre(const Value& value, const Hazard& hazard, const Setting& setting, const HoleReading& reading,

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <optional>
 #include <stdexcept>
 #include <utility>
 
@@ -441,8 +440,8 @@ class Search {
     const Point from = model_->place_of(state);
     const double distance = distance_yd(from, model_->pin());
     for (const Candidate& candidate : candidates_at(*model_, lie, from, options_.aim_reach_sd)) {
-      const bool bounded = !options_.complete;
-      add_option(state, candidate, bounded ? least_.bound(distance, model_->swing_of(lie, candidate.action)) : 0.0);
+      const double bound = options_.complete ? 0.0 : least_.bound(distance, model_->swing_of(lie, candidate.action));
+      add_option(state, candidate, bound);
     }
   }
 

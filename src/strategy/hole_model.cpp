@@ -30,6 +30,12 @@ int poor_refinement(const Resolution& resolution) {
 
 }  // namespace
 
+Resolution judging(Resolution searched) {
+  searched.phase = lattice_phases / 2;
+  searched.closeness = 8.0;
+  return searched;
+}
+
 StrikeLattices::StrikeLattices(const Resolution& resolution)
     : solid(solid_lattice_of(resolution.steps_per_sd)),
       poor(poor_lattice_of(poor_refinement(resolution))),
@@ -98,7 +104,6 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
       lattices_(&lattices),
       phase_(resolution.phase),
-      thinned_(resolution.thinned),
       closeness_(resolution.closeness) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);
@@ -114,16 +119,20 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
 }
 
 int HoleModel::stride_for(StateId state, double balls) const {
-  if (!thinned_ || state == tee_state()) return 1;
-  const double taken = closeness_ * balls;
-  const int wanted = taken >= 0.04 ? 1 : taken >= 0.01 ? 2 : taken >= 0.002 ? 3 : largest_lattice_stride;
-  return fitting_stride(state, wanted);
+  if (state == tee_state()) return 1;
+  const auto as_many_as = [&](double usual) { return balls >= usual / closeness_; };
+  return fitting_stride(state, as_many_as(0.04)    ? 1
+                               : as_many_as(0.01)  ? 2
+                               : as_many_as(0.002) ? 3
+                                                   : largest_lattice_stride);
 }
 
 int HoleModel::fitting_stride(StateId state, int wanted) const {
-  const int steps_per_aim = solid_lattice(state).steps_per_sd() / aims_per_sd;
-  int stride = std::min(wanted, steps_per_aim);
-  while (steps_per_aim % stride != 0) --stride;
+  const int solid = solid_steps_per_aim(solid_lattice(state));
+  const int poor = poor_steps_per_aim(poor_lattice(state));
+  const auto fits = [&](int stride) { return solid % stride == 0 && (poor % stride == 0 || stride % poor == 0); };
+  int stride = wanted;
+  while (!fits(stride)) --stride;
   return stride;
 }
 

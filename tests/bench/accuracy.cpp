@@ -60,9 +60,7 @@ RoundAt play_round(const Player& player, const Resolution& resolution, Played pl
   const Course course = scenario_course();
   const Baseline baseline = baseline_of(player);
   const Mesh mesh(resolution);
-  Resolution unseen = resolution;
-  unseen.phase = lattice_phases / 2;
-  const Mesh other_mesh(unseen);
+  const Mesh other_mesh(judging(resolution));
   RoundAt round;
   round.strokes.resize(course.holes.size());
   const auto begun = std::chrono::steady_clock::now();

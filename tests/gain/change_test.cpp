@@ -138,6 +138,32 @@ TEST_CASE("a longer driver gains nothing from the tee of a par 3 that is played 
   }
 }
 
+TEST_CASE("a longer driver and longer irons: what the driver gives a par 3 played with an iron is nothing") {
+  const Course course = test::scenario_course();
+  const GainResult result =
+      gain_on(course, test::scenario_member("weekend-16-man"), {20.0, 6.0}, Method::play, PlanChoice::best);
+  int par_3s = 0;
+  for (const HoleGain& hole : result.answer().holes) {
+    if (hole.par != 3) continue;
+    CAPTURE(hole.number);
+    CHECK(hole.before.club != "driver");
+    CHECK(hole.strokes.from_tee() == 0.0);
+    ++par_3s;
+  }
+  CHECK(par_3s == 4);
+}
+
+TEST_CASE("one short club ends in an answer or in the sentence that there is none") {
+  Player player = standard_player(Band::from_21, Gender::men);
+  player.clubs = {player.clubs[player.clubs.size() / 2]};
+  player.clubs[0].carry_yd = 30.0;
+  player.clubs[0].roll_yd = 3.0;
+  CHECK_THROWS_AS(gain_on(test::scenario_course(), player, {0.0, 6.0}, Method::play, PlanChoice::best), CannotFinish);
+  CHECK(gain_on(test::course_of({test::open_hole(1, 300.0)}), player, {0.0, 6.0}, Method::play, PlanChoice::best)
+            .answer()
+            .round.before > 8.0);
+}
+
 TEST_CASE("a bag without a driver gains nothing from a longer one") {
   Player player = standard_player(Band::from_13_to_20, Gender::men);
   player.clubs.erase(player.clubs.begin());

@@ -107,7 +107,7 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
   const Baseline baseline = test::baseline_of(player);
   // With every strike, and as the program does it.
   Resolution every_strike;
-  every_strike.thinned = false;
+  every_strike.closeness = every_node;
   const test::Mesh mesh(every_strike);
   const test::Mesh thinned;
   const int plays = test::repeats(40000);

@@ -5,6 +5,7 @@
 #include <boost/random/uniform_int_distribution.hpp>
 #include <boost/random/uniform_real_distribution.hpp>
 #include <cmath>
+#include <limits>
 #include <string>
 #include <utility>
 
@@ -162,6 +163,13 @@ Rest rolled_finely(const HoleMap& map, Point from, Point direction, double carry
     at = at + std::min(step, left * factor) * direction;
     left -= step / factor;
   }
+}
+
+TEST_CASE("a roll that is not a number ends") {
+  const HoleMap map = map_with({});
+  const double nothing = std::numeric_limits<double>::quiet_NaN();
+  CHECK_FALSE(come_to_rest(map, tee, forward, 200.0, nothing).replay);
+  CHECK_FALSE(come_to_rest(map, tee, forward, nothing, nothing).replay);
 }
 
 TEST_CASE("random shots on every hole of two courses") {

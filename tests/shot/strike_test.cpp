@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
@@ -73,6 +74,47 @@ TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
     // Fat tails: more than a normal of the same spread has beyond twice that spread, in spite of the cut.
     const double beyond = 1.0 - cut.cdf(2.5 * std::sqrt(variance)) + cut.cdf(-2.5 * std::sqrt(variance));
     if (which % 2 == 0) CHECK(beyond > 2.0 * boost::math::cdf(boost::math::normal_distribution<double>(), -2.5));
+  }
+}
+
+// Against Boost.Math's integration of the same density.
+TEST_CASE("every second, third or sixth node has the weights of the same cut t") {
+  const StrikeLattices lattices{Resolution{}};
+  for (int which = 0; which < 4; ++which) {
+    const StrikeLattice& lattice = lattice_of(lattices, which);
+    const double steps = lattice.steps_per_sd();
+    const double variance = CutStudent(lattice.half_width() / steps).expectation([](double z) { return z * z; });
+    for (const int stride : {2, 3, 6}) {
+      CAPTURE(which);
+      CAPTURE(stride);
+      const std::vector<double>& weights = lattice.weights(stride);
+      REQUIRE(weights.size() == static_cast<std::size_t>(2 * lattice.half_width() / stride + 1));
+      double sum = 0.0;
+      double squares = 0.0;
+      for (std::size_t i = 0; i < weights.size(); ++i) {
+        const double z = (static_cast<int>(i) * stride - lattice.half_width()) / steps;
+        sum += weights[i];
+        squares += weights[i] * z * z;
+      }
+      CHECK(sum == doctest::Approx(1.0).epsilon(1e-12));
+      CHECK(squares == doctest::Approx(variance).epsilon(0.05));
+    }
+  }
+}
+
+// A stride longer than the step between aims strikes nodes beyond those of the last aim.
+TEST_CASE("lattices reach as far as any aim, phase and stride ask") {
+  Resolution fine;
+  fine.steps_per_sd *= 4;
+  for (const Resolution& resolution : {Resolution{}, fine}) {
+    const StrikeLattices lattices{resolution};
+    for (int which = 0; which < 4; ++which) {
+      CAPTURE(which);
+      const StrikeLattice& lattice = lattice_of(lattices, which);
+      const int steps_per_aim = which % 2 == 0 ? solid_steps_per_aim(lattice) : poor_steps_per_aim(lattice);
+      const int beyond = std::max(0, largest_lattice_stride - steps_per_aim);
+      CHECK(lattice.reach() >= largest_aim * steps_per_aim + beyond + lattice.half_width() + lattice_phases - 1);
+    }
   }
 }
 

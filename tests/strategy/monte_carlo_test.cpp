@@ -33,7 +33,7 @@ Resolution fine_resolution() {
     resolution.arc_yd /= 4.0;
     resolution.steps_per_sd *= 2;
     resolution.tee_refinement *= 2;
-    resolution.thinned = false;
+    resolution.closeness = every_node;
   }
   return resolution;
 }

@@ -7,6 +7,7 @@
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
+#include "yardworth/strategy/strikes.hpp"
 
 namespace yardworth {
 namespace {
@@ -81,13 +82,37 @@ TEST_CASE("no action at any state beats the best plan: the largest Bellman resid
   }
 }
 
+// Otherwise the nodes of one aim would not be those of the next moved by an aim.
+TEST_CASE("every stride fits the steps between aims, at any resolution") {
+  for (const int finer : {1, 2, 4}) {
+    Resolution resolution;
+    resolution.steps_per_sd *= finer;
+    const Round round("weekend-16-man", resolution);
+    const test::PreparedHole here = round.prepare(round.course.holes.front());
+    for (const StateId state : {StateId{0}, here.model.tee_state()}) {
+      for (int wanted = 1; wanted <= largest_lattice_stride; ++wanted) {
+        const int stride = here.model.fitting_stride(state, wanted);
+        CAPTURE(finer);
+        CAPTURE(stride);
+        CHECK(stride >= 1);
+        CHECK(stride <= wanted);
+        const auto [solid, poor] = strata_of(here.model, state, here.model.swings(Lie::tee).front(), stride);
+        CHECK(solid.steps_per_aim % stride == 0);
+        CHECK((poor.steps_per_aim % stride == 0 || stride % poor.steps_per_aim == 0));
+        CHECK_FALSE(solid.weights().empty());
+        CHECK_FALSE(poor.weights().empty());
+      }
+    }
+  }
+}
+
 // Not met on every hole since a club may be played down to the hole by more than one club: the screen leaves up to a
 // few thousandths of a stroke. The check stays to show how many.
 TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything" *
           doctest::may_fail()) {
   // The quick search strikes coarsely where few balls come; both plans are judged on every strike.
   Resolution every_strike;
-  every_strike.thinned = false;
+  every_strike.closeness = every_node;
   const Round round("weekend-16-man");
   const Round judge("weekend-16-man", every_strike);
   std::printf("hole     quick  complete  difference\n");

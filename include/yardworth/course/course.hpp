@@ -53,6 +53,9 @@ struct Hazard {
   std::vector<LinePlace> corners;  // not empty: the hazard is this polygon
 };
 
+// The corners of a hazard as the line of play tells them, before the line bends them.
+std::vector<LinePlace> corners_of(const Hazard& hazard);
+
 // A hazard along one side of the line.
 Hazard hazard_beside(HazardKind kind, Side side, double from_yd, double to_yd, double near_yd, double far_yd);
 

@@ -23,6 +23,7 @@ inline constexpr int poor_direction_cut_sd = 3;
 // The standard normal deviate cut at +-carry_cut_sd that has the share u in (0, 1) below it.
 double cut_normal_quantile(double u);
 
+// The largest stride at which a lattice may be struck: every sixth node.
 inline constexpr int largest_lattice_stride = 6;
 
 // The two-dimensional rule that turns expectations over strikes into sums, seen along one coordinate: direction.

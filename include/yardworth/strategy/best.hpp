@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 
 #include "yardworth/strategy/plan.hpp"
 
@@ -10,16 +9,17 @@ namespace yardworth {
 // How the best plan is looked for.
 struct SearchOptions {
   // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
-  // the best are not tried on all of it.
+  // the best are not struck as closely as their state deserves (HoleModel::stride_for).
   double screen_margin = 0.08;
-  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are tried on all of
-  // the lattice.
+  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are looked at again.
   int fine_aims = 2;
-  // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them.
+  // States that fewer balls than this come to, of one struck from the tee, are left as the start plays them. 0: all
+  // are looked at, at every node.
   double least_visits = 1e-4;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
-  // A state is not tried again while nothing it may lead to has moved by more than this, in strokes.
+  // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
+  // allows 2e-7 at most.
   double tolerance = 1e-4;
   // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
   int aim_reach_sd = 2;
@@ -31,7 +31,7 @@ struct BestPlan {
   std::vector<double> value;  // the same, with the guess for states that were not considered
   int considered = 0;         // states
   int sweeps = 0;             // policy iterations
-  std::int64_t fans = 0;      // swings weighed at every aim on the whole lattice
+  std::int64_t fans = 0;      // swings struck as closely as their state deserves
 };
 
 // Policy iteration, each sweep nearest states first with the values just found and then an exact evaluation, from a

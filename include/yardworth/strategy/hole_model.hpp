@@ -2,9 +2,11 @@
 
 #include <array>
 #include <cmath>
+#include <limits>
 #include <vector>
 
 #include "yardworth/baseline/baseline.hpp"
+#include "yardworth/core/whole_part.hpp"
 #include "yardworth/course/hole_map.hpp"
 #include "yardworth/player/golfer.hpp"
 #include "yardworth/shot/rest.hpp"
@@ -23,9 +25,8 @@ struct Resolution {
   double arc_yd = 22.0;    // between states along a ring
   int steps_per_sd = 24;   // strike lattice; a multiple of 4
   int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
-  // Strike fewer of the nodes where few balls come to (HoleModel::stride_for).
-  bool thinned = true;
-  // How much oftener than they are come to states are taken to be for that: more is closer.
+  // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for); every_node
+  // leaves out none.
   double closeness = 1.0;
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
@@ -35,6 +36,13 @@ struct Resolution {
   int phase = 0;
 };
 
+// Resolution::closeness at which every state is struck at every node.
+inline constexpr double every_node = std::numeric_limits<double>::infinity();
+
+// The same grid to judge plans on that were looked for at a resolution: other strikes, which the search has not seen,
+// and more of them, since what is printed is to be right to a hundredth and what is only looked for need not be.
+Resolution judging(Resolution searched);
+
 // The aims searched lie this share of the direction spread apart.
 inline constexpr int aims_per_sd = 4;
 
@@ -43,6 +51,13 @@ inline constexpr int largest_aim = 48;
 
 // States begin at this many different carries of a lattice, those of the nodes from 0 on.
 inline constexpr int lattice_phases = 233;
+
+// Steps of a lattice from one aim to the next. A poor strike's spread is poor_direction_factor times wider, so fewer of
+// its steps make up the same angle.
+inline int solid_steps_per_aim(const StrikeLattice& solid) { return solid.steps_per_sd() / aims_per_sd; }
+inline int poor_steps_per_aim(const StrikeLattice& poor) {
+  return static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
+}
 
 // The strike lattices of a resolution, made once and shared by all holes.
 struct StrikeLattices {
@@ -215,7 +230,8 @@ class HoleModel {
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
   // less often than once in a thousand holes, and a few strikes are enough for them.
   int stride_for(StateId state, double balls) const;
-  // The largest stride up to one wanted that fits into the step between aims, since all aims share the nodes.
+  // The largest stride up to one wanted that fits the steps between aims, since all aims share the nodes: it divides
+  // that of solid strikes, and divides or is a multiple of that of poor ones.
   int fitting_stride(StateId state, int wanted) const;
   // The strike lattices: of the tee shot, and of all others.
   const StrikeLattice& solid_lattice(StateId state) const {
@@ -235,7 +251,6 @@ class HoleModel {
   std::vector<Point> places_;
   const StrikeLattices* lattices_;
   int phase_ = 0;
-  bool thinned_ = true;
   double closeness_ = 1.0;
 };
 

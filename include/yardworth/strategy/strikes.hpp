@@ -29,9 +29,8 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
   const StrikeLattice& solid = model.solid_lattice(state);
   const StrikeLattice& poor = model.poor_lattice(state);
   const double aim_rad = swing.direction_scale_rad / aims_per_sd;
-  const int solid_steps = solid.steps_per_sd() / aims_per_sd;
-  // A poor strike's spread is poor_direction_factor times wider, so fewer of its steps make up the same angle.
-  const int poor_steps = static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
+  const int solid_steps = solid_steps_per_aim(solid);
+  const int poor_steps = poor_steps_per_aim(poor);
   // The heaviest nodes are few: begun at the same carries everywhere they would err the same way everywhere. Other
   // states begin elsewhere, so that their errors cancel. The tee shot has nodes enough.
   const int place = state == model.tee_state() ? 0 : (state % (model.state_count() / 4)) * 89;
