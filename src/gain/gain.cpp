@@ -85,7 +85,7 @@ void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanV
                     const ActionFrom& from_before, const PlanValue& after, const ActionFrom& from_after,
                     HoleGain& gain) {
   if (!setting.request.describe_play) {
-    gain.strokes_variance = strokes_variance(hole.models.before, before);
+    if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(hole.models.before, before);
     return;
   }
   gain.play_before =
@@ -289,6 +289,8 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
     here.change.driver_carry_yd = i * step_yd;
     here.change.irons_carry_yd = irons_per_yard * here.change.driver_carry_yd;
     if (here.plan == PlanChoice::both) here.plan = PlanChoice::best;
+    // A point is four values: what else a gain tells would be worked out for nothing.
+    here.describe_play = here.spread_of_score = false;
     curve.push_back({here.change, compute_gain(course, player, baseline, here).answer().round});
   }
   return curve;

@@ -105,14 +105,31 @@ std::vector<double> expected_visits(const HoleModel& model, const PlanValue& pla
   return visits;
 }
 
-double short_game_variance(double expected, double added_per_stroke) {
+double two_numbers_variance(double expected) {
   const double share = expected - std::floor(expected);
-  return share * (1.0 - share) + added_per_stroke * std::max(0.0, expected - 1.0);
+  return share * (1.0 - share);
+}
+
+double short_game_variance(double expected) {
+  // Drawn with ShortGame::draw_strokes for the golfers of all rows from every lie: medians.
+  struct Knot {
+    double expected;
+    double variance;
+  };
+  constexpr Knot knots[] = {{1.0, 0.0},  {1.1, 0.1},  {1.3, 0.222}, {1.6, 0.29}, {1.9, 0.2},  {2.0, 0.165}, {2.2, 0.21},
+                            {2.4, 0.28}, {2.7, 0.36}, {3.0, 0.5},   {3.3, 0.64}, {3.6, 0.81}, {4.4, 1.37}};
+  std::size_t upper = 1;
+  while (upper + 1 < std::size(knots) && expected > knots[upper].expected) ++upper;
+  const Knot& a = knots[upper - 1];
+  const Knot& b = knots[upper];
+  const double share = (std::max(1.0, expected) - a.expected) / (b.expected - a.expected);
+  return std::lerp(a.variance, b.variance, share);
 }
 
 namespace {
 
-double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke, Outcomes& outcomes) {
+double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game_spread,
+                        Outcomes& outcomes) {
   const std::vector<double> value = filled_values(model, planned.value);
   const std::vector<double> visits = expected_visits(model, planned);
   double variance = 0.0;
@@ -126,7 +143,7 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, double
       double worth = settled.worth(value);
       if (settled.kind == Settled::Kind::replay) worth += value[index];
       if (settled.kind == Settled::Kind::holed) {
-        short_game += weight * short_game_variance(worth - rest.penalty_strokes, added_per_stroke);
+        short_game += weight * short_game_spread(worth - rest.penalty_strokes);
       }
       mean += weight * worth;
       squares += weight * worth * worth;
@@ -138,9 +155,9 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, double
 
 }  // namespace
 
-double strokes_variance(const HoleModel& model, const PlanValue& planned, double added_per_stroke) {
+double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game) {
   Outcomes outcomes(model, planned, store_of_thread());
-  return strokes_variance(model, planned, added_per_stroke, outcomes);
+  return strokes_variance(model, planned, short_game, outcomes);
 }
 
 namespace {
@@ -351,7 +368,7 @@ HolePlay describe_play(const HoleModel& model, const Player& player, const PlanV
                        const ActionFrom& action_from, int par, Units units) {
   HolePlay play;
   Outcomes outcomes(model, planned, store_of_thread());
-  play.strokes_variance = strokes_variance(model, planned, short_game_added_variance, outcomes);
+  play.strokes_variance = strokes_variance(model, planned, short_game_variance, outcomes);
   play.green_in_regulation = Regulation(model, planned, par, outcomes).green();
   if (par > 3) play.approach = Approaches(model, player, planned, action_from, outcomes).clubs();
   play.hazards = hazards_met(model, planned.plan[static_cast<std::size_t>(model.tee_state())], units);

@@ -2,14 +2,17 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <numeric>
+#include <utility>
 
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
+#include "yardworth/shot/short_game.hpp"
 #include "yardworth/strategy/simulate.hpp"
 
 namespace yardworth {
@@ -76,11 +79,75 @@ const HazardMet& met(const HolePlay& play, int hazard) {
 
 }  // namespace
 
-TEST_CASE("the spread of the short game: two whole numbers and a little more") {
-  CHECK(short_game_variance(2.0, 0.0) == 0.0);
-  CHECK(short_game_variance(2.5, 0.0) == 0.25);
+TEST_CASE("two whole numbers vary least") {
+  CHECK(two_numbers_variance(2.0) == 0.0);
+  CHECK(two_numbers_variance(2.5) == 0.25);
   CHECK(short_game_variance(1.0) == 0.0);
-  CHECK(short_game_variance(2.5) == doctest::Approx(0.25 + 1.5 * 0.11));
+  CHECK(short_game_variance(0.9) == 0.0);
+  for (double expected = 1.05; expected < 5.0; expected += 0.05) {
+    CAPTURE(expected);
+    CHECK(short_game_variance(expected) > two_numbers_variance(expected) - 0.01);
+  }
+}
+
+// The second road: putts, chips and pitches drawn one by one.
+TEST_CASE("the spread of the short game agrees with strokes drawn") {
+  RandomEngine engine(21);
+  const int draws = test::repeats(10000);
+  for (const double index : {-6.0, 3.0, 16.5, 26.0}) {
+    const Skill skill = skill_of(index, Gender::men);
+    const Putting putting(skill.putting);
+    const ShortGame short_game(skill.short_game, putting);
+    for (const auto& [lie, yards] :
+         {std::pair{Lie::green, 2.0}, std::pair{Lie::green, 8.0}, std::pair{Lie::green, 20.0},
+          std::pair{Lie::fairway, 15.0}, std::pair{Lie::fairway, 45.0}, std::pair{Lie::rough, 10.0},
+          std::pair{Lie::rough, 30.0}, std::pair{Lie::bunker, 12.0}}) {
+      double sum = 0.0;
+      double squares = 0.0;
+      for (int i = 0; i < draws; ++i) {
+        const int strokes = short_game.draw_strokes(lie, yards, engine);
+        sum += strokes;
+        squares += strokes * strokes;
+      }
+      const double mean = sum / draws;
+      const double variance = squares / draws - mean * mean;
+      CAPTURE(index);
+      CAPTURE(name(lie));
+      CAPTURE(yards);
+      CAPTURE(mean);
+      // One line for all golfers, putts and chips alike: right to about 0.1, and to a third where strokes are many.
+      CHECK(std::abs(variance - short_game_variance(mean)) < 0.1 + 0.33 * std::max(0.0, variance - 0.3));
+    }
+  }
+}
+
+// And the whole hole, down to the last putt.
+TEST_CASE("the variance of a hole agrees with plays that are holed out") {
+  const Course course = test::scenario_course();
+  const test::Mesh mesh;
+  for (const Band band : {Band::scratch, Band::from_13_to_20}) {
+    const Player player = standard_player(band, Gender::men);
+    const Baseline baseline(derived_table(band, Gender::men));
+    const Putting putting(player.skill.putting);
+    const ShortGame short_game(player.skill.short_game, putting);
+    const FinishFrom finish = [&](Lie lie, double yards, RandomEngine& engine) {
+      return short_game.draw_strokes(lie, yards, engine);
+    };
+    const test::PreparedHole here(course.holes[0], course.firmness, test::middle_tee, player, baseline, mesh);
+    const double exact = std::sqrt(strokes_variance(here.model, test::habit_value(here.model)));
+    RandomEngine engine(9);
+    const int plays = test::repeats(40000);
+    double sum = 0.0;
+    double squares = 0.0;
+    for (int i = 0; i < plays; ++i) {
+      const int strokes = play_hole(here.model, habit_at(here.model), finish, engine);
+      sum += strokes;
+      squares += strokes * strokes;
+    }
+    const double drawn = std::sqrt(squares / plays - (sum / plays) * (sum / plays));
+    std::printf("%s: spread of strokes, holed out: exact %.4f, sampled %.4f\n", player.label.c_str(), exact, drawn);
+    CHECK(exact == doctest::Approx(drawn).epsilon(test::sanitized ? 0.1 : 0.04));
+  }
 }
 
 TEST_CASE("the variance of a hole agrees with plays of it") {
@@ -91,7 +158,7 @@ TEST_CASE("the variance of a hole agrees with plays of it") {
     const Baseline baseline = test::baseline_of(player);
     for (const std::size_t hole : {std::size_t{0}, std::size_t{5}, std::size_t{9}, std::size_t{17}}) {
       const test::PreparedHole here(course.holes[hole], course.firmness, test::middle_tee, player, baseline, mesh);
-      const double exact = std::sqrt(strokes_variance(here.model, test::habit_value(here.model), 0.0));
+      const double exact = std::sqrt(strokes_variance(here.model, test::habit_value(here.model), two_numbers_variance));
       const SampledMean sampled = sample_hole(here.model, habit_at(here.model), test::repeats(60000), 40 + hole);
       std::printf("%s, hole %zu: spread of strokes exact %.4f, sampled %.4f\n", member, hole + 1, exact,
                   sampled.spread);

@@ -63,8 +63,8 @@ struct HoleGain {
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
   std::string plan_change;         // why the plan changed, in a golfer's words; empty where it did not
-  // Of the answer's plan with method play: the variance of the strokes of one play before the change, and, where the
-  // request asks for it, how the hole is played.
+  // Of the answer's plan with method play, where the request asks for it: the variance of the strokes of one play
+  // before the change, and how the hole is played.
   double strokes_variance = 0.0;
   std::optional<HolePlay> play_before = std::nullopt;
   std::optional<HolePlay> play_after = std::nullopt;
@@ -80,8 +80,9 @@ struct GainRequest {
   DistanceChange change;
   Method method = Method::play;
   PlanChoice plan = PlanChoice::both;
-  int threads = 0;             // 0: as many as there are cores; the result does not depend on it
-  bool describe_play = false;  // with method play: how each hole is played, before and after
+  int threads = 0;              // 0: as many as there are cores; the result does not depend on it
+  bool describe_play = false;   // with method play: how each hole is played, before and after
+  bool spread_of_score = true;  // with method play: HoleGain::strokes_variance; with describe_play it comes anyway
 };
 
 struct GainResult {

@@ -39,16 +39,19 @@ struct HolePlay {
 // The expected number of balls struck from each state in one play of the hole, replays included.
 std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned);
 
-// What the strokes of the short game spread, in strokes squared, where `expected` of them (>= 1) are expected: of the
-// two whole numbers around it, and added_per_stroke for each stroke beyond the first, since some take three more where
-// most take two. Common practice, no source.
-inline constexpr double short_game_added_variance = 0.11;
-double short_game_variance(double expected, double added_per_stroke = short_game_added_variance);
+// The variance, in strokes squared, of strokes of which `expected` (>= 1) are expected. docs/model.md, "Spread of the
+// score".
+using VarianceOf = double (*)(double expected);
+
+// Of the short game, putts included: what it is for the golfers of the bands, drawn stroke by stroke, whose variance
+// depends on hardly anything but how many strokes they expect. Straight lines between a dozen points.
+double short_game_variance(double expected);
+// Of the two whole numbers around the expectation: the least that whole numbers can have.
+double two_numbers_variance(double expected);
 
 // The variance of the strokes of one play of the hole. What is left to play changes by surprises that do not depend on
 // one another, so the variance is the sum of their squares over the states that are visited.
-double strokes_variance(const HoleModel& model, const PlanValue& planned,
-                        double added_per_stroke = short_game_added_variance);
+double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game = short_game_variance);
 
 // action_from says what the plan plays from any place: clubs are told by where the balls lie, not by the states around.
 // Words are in the units given; par 3 to 6.
