@@ -2,13 +2,18 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+#include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
 
 #include "derive/least_squares.hpp"
 #include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/drive_spread.hpp"
 #include "yardworth/derive/scores.hpp"
 #include "yardworth/shot/putting.hpp"
+#include "yardworth/shot/short_game.hpp"
 #include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
@@ -68,10 +73,9 @@ double driver_roll_share(double index) {
 // as reported): the middles, those of amateurs times a factor that what they hit from 150 yards pins. Those who score
 // 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor strikes are among those drives.
 double driver_direction_sd_rad(double index, double scratch_deg, double amateur_factor, double poor_strike) {
-  constexpr double poor_variance = 2.5;  // of a poor strike's direction over a solid one's: 1.75 squared, cut
   const double all = radians(
       at({{tour_index, 3.5}, {0.0, scratch_deg}, {8.0, 6.5 * amateur_factor}, {26.0, 8.0 * amateur_factor}}, index));
-  return all / std::sqrt(1.0 + poor_strike * (poor_variance - 1.0));
+  return solid_drives_sd_rad(all, poor_strike);
 }
 
 // The length of putt of which half are holed: tour 8 ft, 0-9 handicap 6, golfers around 90 5 (Broadie, as reported).
@@ -91,6 +95,27 @@ double direction_for_half(double feet, double distance_sd_share) {
   return radians(0.5 * (bracket.first + bracket.second));
 }
 
+// Where the short game ends and full shots begin the same strokes must be asked by both: what it asks less what they
+// do, at a distance that both can tell.
+constexpr double seam_yd = 60.0;
+constexpr std::array<Lie, 4> seam_lies = {Lie::fairway, Lie::rough, Lie::bunker, Lie::recovery};
+constexpr std::array<Touch ShortGameSkill::*, 4> touches = {&ShortGameSkill::fairway, &ShortGameSkill::rough,
+                                                            &ShortGameSkill::bunker, &ShortGameSkill::recovery};
+
+// The spread of carry, as a share of it, of a wedge over that of the driver. Nearly the same share for all clubs, so
+// that spreads in yards rise with their length; a little more for wedges, of which the loft makes more of every change
+// in the strike. Common practice, no source.
+constexpr double wedge_over_driver_share = 1.2;
+
+// Where the numbers of a skill are set down.
+constexpr std::array<double, 7> row_indexes = {tour_index, 0.0, 3.0, 9.0, 16.5, 26.0, 36.0};
+
+std::array<std::vector<Node>, 4> begin_looseness() {
+  std::vector<Node> nodes;
+  for (const double index : row_indexes) nodes.push_back({index, 0.0});
+  return {nodes, nodes, nodes, nodes};
+}
+
 // Everything that makes a skill of an index; filled stage by stage.
 struct SkillModel {
   // From tour through scratch to a measured amateur.
@@ -102,33 +127,36 @@ struct SkillModel {
 
   Skill tour;
   std::vector<Node> putt_direction_sd;
-  double ninety_spread = 2.25;    // spreads of ninety over those of tour
-  double ninety_direction = 0.8;  // what of that goes for directions; and on the middles of the published ranges
-  double ninety_poor = 0.06;      // common practice, no source
-  double bogey_looseness = 1.4;   // of the short game over tour's: spreads 1 + looseness times as wide
+  double ninety_spread = 1.95;  // spreads of ninety over those of tour
+  // What of that goes for directions; and on the middles of the published ranges. With the middles themselves the two
+  // facts from 150 yards cannot both be met; the less, the nearer they come, and this is well inside the ranges.
+  double ninety_direction = 0.75;
+  double ninety_poor = 0.18;
+  // Of the short game over tour's, by seam_lies: spreads 1 + looseness times as wide.
+  std::array<std::vector<Node>, 4> looseness = begin_looseness();
   // How far scratch stands from tour in all that is not a published measurement, as a share of how far a straight line
   // in the Handicap Index from tour to the amateurs who were measured would put it.
-  double scratch_distance = 0.4;
+  double scratch_distance = 0.1;
 
   Skill of(double index, Gender gender) const;
   Skill rated(Band band, Gender gender) const;
 };
 
-// What a lie does at an index, tour's effect known. On tour that is of championship rough and sand; of what others play
-// from, the factors at 0 and 20 are common practice, no source.
-LieEffect effect_at(const LieEffect& tour, const LieEffect& scratch, const LieEffect& bogey, double index) {
-  constexpr double bogey_index = 20.0;
-  const auto between = [&](double LieEffect::*number) {
-    return at({{tour_index, tour.*number}, {0.0, scratch.*number}, {bogey_index, bogey.*number}}, index);
-  };
-  return {between(&LieEffect::carry_factor), between(&LieEffect::carry_sd_factor),
-          between(&LieEffect::direction_sd_factor), between(&LieEffect::poor_strike_added)};
+// What a lie does at an index: to scratch golfers what it does to tour, whose effect is fitted; to others more, by what
+// is added at 20 in proportion to the index (common practice, no source).
+LieEffect effect_at(const LieEffect& tour, const LieEffect& added_at_20, double index) {
+  const double share = std::max(0.0, index) / 20.0;
+  return {tour.carry_factor + share * added_at_20.carry_factor,
+          tour.carry_sd_factor + share * added_at_20.carry_sd_factor,
+          tour.direction_sd_factor + share * added_at_20.direction_sd_factor,
+          tour.poor_strike_added + share * added_at_20.poor_strike_added};
 }
 
-Touch loosened(const Touch& tour, double looseness) {
-  // Common practice, no source: whose spread is twice as wide strikes six in a hundred more poorly.
+// A tour golfer's touch with spreads 1 + looseness times as wide; of the strokes that tour strikes well, some more are
+// poor.
+Touch loosened(const Touch& tour, double looseness, double poor_strike_added) {
   return {tour.spread_floor_yd * (1.0 + looseness), tour.spread_share * (1.0 + looseness),
-          tour.poor_strike + 0.06 * looseness};
+          tour.poor_strike + (1.0 - tour.poor_strike) * poor_strike_added};
 }
 
 Skill SkillModel::of(double index, Gender gender) const {
@@ -144,13 +172,13 @@ Skill SkillModel::of(double index, Gender gender) const {
   skill.wedge_poor_strike = between(index, tour.wedge_poor_strike, ninety_index, ninety_poor);
   skill.driver_direction_sd_rad = driver_direction_sd_rad(index, between(0.0, 3.5, 8.0, 6.5 * ninety_direction),
                                                           ninety_direction, skill.driver_poor_strike);
-  skill.rough = effect_at(tour.rough, {0.94, 1.3, 1.2, 0.02}, {0.90, 1.35, 1.25, 0.06}, index);
-  skill.bunker = effect_at(tour.bunker, {0.80, 1.5, 1.25, 0.06}, {0.74, 1.6, 1.3, 0.15}, index);
-  skill.recovery = effect_at(tour.recovery, {0.75, 2.5, 2.0, 0.40}, {0.65, 2.5, 2.0, 0.45}, index);
-  const double looseness = between(index, 0.0, typical_handicap_index(Band::bogey, gender), bogey_looseness);
-  for (Touch ShortGameSkill::*lie :
-       {&ShortGameSkill::fairway, &ShortGameSkill::rough, &ShortGameSkill::bunker, &ShortGameSkill::recovery}) {
-    skill.short_game.*lie = loosened(tour.short_game.*lie, looseness);
+  skill.rough = effect_at(tour.rough, {-0.04, 0.05, 0.05, 0.04}, index);
+  skill.bunker = effect_at(tour.bunker, {-0.06, 0.1, 0.05, 0.09}, index);
+  skill.recovery = effect_at(tour.recovery, {-0.1, 0.0, 0.0, 0.05}, index);
+  // Who strikes six in a hundred more wedges poorly does so with chips: common practice, no source.
+  const double poor_added = skill.wedge_poor_strike - tour.wedge_poor_strike;
+  for (std::size_t i = 0; i < seam_lies.size(); ++i) {
+    skill.short_game.*touches[i] = loosened(tour.short_game.*touches[i], at(looseness[i], index), poor_added);
   }
   skill.putting.direction_sd_rad = at(putt_direction_sd, index);
   skill.putting.distance_sd_share *= skill.putting.direction_sd_rad / tour.putting.direction_sd_rad;
@@ -180,29 +208,41 @@ void fit_putting(SkillModel& model) {
   }
 }
 
+// As derived, by seam_lies; the table has a cell there.
+std::array<double, 4> full_shots_at_seam(const BaselineTable& derived) {
+  std::array<double, 4> strokes{};
+  const std::array<const BaselineColumn*, 4> columns = {&derived.fairway, &derived.rough, &derived.bunker,
+                                                        &derived.recovery};
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const std::vector<double>& distance = columns[i]->distance;
+    const auto cell = std::find(distance.begin(), distance.end(), seam_yd) - distance.begin();
+    strokes[i] = columns[i]->strokes.at(static_cast<std::size_t>(cell));
+  }
+  return strokes;
+}
+
 // Stage 2. The numbers of a tour golfer that the tour table pins, as factors of a first guess.
 Skill tour_skill(const Skill& begun, const std::vector<double>& x) {
   Skill skill = begun;
   skill.driver_roll_yd = driver_total_yd(tour_index, Gender::men) * driver_roll_share(tour_index);
   skill.driver_carry_yd = driver_total_yd(tour_index, Gender::men) - skill.driver_roll_yd;
-  skill.wedge_direction_sd_rad = radians(1.75 * x[0]);
-  skill.driver_carry_sd_share = 0.0295 * x[1];
-  skill.wedge_carry_sd_share = 0.061 * x[2];
-  skill.driver_poor_strike = 0.0267 * x[3];
-  skill.wedge_poor_strike = 0.0184 * x[4];
+  skill.wedge_direction_sd_rad = radians(2.1 * x[0]);
+  skill.driver_carry_sd_share = 0.044 * x[1];
+  skill.wedge_carry_sd_share = wedge_over_driver_share * skill.driver_carry_sd_share;
+  skill.driver_poor_strike = skill.wedge_poor_strike = 0.0275 * x[2];
   skill.driver_direction_sd_rad = driver_direction_sd_rad(tour_index, 4.0, 1.0, skill.driver_poor_strike);
-  skill.fairway = {1.0, 1.0 + 0.16 * x[5], 1.0 + 0.16 * x[5], 0.02};
-  skill.rough = {0.95, 1.0 + 0.471 * x[6], 1.0 + 0.283 * x[6], 0.0897 * x[7]};
-  skill.bunker = {0.691 * x[8], 1.0 + 0.692 * x[9], 1.0 + 0.346 * x[9], 0.113 * x[10]};
-  skill.recovery = {0.867 * x[11], 3.5, 2.6, 0.593 * x[12]};
-  skill.short_game.fairway = {1.03 * x[13], 0.0773 * x[14], 0.01};
-  skill.short_game.rough = {1.73 * x[15], 0.115 * x[16], 0.02};
-  skill.short_game.bunker = {0.221 * x[17], 0.162 * x[18], 0.03};
+  skill.fairway = {1.0, 1.0 + 0.06 * x[3], 1.0 + 0.06 * x[3], 0.02};
+  skill.rough = {0.95, 1.0 + 0.34 * x[4], 1.0 + 0.2 * x[4], 0.125 * x[5]};
+  skill.bunker = {0.72 * x[6], 1.0 + 0.68 * x[7], 1.0 + 0.34 * x[7], 0.18 * x[8]};
+  skill.recovery = {0.86, 3.5, 2.6, 0.6 * x[9]};
+  skill.short_game.fairway = {1.12 * x[10], 0.0726 * x[11], 0.01};
+  skill.short_game.rough = {1.78 * x[12], 0.112 * x[13], 0.02};
+  skill.short_game.bunker = {0.224 * x[14], 0.159 * x[15], 0.03};
   const Touch& rough = skill.short_game.rough;
-  skill.short_game.recovery = {1.5 * rough.spread_floor_yd, 1.5 * rough.spread_share, 0.15};
+  skill.short_game.recovery = {1.5 * rough.spread_floor_yd, 1.5 * rough.spread_share, 0.35 * x[16]};
   return skill;
 }
-constexpr std::size_t tour_parameters = 19;
+constexpr std::size_t tour_parameters = 17;
 
 void add_cells(const Baseline& derived, const Baseline& published, Lie lie, const std::vector<double>& distances,
                double weight, std::vector<double>& residuals) {
@@ -214,7 +254,7 @@ void add_cells(const Baseline& derived, const Baseline& published, Lie lie, cons
 std::size_t tour_residual_count() {
   const FittedCells cells;
   return cells.tee.size() + cells.fairway.size() + cells.rough.size() + cells.bunker.size() + cells.recovery.size() +
-         3 * cells.short_game.size() + 2 + tour_parameters;
+         3 * cells.short_game.size() + seam_lies.size() + 2 + tour_parameters;
 }
 
 std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>& x) {
@@ -247,11 +287,18 @@ std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>
   for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker}) {
     add_cells(derived, published, lie, cells.short_game, by_stroke, residuals);
   }
+  constexpr double at_the_seam = 20.0;
+  const Putting putting(golfer.skill.putting);
+  const ShortGame short_game(golfer.skill.short_game, putting);
+  const std::array<double, 4> full_shots = full_shots_at_seam(found);
+  for (std::size_t i = 0; i < seam_lies.size(); ++i) {
+    residuals.push_back(at_the_seam * (short_game.strokes(seam_lies[i], seam_yd) - full_shots[i]));
+  }
   // From 150 yards: 72% of greens, half within 23 ft (Broadie, magazine column, 2018).
   residuals.push_back((from_150.green_hit - 0.72) / 0.03);
   residuals.push_back((from_150.median_leave_ft - 23.0) / 3.0);
   for (const double factor : x) {
-    constexpr double hold = 0.4;  // what the facts leave open stays near the guess
+    constexpr double hold = 1.0;  // what the facts leave open stays near the guess
     constexpr double least = 0.05;
     residuals.push_back(hold * (factor - 1.0) + 50.0 * std::max(0.0, least - factor));
   }
@@ -270,14 +317,13 @@ ApproachResult approach_of(const Skill& skill) { return approach_from(standard_p
 
 // Stage 3. Golfers around 90 from 150 yards: 35% of greens, half within 56 ft (Broadie, magazine column, 2018).
 ApproachResult fit_ninety(SkillModel& model) {
-  const auto residuals = [&](const std::vector<double>& x) {
-    model.ninety_spread = 2.25 * x[0];
-    model.ninety_direction = 0.8 * x[1];
+  const auto missed = [&](double spread) {
+    model.ninety_spread = spread;
     const ApproachResult found = approach_of(model.of(ninety_index, Gender::men));
-    return std::vector<double>{(found.green_hit - 0.35) / 0.02, (found.median_leave_ft - 56.0) / 2.0,
-                               0.5 * (x[0] - 1.0), 4.0 * (x[1] - 1.0)};
+    return std::hypot((found.green_hit - 0.35) / 0.02, (found.median_leave_ft - 56.0) / 2.0);
   };
-  residuals(least_squares(residuals, {1.0, 1.0}, 0.05, 40).parameters);
+  constexpr int bits = 10;  // more is noise: of two neighbouring strikes one is the median
+  model.ninety_spread = boost::math::tools::brent_find_minima(missed, 1.5, 2.6, bits).first;
   return approach_of(model.of(ninety_index, Gender::men));
 }
 
@@ -304,34 +350,98 @@ Skill SkillModel::rated(Band band, Gender gender) const {
   return skill;
 }
 
-// Stage 4. What a number of scratch or bogey golfers must be for the level of the published yardage rating; how far it
-// is missed.
-double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated) {
+// A root of a rising function, or the end that is nearer to one.
+double root_of(const std::function<double(double)>& rising, double low, double high) {
+  const double at_low = rising(low);
+  if (at_low >= 0.0) return low;
+  const double at_high = rising(high);
+  if (at_high <= 0.0) return high;
+  boost::math::tools::eps_tolerance<double> digits(8);
+  std::uintmax_t most = 30;
+  const auto bracket = boost::math::tools::toms748_solve(rising, low, high, at_low, at_high, digits, most);
+  return 0.5 * (bracket.first + bracket.second);
+}
+
+// Stage 4. The short game of an index, such that it meets its full shots; full shots end near the green, so the two are
+// worked out by turns.
+void fit_seam(SkillModel& model, Gender gender, std::size_t row) {
+  DeriveOptions options;
+  options.distances_yd = {seam_yd, 300.0};
+  options.judged_phases = 1;
+  const double index = row_indexes[row];
+  const Skill skill = model.of(index, gender);
+  const Putting putting(skill.putting);
+  Player golfer = standard_player(skill, gender);
+  if (index == tour_index) golfer.band = Band::tour;
+  const std::array<double, 4> full_shots = full_shots_at_seam(derive_baseline(golfer, options));
+  for (std::size_t i = 0; i < seam_lies.size(); ++i) {
+    const auto over = [&](double looseness) {
+      model.looseness[i][row].value = looseness;
+      return ShortGame(model.of(index, gender).short_game, putting).strokes(seam_lies[i], seam_yd) - full_shots[i];
+    };
+    // No short game is better than that of a better golfer; but tour's is of championship rough, sand and greens.
+    const double least = row <= 1 ? -0.5 : model.looseness[i][row - 1].value;
+    model.looseness[i][row].value = root_of(over, least, 4.0);
+  }
+}
+
+void fit_seams(SkillModel& model, Gender gender, std::initializer_list<std::size_t> rows) {
+  for (const std::size_t row : rows) fit_seam(model, gender, row);
+}
+
+// Stage 5. What a number of scratch or bogey golfers must be for the level of the published yardage rating; `settle`
+// fits again what depends on it. How far it is missed.
+double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated,
+                     const std::function<void()>& settle) {
   const double rating = yardage_rating(band, rated.gender).strokes(rated.length_yd);
   const auto over = [&](double value) {
     model.*number = value;
+    settle();
     return better_half(model.rated(band, rated.gender), rated) - rating;
   };
-  // False position: nearly a straight line.
-  double low = 0.5 * model.*number;
-  double high = 1.5 * model.*number;
-  double at_low = over(low);
-  double at_high = over(high);
-  double miss = at_high;
-  for (int round = 0; round < 4 && std::abs(miss) > 0.05; ++round) {
-    const double next = std::max(0.0, low - at_low * (high - low) / (at_high - at_low));
-    miss = over(next);
-    (std::abs(at_low) > std::abs(at_high) ? low : high) = next;
-    (std::abs(at_low) > std::abs(at_high) ? at_low : at_high) = miss;
+  // Secants: nearly a straight line.
+  double before = model.*number;
+  double missed_before = over(before);
+  double now = 1.15 * before;
+  double missed = over(now);
+  for (int round = 0; round < 5 && std::abs(missed) > 0.05; ++round) {
+    const double next = std::clamp(now - missed * (now - before) / (missed - missed_before), 0.01, 2.0);
+    if (next == now) break;
+    before = now;
+    missed_before = missed;
+    now = next;
+    missed = over(now);
   }
-  return miss;
+  return missed;
+}
+
+// By how many strokes ratings are missed.
+struct Amateurs {
+  double scratch = 0.0;
+  double bogey = 0.0;
+};
+
+// Scratch golfers lie between tour and bogey golfers, who lean on them little: first those, then these, and those
+// again; in the end the short game of every row.
+Amateurs fit_amateurs(SkillModel& model, const Rated& rated, const std::function<void()>& settle_ninety) {
+  const auto settle_scratch = [&] { fit_seams(model, rated.gender, {1}); };
+  const auto settle_bogey = [&] {
+    settle_ninety();
+    fit_seams(model, rated.gender, {4, 5});
+  };
+  fit_to_rating(model, &SkillModel::scratch_distance, Band::scratch, rated, settle_scratch);
+  Amateurs missed;
+  missed.bogey = fit_to_rating(model, &SkillModel::ninety_poor, Band::bogey, rated, settle_bogey);
+  missed.scratch = fit_to_rating(model, &SkillModel::scratch_distance, Band::scratch, rated, settle_scratch);
+  for (int round = 0; round < 2; ++round) {
+    for (std::size_t row = 1; row < row_indexes.size(); ++row) fit_seam(model, rated.gender, row);
+  }
+  return missed;
 }
 
 std::vector<SkillRow> rows_of(const SkillModel& model, Gender gender) {
   std::vector<SkillRow> rows;
-  for (const double index : {tour_index, 0.0, 3.0, 9.0, 16.5, 26.0, 36.0}) {
-    rows.push_back({index, model.of(index, gender)});
-  }
+  for (const double index : row_indexes) rows.push_back({index, model.of(index, gender)});
   return rows;
 }
 
@@ -342,6 +452,21 @@ std::string words(const LieEffect& effect) {
 
 std::string words(const Touch& touch) {
   return fmt::format("{{{:.4g}, {:.4g}, {:.4g}}}", touch.spread_floor_yd, touch.spread_share, touch.poor_strike);
+}
+
+using Tell = std::function<void(const std::string&)>;
+
+void tell_of(const SkillModel& model, Gender gender, const Amateurs& missed, const Tell& tell) {
+  tell(
+      fmt::format("{}: poor strikes around 90 {:.4f} (bogey rating missed by {:+.2f}), spread {:.3f} times tour's, "
+                  "direction {:.3f} of that; scratch stands {:.3f} of the way ({:+.2f})",
+                  name(gender), model.ninety_poor, missed.bogey, model.ninety_spread, model.ninety_direction,
+                  model.scratch_distance, missed.scratch));
+  for (std::size_t i = 0; i < seam_lies.size(); ++i) {
+    std::vector<double> looser;
+    for (const Node& node : model.looseness[i]) looser.push_back(node.value);
+    tell(fmt::format("  short game looser than tour's, {}: {:.3f}", name(seam_lies[i]), fmt::join(looser, " ")));
+  }
 }
 
 }  // namespace
@@ -360,16 +485,15 @@ FittedSkills fit_skills(const std::function<void(const std::string&)>& tell) {
       "greens, {:.1f} ft",
       model.ninety_spread, model.ninety_direction, model.ninety_poor, 100.0 * ninety.green_hit,
       ninety.median_leave_ft));
-  SkillModel women = model;
-  for (const auto& [who, rated] : {std::pair{&model, rated_men}, std::pair{&women, rated_women}}) {
-    const double scratch = fit_to_rating(*who, &SkillModel::scratch_distance, Band::scratch, rated);
-    const double bogey = fit_to_rating(*who, &SkillModel::bogey_looseness, Band::bogey, rated);
-    tell(
-        fmt::format("{}: scratch stands {:.3f} of the way (rating missed by {:+.2f}); short game of bogey looser by "
-                    "{:.3f} ({:+.2f})",
-                    name(rated.gender), who->scratch_distance, scratch, who->bogey_looseness, bogey));
-  }
-  return {rows_of(model, Gender::men), rows_of(women, Gender::women)};
+  const Amateurs men = fit_amateurs(model, rated_men, [&] { fit_ninety(model); });
+  tell_of(model, Gender::men, men, tell);
+  // Women's poor strikes are their own, their spreads those of men of their index.
+  SkillModel women_model = model;
+  const Amateurs women = fit_amateurs(women_model, rated_women, [] {});
+  // On tour men's short game is what the tour table pins; women have shorter full shots.
+  for (int round = 0; round < 2; ++round) fit_seam(women_model, Gender::women, 0);
+  tell_of(women_model, Gender::women, women, tell);
+  return {rows_of(model, Gender::men), rows_of(women_model, Gender::women)};
 }
 
 std::string write_skill_rows(const std::vector<SkillRow>& rows) {

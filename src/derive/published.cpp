@@ -7,11 +7,11 @@
 #include <utility>
 
 #include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/drive_spread.hpp"
 #include "yardworth/derive/fit_skills.hpp"
 #include "yardworth/derive/scores.hpp"
 #include "yardworth/input/derived_table.hpp"
 #include "yardworth/shot/putting.hpp"
-#include "yardworth/shot/strike.hpp"
 
 namespace yardworth {
 
@@ -130,11 +130,7 @@ void add_approach(Checks& checks) {
 // Degrees off line of all drives, poor strikes among them.
 double drive_spread_deg(double index) {
   const Skill skill = skill_of(index, Gender::men);
-  const double solid = skill.driver_direction_sd_rad;
-  // Of the t cut at three scales, 0.8140 of its variance is left; the scale is direction_scale_per_sd.
-  const double poor = solid * poor_direction_factor * direction_scale_per_sd * std::sqrt(0.8140);
-  const double share = skill.driver_poor_strike;
-  return degrees(std::sqrt((1.0 - share) * solid * solid + share * poor * poor));
+  return degrees(all_drives_sd_rad(skill.driver_direction_sd_rad, skill.driver_poor_strike));
 }
 
 void add_drives(Checks& checks) {

@@ -30,13 +30,9 @@ constexpr double beyond_yd = 60.0;  // behind the tee and behind the green
 void add_fairway(Hole& hole, const Widths& widths, double length_yd, double green_front_yd) {
   const double end = green_front_yd - apron_yd;
   const double narrow_from = length_yd - narrow_stretch_yd;
-  if (hole.par == 3) {
-    hole.fairway.push_back(
-        {std::max(0.5 * length_yd, green_front_yd - 30.0), end, widths.narrow_half, widths.narrow_half});
-    return;
-  }
-  hole.fairway.push_back({std::min(100.0, length_yd / 3.0), narrow_from, widths.fairway_half, widths.fairway_half});
-  hole.fairway.push_back({narrow_from, end, widths.narrow_half, widths.narrow_half});
+  const double from = std::min(100.0, std::max(0.5 * length_yd, green_front_yd - 30.0));
+  if (from < narrow_from) hole.fairway.push_back({from, narrow_from, widths.fairway_half, widths.fairway_half});
+  hole.fairway.push_back({std::max(from, narrow_from), end, widths.narrow_half, widths.narrow_half});
 }
 
 void add_fairway_bunkers(Hole& hole, const Widths& widths, double length_yd) {
@@ -56,7 +52,7 @@ void add_fairway_bunkers(Hole& hole, const Widths& widths, double length_yd) {
 
 // A green that a long drive could reach is guarded in front.
 void add_front_bunker(Hole& hole, double length_yd, double green_front_yd) {
-  constexpr double guarded_below_yd = 320.0;
+  constexpr double guarded_below_yd = 350.0;
   if (hole.par != 4 || length_yd >= guarded_below_yd) return;
   Hazard bunker;
   bunker.kind = HazardKind::bunker;

@@ -6,9 +6,11 @@
 #include "support/sanitized.hpp"
 #include "yardworth/course/hole_map.hpp"
 #include "yardworth/derive/derive_baseline.hpp"
+#include "yardworth/derive/drive_spread.hpp"
 #include "yardworth/derive/reference_hole.hpp"
 #include "yardworth/derive/scores.hpp"
 #include "yardworth/input/derived_table.hpp"
+#include "yardworth/shot/strike.hpp"
 
 namespace yardworth {
 namespace {
@@ -32,6 +34,25 @@ TEST_CASE("where a lie is sampled the reference hole has that lie") {
     CHECK(sand > 20);
     CHECK(rough > 100);
   }
+}
+
+// Two roads to how widely a poor drive spreads: the integral, and the lattice that strikes are summed over.
+TEST_CASE("the spread of all drives is that of the strikes they are made of") {
+  const StrikeLattice solid(40, direction_cut_sd, direction_cut_sd * 40);
+  const StrikeLattice poor(40, poor_direction_cut_sd, poor_direction_cut_sd * 40);
+  const auto variance = [](const StrikeLattice& lattice) {
+    double sum = 0.0;
+    for (int j = -lattice.half_width(); j <= lattice.half_width(); ++j) {
+      const double z = static_cast<double>(j) / lattice.steps_per_sd();
+      sum += lattice.weights()[static_cast<std::size_t>(lattice.half_width() + j)] * z * z;
+    }
+    return sum;
+  };
+  const double wider = poor_direction_factor * poor_direction_factor * variance(poor) / variance(solid);
+  CHECK(poor_direction_variance_ratio() == doctest::Approx(wider).epsilon(1e-3));
+  CHECK(all_drives_sd_rad(0.1, 0.0) == 0.1);
+  CHECK(all_drives_sd_rad(0.1, 0.2) == doctest::Approx(std::sqrt(0.8 * 0.01 + 0.2 * 0.01 * wider)).epsilon(1e-3));
+  CHECK(solid_drives_sd_rad(all_drives_sd_rad(0.07, 0.1), 0.1) == doctest::Approx(0.07));
 }
 
 // The whole derivation of one band in little: the file shipped is what comes out.

@@ -53,14 +53,14 @@ std::vector<Golfer> golfers() {
 
 }  // namespace
 
-TEST_CASE("the standard course is 6,300 yards of four par 3s, ten par 4s and four par 5s") {
+TEST_CASE("the standard course is 6,300 yards of four par 3s, eleven par 4s and three par 5s") {
   const Course course = test::standard_course();
   CHECK(total_length_yd(course, 0) == doctest::Approx(6300.0));
   int holes_of_par[7] = {};
   for (const Hole& hole : course.holes) ++holes_of_par[hole.par];
   CHECK(holes_of_par[3] == 4);
-  CHECK(holes_of_par[4] == 10);
-  CHECK(holes_of_par[5] == 4);
+  CHECK(holes_of_par[4] == 11);
+  CHECK(holes_of_par[5] == 3);
 }
 
 TEST_CASE("20 yards more carry save what the published ratings say") {

@@ -67,8 +67,8 @@ class Baseline {
 // The published table of tour professionals, with its source.
 BaselineTable tour_table();
 
-// The hole lengths of a course of 6,300 yards with four par 3s, ten par 4s and four par 5s, in rising order: what
-// "over the holes of a standard course" means here and in the tests.
+// The hole lengths of a course of 6,300 yards and par 71, with four par 3s, eleven par 4s and three par 5s (common
+// practice, no source), in rising order: what "over the holes of a standard course" means here and in the tests.
 std::vector<double> standard_hole_lengths_yd();
 
 // The yardage rating of course rating for 18 holes (USGA Course Rating System manual): strokes = length /

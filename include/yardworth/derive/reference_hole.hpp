@@ -16,11 +16,11 @@ namespace yardworth {
 //   bunkers beside the fairway           every 45, by turns,     every 60, by turns
 //     (20 long, 9 wide)                  near the green on both sides
 //   bunkers beside the green             18 long, 9 wide, on either side of its front
-//   bunker before the green              par 4 below 320         none
+//   bunker before the green              par 4 below 350         none
 //   trees on both sides                  36 to 60 off the line   42 to 70
 //   out of bounds left, penalty area right: beyond the trees
 //
-// A hole of par 3 has no fairway but an apron of 30 yards. Championship is how tour professionals find a course, club
+// A fairway begins 30 yards before the green where that is less than 100 from the tee. Championship is how tour professionals find a course, club
 // how everybody else does: greens look small where flags stand near edges, rough is left to grow, fairways are
 // narrowed.
 enum class SetUp { championship, club };
