@@ -20,9 +20,9 @@ namespace yardworth {
 //   trees on both sides                  36 to 60 off the line   42 to 70
 //   out of bounds left, penalty area right: beyond the trees
 //
-// A fairway begins 30 yards before the green where that is less than 100 from the tee. Championship is how tour professionals find a course, club
-// how everybody else does: greens look small where flags stand near edges, rough is left to grow, fairways are
-// narrowed.
+// A fairway begins 30 yards before the green where that is less than 100 from the tee. Championship is how tour
+// professionals find a course, club how everybody else does: greens look small where flags stand near edges, rough is
+// left to grow, fairways are narrowed.
 enum class SetUp { championship, club };
 
 SetUp set_up_of(Band band);
