@@ -472,13 +472,13 @@ class Search {
     const int screen_stride = model_->fitting_stride(state, largest_lattice_stride);
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
       option.fan = strike_fan(*model_, state, option.candidate, screen_stride);
-      weigh(state, option);
+      narrow(option.candidate, weigh(state, option));
+      option.fan = {};
       option.strokes -= options_.screen_margin;
       option.look = Look::screened;
       return;
     }
     if (option.look != Look::stale) {
-      if (option.look == Look::screened) narrow(option.candidate, weigh(state, option));
       option.fan = strike_fan(*model_, state, option.candidate, stride);
       note_sights(state, option.candidate, option.fan);
       ++fans_;
