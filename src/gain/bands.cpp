@@ -1,8 +1,6 @@
 #include "yardworth/gain/bands.hpp"
 
 #include <fmt/format.h>
-#include <tbb/parallel_for.h>
-#include <tbb/task_arena.h>
 
 #include <algorithm>
 #include <cmath>
@@ -58,12 +56,8 @@ void reckon(Round& round, PlanChoice plan) {
 
 // Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
 void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
-  tbb::task_arena arena(arena_size(request.threads));
-  arena.execute([&] {
-    tbb::parallel_for(
-        std::size_t{0}, rounds.size(), [&](std::size_t i) { reckon(rounds[i], request.plan); },
-        tbb::simple_partitioner());
-  });
+  const std::vector<double> alike(rounds.size(), 1.0);
+  work_in_parallel(request.threads, alike, [&](std::size_t i) { reckon(rounds[i], request.plan); });
 }
 
 void require_carries_of(const Golfer& golfer, const DistanceChange& change) {

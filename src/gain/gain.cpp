@@ -1,8 +1,6 @@
 #include "yardworth/gain/gain.hpp"
 
 #include <fmt/format.h>
-#include <tbb/parallel_for.h>
-#include <tbb/task_arena.h>
 
 #include <algorithm>
 #include <cmath>
@@ -203,14 +201,10 @@ void add(FourValues& sum, const FourValues& values) {
 // Holes are worked in parallel, but put together in their order.
 std::vector<BothGains> all_holes(const Course& course, const Setting& setting) {
   std::vector<BothGains> holes(course.holes.size());
-  tbb::task_arena arena(arena_size(setting.request.threads));
-  arena.execute([&] {
-    // One hole at a time: a par 5 takes ten times as long as a par 3.
-    tbb::parallel_for(
-        std::size_t{0}, holes.size(),
-        [&](std::size_t i) { holes[i] = hole_gain(setting, course.holes[i], course.firmness); },
-        tbb::simple_partitioner());
-  });
+  std::vector<double> lengths;
+  for (const Hole& hole : course.holes) lengths.push_back(hole.length_yd[setting.request.tee]);
+  work_in_parallel(setting.request.threads, lengths,
+                   [&](std::size_t i) { holes[i] = hole_gain(setting, course.holes[i], course.firmness); });
   std::vector<std::string> failures;
   for (const BothGains& hole : holes) failures.push_back(hole.failure);
   throw_unfinished(failures);

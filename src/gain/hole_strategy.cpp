@@ -1,8 +1,6 @@
 #include "yardworth/gain/hole_strategy.hpp"
 
 #include <fmt/format.h>
-#include <tbb/parallel_for.h>
-#include <tbb/task_arena.h>
 
 #include <algorithm>
 #include <cmath>
@@ -369,17 +367,16 @@ std::vector<const Hole*> wanted_holes(const Course& course, const StrategyReques
 std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<const Hole*>& holes) {
   std::vector<HoleStrategy> solved(holes.size());
   std::vector<std::string> failures(holes.size());
-  tbb::task_arena arena(arena_size(setting.request.threads));
-  arena.execute([&] {
-    tbb::parallel_for(std::size_t{0}, holes.size(), [&](std::size_t i) {
-      const HoleMap map(*holes[i], setting.course.firmness);
-      try {
-        solved[i] = solve_hole(setting, *holes[i], map);
-      } catch (const CannotFinish&) {
-        const Point tee = map.tee(holes[i]->length_yd[setting.request.tee]);
-        failures[i] = unfinished_words(map, tee, holes[i]->number);
-      }
-    });
+  std::vector<double> lengths;
+  for (const Hole* hole : holes) lengths.push_back(hole->length_yd[setting.request.tee]);
+  work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
+    const HoleMap map(*holes[i], setting.course.firmness);
+    try {
+      solved[i] = solve_hole(setting, *holes[i], map);
+    } catch (const CannotFinish&) {
+      const Point tee = map.tee(lengths[i]);
+      failures[i] = unfinished_words(map, tee, holes[i]->number);
+    }
   });
   throw_unfinished(failures);
   return solved;

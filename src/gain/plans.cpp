@@ -2,17 +2,31 @@
 
 #include <fmt/format.h>
 #include <tbb/info.h>
+#include <tbb/parallel_for.h>
 #include <tbb/task_arena.h>
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
+#include <numeric>
 #include <stdexcept>
 #include <utility>
 
 namespace yardworth {
 
-int arena_size(int threads) {
-  return threads > 0 ? std::min(threads, tbb::info::default_concurrency()) : tbb::task_arena::automatic;
+void work_in_parallel(int threads, const std::vector<double>& sizes, const std::function<void(std::size_t)>& work) {
+  std::vector<std::size_t> order(sizes.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return sizes[a] > sizes[b]; });
+  // oneTBB complains about more threads than there are cores.
+  const int cores = tbb::info::default_concurrency();
+  const int workers = threads > 0 ? std::min(threads, cores) : cores;
+  std::atomic<std::size_t> next{0};
+  const auto take_pieces = [&](int) {
+    for (std::size_t i = next++; i < order.size(); i = next++) work(order[i]);
+  };
+  tbb::task_arena arena(workers);
+  arena.execute([&] { tbb::parallel_for(0, workers, take_pieces, tbb::simple_partitioner()); });
 }
 
 void require_carries(const Player& player) {

@@ -357,7 +357,7 @@ class Search {
   // 0: leave the state to the start.
   int wanted_stride(StateId state, double balls) const {
     if (options_.complete || options_.least_visits <= 0.0) return 1;
-    return balls >= options_.least_visits ? model_->stride_for(state, balls) : 0;
+    return balls >= options_.least_visits / model_->closeness() ? model_->stride_for(state, balls) : 0;
   }
 
   void consider(StateId state, std::vector<StateId>& reached) {

@@ -32,7 +32,7 @@ int poor_refinement(const Resolution& resolution) {
 
 Resolution judging(Resolution searched) {
   searched.phase = lattice_phases / 2;
-  searched.closeness = 8.0;
+  searched.closeness *= 2.0;
   return searched;
 }
 
@@ -121,9 +121,9 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
 int HoleModel::stride_for(StateId state, double balls) const {
   if (state == tee_state()) return 1;
   const auto as_many_as = [&](double usual) { return balls >= usual / closeness_; };
-  return fitting_stride(state, as_many_as(0.04)    ? 1
-                               : as_many_as(0.01)  ? 2
-                               : as_many_as(0.002) ? 3
+  return fitting_stride(state, as_many_as(0.01)    ? 1
+                               : as_many_as(0.003) ? 2
+                               : as_many_as(0.001) ? 3
                                                    : largest_lattice_stride);
 }
 

@@ -30,6 +30,7 @@ Resolution finer(double states, int shots) {
   resolution.ring_yd /= states;
   resolution.arc_yd /= states;
   resolution.steps_per_sd *= shots;
+  resolution.closeness = states * states;
   return resolution;
 }
 

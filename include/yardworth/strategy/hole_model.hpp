@@ -25,8 +25,8 @@ struct Resolution {
   double arc_yd = 22.0;    // between states along a ring
   int steps_per_sd = 24;   // strike lattice; a multiple of 4
   int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
-  // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for); every_node
-  // leaves out none.
+  // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for), and as many
+  // are looked at; every_node leaves out none. Of states cut finer each has fewer balls.
   double closeness = 1.0;
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
@@ -226,6 +226,7 @@ class HoleModel {
   }
 
   int phase() const { return phase_; }
+  double closeness() const { return closeness_; }  // Resolution::closeness
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
   // less often than once in a thousand holes, and a few strikes are enough for them.
