@@ -126,10 +126,7 @@ double short_game_variance(double expected) {
   return std::lerp(a.variance, b.variance, share);
 }
 
-namespace {
-
-double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game_spread,
-                        Outcomes& outcomes) {
+double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game_spread) {
   const std::vector<double> value = filled_values(model, planned.value);
   const std::vector<double> visits = expected_visits(model, planned);
   double variance = 0.0;
@@ -139,7 +136,10 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, Varian
     double mean = 0.0;
     double squares = 0.0;
     double short_game = 0.0;
-    for (const auto& [rest, settled, weight] : outcomes.of(state)) {
+    // A spread to a hundredth is all that is asked for, and few strikes tell that.
+    const int stride = model.fitting_stride(state, largest_lattice_stride);
+    for_each_strike(model, state, planned.plan[index], stride, [&](const Rest& rest, double weight) {
+      const Settled settled = model.settle(rest);
       double worth = settled.worth(value);
       if (settled.kind == Settled::Kind::replay) worth += value[index];
       if (settled.kind == Settled::Kind::holed) {
@@ -147,17 +147,10 @@ double strokes_variance(const HoleModel& model, const PlanValue& planned, Varian
       }
       mean += weight * worth;
       squares += weight * worth * worth;
-    }
+    });
     variance += visits[index] * (std::max(0.0, squares - mean * mean) + short_game);
   }
   return variance;
-}
-
-}  // namespace
-
-double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game) {
-  Outcomes outcomes(model, planned, store_of_thread());
-  return strokes_variance(model, planned, short_game, outcomes);
 }
 
 namespace {
@@ -368,7 +361,7 @@ HolePlay describe_play(const HoleModel& model, const Player& player, const PlanV
                        const ActionFrom& action_from, int par, Units units) {
   HolePlay play;
   Outcomes outcomes(model, planned, store_of_thread());
-  play.strokes_variance = strokes_variance(model, planned, short_game_variance, outcomes);
+  play.strokes_variance = strokes_variance(model, planned);
   play.green_in_regulation = Regulation(model, planned, par, outcomes).green();
   if (par > 3) play.approach = Approaches(model, player, planned, action_from, outcomes).clubs();
   play.hazards = hazards_met(model, planned.plan[static_cast<std::size_t>(model.tee_state())], units);

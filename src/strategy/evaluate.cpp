@@ -3,6 +3,7 @@
 #include <boost/graph/compressed_sparse_row_graph.hpp>
 #include <boost/graph/strong_components.hpp>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 #include <queue>
 
@@ -63,7 +64,8 @@ namespace {
 // half a stroke of error each change nothing that is shown.
 constexpr double rare_ball = 1e-5;
 
-using Graph = boost::compressed_sparse_row_graph<boost::directedS>;
+using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_property, boost::no_property,
+                                                 boost::no_property, std::uint32_t, std::uint32_t>;
 
 // Reached states in the order they were met, with their rows.
 struct ReachedGraph {
@@ -109,13 +111,18 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
 }
 
 std::vector<int> find_components(const ReachedGraph& reached, int& count) {
-  std::vector<std::pair<std::size_t, std::size_t>> edges;
+  std::size_t edge_count = 0;
+  for (const Transition& row : reached.rows) edge_count += row.to.size();
+  std::vector<std::pair<std::uint32_t, std::uint32_t>> edges;
+  edges.reserve(edge_count);
   for (std::size_t i = 0; i < reached.rows.size(); ++i) {
     for (const auto& edge : reached.rows[i].to) {
-      edges.emplace_back(i, static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(edge.first)]));
+      edges.emplace_back(i, reached.index_of[static_cast<std::size_t>(edge.first)]);
     }
   }
-  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), reached.rows.size());
+  const auto vertices = static_cast<std::uint32_t>(reached.rows.size());
+  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), vertices,
+                    static_cast<std::uint32_t>(edge_count));
   std::vector<int> component(reached.rows.size());
   count = boost::strong_components(
       graph, boost::make_iterator_property_map(component.begin(), boost::get(boost::vertex_index, graph)));
