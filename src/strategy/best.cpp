@@ -207,7 +207,9 @@ struct StateRecord {
   std::size_t taken = 0;        // index of the option that the plan takes
   int stride = 0;               // that its options were struck at
   Transition start_row;         // of the start
-  Transition row;               // of the action that the plan takes
+  Transition taken_row;         // of the option that the plan takes, if that is another
+
+  const Transition& row() const { return taken == 0 ? start_row : taken_row; }
 };
 
 // The least that any state at a distance can be worth, by whole yards: what hazards and lies cannot take away. Nearer
@@ -324,7 +326,7 @@ class Search {
       for (const StateId state : todo) {
         if (!improve(state)) continue;
         moved = true;
-        for (const auto& edge : record(state).row.to) consider(edge.first, reached);
+        for (const auto& edge : record(state).row().to) consider(edge.first, reached);
       }
       todo = std::move(reached);
     }
@@ -369,7 +371,7 @@ class Search {
 
   const Transition& row(StateId state) {
     if (record(state).options.empty()) begin(state);
-    return record(state).row;
+    return record(state).row();
   }
 
   // A state's first option is what the start plays there.
@@ -387,9 +389,9 @@ class Search {
     known.least_leaving = 1.0;
     const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
-    known.row = known.start_row;
-    if (1.0 - known.row.replay > hardly_leaves) known.least_leaving = 1.0 - known.row.replay;
-    for (const auto& [to, share] : known.row.to) known.sights.push_back({to, values_.travelled(to), share});
+    const Transition& row = known.start_row;
+    if (1.0 - row.replay > hardly_leaves) known.least_leaving = 1.0 - row.replay;
+    for (const auto& [to, share] : row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
 
   void add_option(StateId state, const Candidate& candidate, double strokes) {
@@ -401,7 +403,7 @@ class Search {
     StateRecord& known = record(state);
     if (known.options.empty() || known.stride != stride_[static_cast<std::size_t>(state)]) begin(state);
     if (known.stride == 0) {
-      const double strokes = action_value(known.row, values_.all());
+      const double strokes = action_value(known.row(), values_.all());
       const double moved = std::abs(strokes - values_[state]);
       if (moved <= tolerance_) return false;
       values_.move(state, strokes);
@@ -517,7 +519,7 @@ class Search {
     if (known.taken == index && planned(state) == action) return;
     planned(state) = action;
     known.taken = index;
-    known.row = index == 0 ? known.start_row : row_of_fan(state, option.candidate, option.fan, action);
+    if (index != 0) known.taken_row = row_of_fan(state, option.candidate, option.fan, action);
   }
 
   Transition row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {

@@ -32,7 +32,6 @@ int poor_refinement(const Resolution& resolution) {
 
 Resolution judging(Resolution searched) {
   searched.phase = lattice_phases / 2;
-  searched.closeness *= 2.0;
   return searched;
 }
 
@@ -121,10 +120,10 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
 int HoleModel::stride_for(StateId state, double balls) const {
   if (state == tee_state()) return 1;
   const auto as_many_as = [&](double usual) { return balls >= usual / closeness_; };
-  return fitting_stride(state, as_many_as(0.01)    ? 1
-                               : as_many_as(0.003) ? 2
-                               : as_many_as(0.001) ? 3
-                                                   : largest_lattice_stride);
+  return fitting_stride(state, as_many_as(0.005)    ? 1
+                               : as_many_as(0.0015) ? 2
+                               : as_many_as(0.001)  ? 3
+                                                    : largest_lattice_stride);
 }
 
 int HoleModel::fitting_stride(StateId state, int wanted) const {

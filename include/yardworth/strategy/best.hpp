@@ -10,12 +10,12 @@ namespace yardworth {
 struct SearchOptions {
   // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
   // the best are not struck as closely as their state deserves (HoleModel::stride_for).
-  double screen_margin = 0.06;
+  double screen_margin = 0.05;
   // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are looked at again.
   int fine_aims = 2;
   // States that fewer balls than this over Resolution::closeness come to, of one struck from the tee, are left as the
   // start plays them. 0: all are looked at, at every node.
-  double least_visits = 1e-3;
+  double least_visits = 1.25e-3;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
