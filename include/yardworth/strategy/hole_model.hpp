@@ -39,8 +39,7 @@ struct Resolution {
 // Resolution::closeness at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
 
-// The same grid to judge plans on that were looked for at a resolution: other strikes, which the search has not seen,
-// and more of them, since what is printed is to be right to a hundredth and what is only looked for need not be.
+// The same grid to judge plans on that were looked for at a resolution: other strikes, which the search has not seen.
 Resolution judging(Resolution searched);
 
 // The aims searched lie this share of the direction spread apart.
