@@ -471,7 +471,8 @@ class Search {
 
   void look_closer(StateId state, Option& option) {
     const int stride = record(state).stride;
-    const int screen_stride = model_->fitting_stride(state, largest_lattice_stride);
+    // Where all strikes count a screen of a sixth of them errs by more than its margin.
+    const int screen_stride = model_->fitting_stride(state, std::min(largest_lattice_stride, 3 * stride));
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
       option.fan = strike_fan(*model_, state, option.candidate, screen_stride);
       narrow(option.candidate, weigh(state, option));

@@ -106,28 +106,35 @@ TEST_CASE("every stride fits the steps between aims, at any resolution") {
   }
 }
 
-// Not met on every hole since a club may be played down to the hole by more than one club: the screen leaves up to a
-// few thousandths of a stroke. The check stays to show how many.
+// Not met on every hole: strikes are few where few balls come, and the screen leaves something. The check stays to show
+// how many thousandths of a stroke.
 TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything" *
           doctest::may_fail()) {
-  // The quick search strikes coarsely where few balls come; both plans are judged on every strike.
+  // Both plans are judged on every strike of a set that neither search has seen.
   Resolution every_strike;
   every_strike.closeness = every_node;
   const Round round("weekend-16-man");
-  const Round judge("weekend-16-man", every_strike);
+  const Round closely("weekend-16-man", every_strike);
+  const Round judge("weekend-16-man", judging(every_strike));
   std::printf("hole     quick  complete  difference\n");
   for (const Hole& hole : round.holes()) {
     const test::PreparedHole here = round.prepare(hole);
     const test::PreparedHole judged = judge.prepare(hole);
-    const Plan plan = test::best_plan(here.model).exact.plan;
-    const double quick = evaluate_plan(judged.model, [&](StateId state) {
-                           const Action& action = plan[static_cast<std::size_t>(state)];
-                           return action.swing >= 0 ? action : habit_of(judged.model)(state);
-                         }).at_tee;
-    const double complete = test::best_plan(judged.model, test::complete_search()).exact.at_tee;
+    const test::PreparedHole searched = closely.prepare(hole);
+    const auto worth = [&](const Plan& plan) {
+      return evaluate_plan(judged.model,
+                           [&](StateId state) {
+                             const Action& action = plan[static_cast<std::size_t>(state)];
+                             return action.swing >= 0 ? action
+                                                      : habit_action(judged.model, judged.model.lie_of(state),
+                                                                     judged.model.place_of(state));
+                           })
+          .at_tee;
+    };
+    const double quick = worth(test::best_plan(here.model).exact.plan);
+    const double complete = worth(test::best_plan(searched.model, test::complete_search()).exact.plan);
     std::printf("%4d  %8.5f  %8.5f  %10.6f\n", hole.number, quick, complete, quick - complete);
     CHECK_MESSAGE(quick - complete < 0.001, hole.number);
-    CHECK_MESSAGE(quick - complete > -0.001, hole.number);
   }
 }
 
