@@ -6,7 +6,6 @@
 #include <cmath>
 #include <cstdio>
 #include <numeric>
-#include <utility>
 
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
@@ -77,6 +76,11 @@ const HazardMet& met(const HolePlay& play, int hazard) {
   return play.hazards.front();
 }
 
+struct ShortPlace {
+  Lie lie;
+  double yards;
+};
+
 }  // namespace
 
 TEST_CASE("two whole numbers vary least") {
@@ -98,22 +102,22 @@ TEST_CASE("the spread of the short game agrees with strokes drawn") {
     const Skill skill = skill_of(index, Gender::men);
     const Putting putting(skill.putting);
     const ShortGame short_game(skill.short_game, putting);
-    for (const auto& [lie, yards] :
-         {std::pair{Lie::green, 2.0}, std::pair{Lie::green, 8.0}, std::pair{Lie::green, 20.0},
-          std::pair{Lie::fairway, 15.0}, std::pair{Lie::fairway, 45.0}, std::pair{Lie::rough, 10.0},
-          std::pair{Lie::rough, 30.0}, std::pair{Lie::bunker, 12.0}}) {
+    for (const ShortPlace& from :
+         {ShortPlace{Lie::green, 2.0}, ShortPlace{Lie::green, 8.0}, ShortPlace{Lie::green, 20.0},
+          ShortPlace{Lie::fairway, 15.0}, ShortPlace{Lie::fairway, 45.0}, ShortPlace{Lie::rough, 10.0},
+          ShortPlace{Lie::rough, 30.0}, ShortPlace{Lie::bunker, 12.0}}) {
       double sum = 0.0;
       double squares = 0.0;
       for (int i = 0; i < draws; ++i) {
-        const int strokes = short_game.draw_strokes(lie, yards, engine);
+        const int strokes = short_game.draw_strokes(from.lie, from.yards, engine);
         sum += strokes;
         squares += strokes * strokes;
       }
       const double mean = sum / draws;
       const double variance = squares / draws - mean * mean;
       CAPTURE(index);
-      CAPTURE(name(lie));
-      CAPTURE(yards);
+      CAPTURE(name(from.lie));
+      CAPTURE(from.yards);
       CAPTURE(mean);
       // One line for all golfers, putts and chips alike: right to about 0.1, and to a third where strokes are many.
       CHECK(std::abs(variance - short_game_variance(mean)) < 0.1 + 0.33 * std::max(0.0, variance - 0.3));
