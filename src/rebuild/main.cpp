@@ -96,7 +96,7 @@ int run(int count, char** words) {
   bool fit = false;
   bool baselines = false;
   bool validation = false;
-  app.add_flag("--fit", fit, "Fit the golfers (a minute or two): src/player/skill_rows_*.inc");
+  app.add_flag("--fit", fit, "Fit the golfers (some minutes): src/player/skill_rows_*.inc");
   app.add_flag("--baselines", baselines, "Derive every band's table: src/baseline/derived");
   app.add_flag("--validation", validation, "Compare with what was published: docs/validation.md");
   CLI11_PARSE(app, count, words);
