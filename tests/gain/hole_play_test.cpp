@@ -120,7 +120,9 @@ TEST_CASE("the spread of the short game agrees with strokes drawn") {
       CAPTURE(from.yards);
       CAPTURE(mean);
       // One line for all golfers, putts and chips alike: right to about 0.1, and to a third where strokes are many.
-      CHECK(std::abs(variance - short_game_variance(mean)) < 0.1 + 0.33 * std::max(0.0, variance - 0.3));
+      // Under the sanitizers strokes drawn are few.
+      const double allowed = (test::sanitized ? 0.2 : 0.1) + 0.33 * std::max(0.0, variance - 0.3);
+      CHECK(std::abs(variance - short_game_variance(mean)) < allowed);
     }
   }
 }
