@@ -84,20 +84,6 @@ std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& di
   return samples;
 }
 
-// Evaluates a plan from roots and fills it in where it is silent but the balls come.
-PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan) {
-  TransitionBuilder builder(model);
-  const ActionOf habit = habit_of(model);
-  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
-    Action& action = plan[static_cast<std::size_t>(state)];
-    if (action.swing < 0) action = habit(state);
-    return builder.build(state, action, model.stride_for(state, balls));
-  };
-  PlanValue value = evaluate_rows(model, row_of, roots);
-  value.plan = std::move(plan);
-  return value;
-}
-
 // Strikes that no search has seen; 89 keeps the sets apart on the lattice.
 Resolution judged(int set) {
   Resolution resolution;

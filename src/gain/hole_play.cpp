@@ -38,7 +38,7 @@ Balls no_balls(const HoleModel& model) { return Balls(static_cast<std::size_t>(m
 
 // Where the balls of one state go under its row.
 void send(const PlanValue& planned, StateId state, double balls, Balls& to) {
-  const Transition& row = planned.rows[static_cast<std::size_t>(state)];
+  const Transition& row = *planned.rows[static_cast<std::size_t>(state)];
   to[static_cast<std::size_t>(state)] += balls * row.replay;
   for (const auto& [other, share] : row.to) to[static_cast<std::size_t>(other)] += balls * share;
 }
@@ -64,7 +64,7 @@ class Outcomes {
     if (count == 0) {
       first = store_.size();
       const auto index = static_cast<std::size_t>(state);
-      for_each_strike(model_, state, planned_.plan[index], planned_.rows[index].stride,
+      for_each_strike(model_, state, planned_.plan[index], planned_.rows[index]->stride,
                       [&](const Rest& rest, double weight) {
                         store_.push_back({rest, model_.settle(rest), weight});
                       });

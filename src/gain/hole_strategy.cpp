@@ -94,19 +94,10 @@ std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Can
 // no other tee shot is judged by what is only guessed.
 std::vector<double> values_behind(const Planned& planned, const std::vector<Candidate>& candidates) {
   const HoleModel& model = planned.search;
-  Plan plan = planned.best.searched.exact.plan;
-  TransitionBuilder builder(model);
-  const ActionOf start = habit_of(model);
-  const RowOf row_of = [&](StateId state, double) -> const Transition& {
-    Action& action = plan[static_cast<std::size_t>(state)];
-    if (action.swing < 0) action = start(state);
-    return builder.build(state, action);
-  };
-  PlanValue begun = evaluate_rows(model, row_of, states_behind(model, candidates));
-  begun.plan = plan;
+  const PlanValue begun = evaluate_from(model, states_behind(model, candidates), planned.best.searched.exact.plan);
   SearchOptions everywhere;
   everywhere.least_visits = 0.0;
-  return filled_values(model, find_best_plan(model, start, begun, everywhere).exact.value);
+  return filled_values(model, find_best_plan(model, habit_of(model), begun, everywhere).exact.value);
 }
 
 std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {

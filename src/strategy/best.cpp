@@ -206,10 +206,8 @@ struct StateRecord {
   double least_leaving = 1.0;   // probability that a shot is not replayed, of all aims of all options looked at
   std::size_t taken = 0;        // index of the option that the plan takes
   int stride = 0;               // that its options were struck at
-  Transition start_row;         // of the start
-  Transition taken_row;         // of the option that the plan takes, if that is another
-
-  const Transition& row() const { return taken == 0 ? start_row : taken_row; }
+  Row start_row;                // of the start
+  Row row;                      // of the option that the plan takes
 };
 
 // The least that any state at a distance can be worth, by whole yards: what hazards and lies cannot take away. Nearer
@@ -294,7 +292,7 @@ class Search {
     constexpr int most_sweeps = 30;
     constexpr int most_evaluations = 500;
     BestPlan best;
-    const RowOf row_of = [this](StateId state, double) -> const Transition& { return row(state); };
+    const RowOf row_of = [this](StateId state, double) { return row(state); };
     bool changed = true;
     for (int evaluations = 0; choose_worthwhile() || changed; ++evaluations) {
       if (evaluations == most_evaluations) throw std::logic_error("the best plan was not found in 500 evaluations");
@@ -326,7 +324,7 @@ class Search {
       for (const StateId state : todo) {
         if (!improve(state)) continue;
         moved = true;
-        for (const auto& edge : record(state).row().to) consider(edge.first, reached);
+        for (const auto& edge : record(state).row->to) consider(edge.first, reached);
       }
       todo = std::move(reached);
     }
@@ -350,7 +348,7 @@ class Search {
         stride = wanted;
         chosen = true;
       }
-      const Transition& on = row(state);
+      const Transition& on = *row(state);
       for (const auto& [to, share] : on.to) visits[static_cast<std::size_t>(to)] += balls * share / (1.0 - on.replay);
     }
     return chosen;
@@ -369,9 +367,9 @@ class Search {
     reached.push_back(state);
   }
 
-  const Transition& row(StateId state) {
+  const Row& row(StateId state) {
     if (record(state).options.empty()) begin(state);
-    return record(state).row();
+    return record(state).row;
   }
 
   // A state's first option is what the start plays there.
@@ -387,9 +385,10 @@ class Search {
     add_option(state, {start, start.aim, start.aim}, 0.0);
     known.taken = 0;
     known.least_leaving = 1.0;
-    const bool close_enough = evaluated && begun_->rows[index].stride <= stride;
+    const bool close_enough = evaluated && begun_->rows[index] && begun_->rows[index]->stride <= stride;
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
-    const Transition& row = known.start_row;
+    known.row = known.start_row;
+    const Transition& row = *known.row;
     if (1.0 - row.replay > hardly_leaves) known.least_leaving = 1.0 - row.replay;
     for (const auto& [to, share] : row.to) known.sights.push_back({to, values_.travelled(to), share});
   }
@@ -403,7 +402,7 @@ class Search {
     StateRecord& known = record(state);
     if (known.options.empty() || known.stride != stride_[static_cast<std::size_t>(state)]) begin(state);
     if (known.stride == 0) {
-      const double strokes = action_value(known.row(), values_.all());
+      const double strokes = action_value(*known.row, values_.all());
       const double moved = std::abs(strokes - values_[state]);
       if (moved <= tolerance_) return false;
       values_.move(state, strokes);
@@ -458,7 +457,7 @@ class Search {
   // Looks more closely at the most promising option until that is one that has been weighed, and takes it.
   void take_best(StateId state) {
     std::vector<Option>& options = record(state).options;
-    options.front().strokes = action_value(record(state).start_row, values_.all());
+    options.front().strokes = action_value(*record(state).start_row, values_.all());
     options.front().look = Look::weighed;
     const auto by_strokes = [](const Option& a, const Option& b) { return a.strokes < b.strokes; };
     auto best = std::min_element(options.begin(), options.end(), by_strokes);
@@ -520,10 +519,10 @@ class Search {
     if (known.taken == index && planned(state) == action) return;
     planned(state) = action;
     known.taken = index;
-    if (index != 0) known.taken_row = row_of_fan(state, option.candidate, option.fan, action);
+    known.row = index == 0 ? known.start_row : row_of_fan(state, option.candidate, option.fan, action);
   }
 
-  Transition row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {
+  Row row_of_fan(StateId state, const Candidate& candidate, const Fan& fan, const Action& action) {
     builder_.begin(fan.stride);
     const Swing swing = model_->swing_of(model_->lie_of(state), action);
     const auto aim = static_cast<std::size_t>(action.aim - candidate.first_aim);

@@ -67,8 +67,7 @@ std::vector<double> expected_visits(const HoleModel& model, const Plan& plan) {
   constexpr double nothing = 1e-9;
   constexpr int most_strokes = 500;
   const auto states = static_cast<std::size_t>(model.state_count());
-  std::vector<Transition> rows(states);
-  std::vector<bool> known(states, false);
+  std::vector<Row> rows(states);
   TransitionBuilder builder(model);
   std::vector<double> visits(states, 0.0);
   std::vector<double> here(states, 0.0);
@@ -80,11 +79,10 @@ std::vector<double> expected_visits(const HoleModel& model, const Plan& plan) {
     for (std::size_t state = 0; state < states; ++state) {
       if (here[state] <= 0.0) continue;
       visits[state] += here[state];
-      if (!known[state]) rows[state] = builder.build(static_cast<StateId>(state), plan[state]);
-      known[state] = true;
-      next[state] += here[state] * rows[state].replay;
-      left += here[state] * rows[state].replay;
-      for (const auto& [to, probability] : rows[state].to) {
+      if (!rows[state]) rows[state] = builder.build(static_cast<StateId>(state), plan[state]);
+      next[state] += here[state] * rows[state]->replay;
+      left += here[state] * rows[state]->replay;
+      for (const auto& [to, probability] : rows[state]->to) {
         next[static_cast<std::size_t>(to)] += here[state] * probability;
         left += here[state] * probability;
       }

@@ -36,15 +36,15 @@ void TransitionBuilder::add(const Settled& settled, double weight) {
   }
 }
 
-const Transition& TransitionBuilder::finish() {
+Row TransitionBuilder::finish() {
   for (const StateId to : touched_) {
     row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;
   }
-  return row_;
+  return std::make_shared<const Transition>(row_);
 }
 
-const Transition& TransitionBuilder::build(StateId state, const Action& action, int stride) {
+Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
   begin(stride);
   for_each_strike(*model_, state, action, stride,
                   [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
@@ -71,7 +71,7 @@ using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_pro
 struct ReachedGraph {
   std::vector<StateId> states;
   std::vector<int> index_of;  // by state; -1: not reached
-  std::vector<Transition> rows;
+  std::vector<Row> rows;
   std::vector<StateId> rare;  // those of them that were not followed
 };
 
@@ -96,15 +96,17 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
   while (!furthest.empty()) {
     const auto [distance, state] = furthest.top();
     furthest.pop();
-    Transition row;
+    Row row;
     const double here = balls[static_cast<std::size_t>(state)];
     if (here < least_balls) {
-      row.cost = model.short_game().strokes(model.lie_of(state), distance);
+      Transition holed;
+      holed.cost = model.short_game().strokes(model.lie_of(state), distance);
+      row = std::make_shared<const Transition>(std::move(holed));
       reached.rare.push_back(state);
     } else {
       row = row_of(state, here);
     }
-    for (const auto& [to, share] : row.to) meet(to, here * share);
+    for (const auto& [to, share] : row->to) meet(to, here * share);
     reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
   }
   return reached;
@@ -112,11 +114,11 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
 
 std::vector<int> find_components(const ReachedGraph& reached, int& count) {
   std::size_t edge_count = 0;
-  for (const Transition& row : reached.rows) edge_count += row.to.size();
+  for (const Row& row : reached.rows) edge_count += row->to.size();
   std::vector<std::pair<std::uint32_t, std::uint32_t>> edges;
   edges.reserve(edge_count);
   for (std::size_t i = 0; i < reached.rows.size(); ++i) {
-    for (const auto& edge : reached.rows[i].to) {
+    for (const auto& edge : reached.rows[i]->to) {
       edges.emplace_back(i, reached.index_of[static_cast<std::size_t>(edge.first)]);
     }
   }
@@ -162,7 +164,7 @@ Eigen::VectorXd solve_sparse(const SparseMatrix& matrix, const Eigen::VectorXd& 
 void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>& members, std::vector<int>& local,
                      std::vector<double>& value) {
   if (members.size() == 1) {
-    const Transition& row = reached.rows[members.front()];
+    const Transition& row = *reached.rows[members.front()];
     const StateId self = reached.states[members.front()];
     double sum = row.cost;
     double stays = row.replay;
@@ -182,7 +184,7 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
   std::vector<Eigen::Triplet<double>> entries;
   Eigen::VectorXd cost(size);
   for (std::size_t i = 0; i < members.size(); ++i) {
-    const Transition& row = reached.rows[members[i]];
+    const Transition& row = *reached.rows[members[i]];
     double sum = row.cost;
     entries.emplace_back(static_cast<int>(i), static_cast<int>(i), 1.0 - row.replay);
     for (const auto& [state, weight] : row.to) {
@@ -209,7 +211,7 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
-  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double balls) {
     Action& action = plan[static_cast<std::size_t>(state)];
     action = action_of(state);
     return builder.build(state, action, model.stride_for(state, balls));
@@ -223,18 +225,31 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
                         const PlanValue& like) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
-  const RowOf row_of = [&](StateId state, double balls) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double balls) {
     const auto index = static_cast<std::size_t>(state);
     const Action action = plan[index] = action_of(state);
     const Lie lie = model.lie_of(state);
     const int stride = model.stride_for(state, balls);
-    const bool same = like.plan[index] == action && like.rows[index].stride <= stride &&
+    const bool same = like.plan[index] == action && like.rows[index] && like.rows[index]->stride <= stride &&
                       like_model.swing_of(lie, action) == model.swing_of(lie, action);
     return same ? like.rows[index] : builder.build(state, action, stride);
   };
   PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
   result.plan = std::move(plan);
   return result;
+}
+
+PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan) {
+  TransitionBuilder builder(model);
+  const ActionOf habit = habit_of(model);
+  const RowOf row_of = [&](StateId state, double balls) {
+    Action& action = plan[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = habit(state);
+    return builder.build(state, action, model.stride_for(state, balls));
+  };
+  PlanValue value = evaluate_rows(model, row_of, roots);
+  value.plan = std::move(plan);
+  return value;
 }
 
 PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,

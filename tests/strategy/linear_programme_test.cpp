@@ -32,7 +32,7 @@ class LinearProgramme {
            candidates_at(model, lie, model.place_of(state), SearchOptions{}.aim_reach_sd)) {
         Action action = candidate.action;
         for (action.aim = candidate.first_aim; action.aim <= candidate.last_aim; ++action.aim) {
-          add_action(state, builder.build(state, action));
+          add_action(state, *builder.build(state, action));
         }
       }
     }

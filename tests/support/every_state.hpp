@@ -47,7 +47,7 @@ inline PlanValue habit_value_of(const HoleModel& model, const std::vector<StateI
   Plan plan(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
   const ActionOf habit = habit_of(model);
-  const RowOf row_of = [&](StateId state, double) -> const Transition& {
+  const RowOf row_of = [&](StateId state, double) {
     plan[static_cast<std::size_t>(state)] = habit(state);
     return builder.build(state, plan[static_cast<std::size_t>(state)]);
   };

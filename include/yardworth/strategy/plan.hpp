@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -65,17 +66,19 @@ struct Transition {
   std::vector<std::pair<StateId, double>> to;
   int stride = 1;  // of the nodes that it was summed over (HoleModel::stride_for)
 };
+// Plans that play the same from a state share its row: rows are most of what a plan keeps in memory.
+using Row = std::shared_ptr<const Transition>;
 
 // Sums the outcomes of an action over the strike lattices.
 class TransitionBuilder {
  public:
   explicit TransitionBuilder(const HoleModel& model);
-  // The row of an action, over every stride-th node; valid until the next.
-  const Transition& build(StateId state, const Action& action, int stride = 1);
+  // The row of an action, over every stride-th node.
+  Row build(StateId state, const Action& action, int stride = 1);
   // The same from outcomes already known: begin, add each with its weight (they sum to 1), finish.
   void begin(int stride);
   void add(const Settled& settled, double weight);
-  const Transition& finish();
+  Row finish();
 
  private:
   const HoleModel* model_;
@@ -87,8 +90,8 @@ class TransitionBuilder {
 // Expected strokes by state under a plan; NaN for states that are not reached, or hardly ever.
 struct PlanValue {
   std::vector<double> value;
-  Plan plan;                     // with an action for every reached state
-  std::vector<Transition> rows;  // by state; empty for states that are not reached
+  Plan plan;              // with an action for every reached state
+  std::vector<Row> rows;  // by state; null for states that are not reached
   double at_tee = 0.0;
   int states = 0;             // reached
   int components = 0;         // strong components of the graph of reached states
@@ -106,11 +109,14 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
                         const PlanValue& like);
 
 // The same from any roots, with the row given of each state and of how many balls, of one from each root, come to it;
-// the result has no plan. The row returned need stay valid only until the next call.
-using RowOf = std::function<const Transition&(StateId, double balls)>;
+// the result has no plan.
+using RowOf = std::function<Row(StateId, double balls)>;
 // States that fewer than least_balls come to, of one ball from each root, are taken to be worth the baseline.
 PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
                         double least_balls = 0.0);
+
+// The same for a plan from any roots, which the habit fills in where it is silent and balls come.
+PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan);
 
 // Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
 double action_value(const Transition& row, const std::vector<double>& value);
