@@ -49,12 +49,7 @@ struct RoundAt {
 // As `gain` does it: looked for on one set of strikes, judged on another that the search has not seen.
 double judged_best(const PreparedHole& search, const PreparedHole& judge) {
   const Plan plan = best_plan(search.model).exact.plan;
-  const ActionOf habit = habit_of(judge.model);
-  const auto play = [&](StateId state) {
-    const Action& action = plan[static_cast<std::size_t>(state)];
-    return action.swing >= 0 ? action : habit(state);
-  };
-  return std::min(evaluate_plan(judge.model, play).at_tee, habit_value(judge.model).at_tee);
+  return std::min(evaluate_plan(judge.model, plan_or_habit(judge.model, plan)).at_tee, habit_value(judge.model).at_tee);
 }
 
 RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {

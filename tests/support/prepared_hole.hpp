@@ -44,6 +44,14 @@ inline BestPlan best_plan(const HoleModel& model, const SearchOptions& options =
   return find_best_plan(model, habit_of(model), habit_value(model), options);
 }
 
+// A plan where it says something, the habit elsewhere. Model and plan must outlive it.
+inline ActionOf plan_or_habit(const HoleModel& model, const Plan& plan) {
+  return [&model, &plan](StateId state) {
+    const Action& action = plan[static_cast<std::size_t>(state)];
+    return action.swing >= 0 ? action : habit_action(model, model.lie_of(state), model.place_of(state));
+  };
+}
+
 inline SearchOptions complete_search() {
   SearchOptions options;
   options.complete = true;
