@@ -26,7 +26,10 @@ Ring to_ring(const Polygon& polygon) {
 
 }  // namespace
 
-double distance_yd(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
+double distance_yd(Point a, Point b) {
+  const Point off = a - b;
+  return std::sqrt(off.x * off.x + off.y * off.y);
+}
 
 Point along_heading(double heading_rad) { return {std::sin(heading_rad), std::cos(heading_rad)}; }
 
