@@ -34,15 +34,14 @@ struct Setting {
   const Baseline& baseline;
   const GainRequest& request;
   Units units;
-  Resolution resolution;
-  StrikeLattices lattices = StrikeLattices(resolution);
+  StrikeLattices lattices = StrikeLattices(searching());
 };
 
 // One hole for the three golfers.
 struct HoleSetting {
-  HoleSetting(const Setting& setting, const HoleMap& map, Point tee)
+  HoleSetting(const Setting& setting, const HoleMap& map, Point tee, const Resolution& resolution)
       : models(map, tee, setting.golfers.before, setting.golfers.all_longer, setting.baseline, setting.lattices,
-               setting.resolution),
+               resolution),
         driver_longer(map, tee, setting.golfers.driver_longer, setting.baseline, setting.lattices,
                       judging(models.resolution)) {}
 
@@ -102,7 +101,14 @@ void value_by_table(const Setting& setting, const std::vector<TeeShotNode>& befo
   strokes.all_longer = strokes.driver_longer;
 }
 
-HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& value_before, HoleGain gain) {
+// The habit before and after the change, as far as it has been evaluated.
+struct HabitValues {
+  PlanValue before;
+  std::optional<PlanValue> after;
+};
+
+HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HabitValues& values, HoleGain gain) {
+  const PlanValue& value_before = values.before;
   const HoleModel& before = hole.models.before;
   const Action tee_before = habit_action(before, Lie::tee, before.tee());
   const Action tee_driver = follow_action(hole.driver_longer, before, Lie::tee, before.tee(), tee_before);
@@ -121,7 +127,8 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
       return evaluate_plan(model, by_place(model, from), before, value_before);
     };
     const PlanValue driver = no_driver(setting.golfers) ? value_before : value(hole.driver_longer, from_driver);
-    const PlanValue after = no_irons(setting.golfers) ? driver : value(hole.models.after, from_after);
+    values.after = no_irons(setting.golfers) ? driver : value(hole.models.after, from_after);
+    const PlanValue& after = *values.after;
     strokes.before = value_before.at_tee;
     strokes.driver_longer = driver.at_tee;
     strokes.all_longer = after.at_tee;
@@ -134,9 +141,10 @@ HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, const PlanV
   return gain;
 }
 
-HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanValue& habit_before, HoleGain gain) {
+HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const HabitValues& habit, HoleGain gain) {
   const HoleModel& before = hole.models.before;
-  const PlanValue best_before = better_plan(hole.models.search_before, before, habit_of(before), habit_before).judged;
+  const JudgedPlan planned_before = plan_before(hole.models, habit.before);
+  const PlanValue& best_before = planned_before.judged;
   const Plan& plan = best_before.plan;
   FourValues& strokes = gain.strokes;
   strokes.before = best_before.at_tee;
@@ -148,9 +156,12 @@ HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const PlanVa
   }
   if (!no_driver(setting.golfers) || !no_irons(setting.golfers)) {
     const ActionOf start = followed(hole.models.after, before, plan);
-    const PlanValue kept = evaluate_plan(hole.models.after, start, before, best_before);
+    // With other irons hardly a swing is that of before, but many are those of the habit.
+    const PlanValue kept = habit.after && !no_irons(setting.golfers)
+                               ? evaluate_plan(hole.models.after, start, hole.models.after, *habit.after)
+                               : evaluate_plan(hole.models.after, start, before, best_before);
     strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : kept.at_tee;
-    planned_after = better_plan(hole.models.search_after, hole.models.after, start, kept).judged;
+    planned_after = plan_after(hole.models, planned_before, kept).judged;
     strokes.replanned = std::min(strokes.all_longer, planned_after.at_tee);
   }
   const Plan& plan_after = planned_after.plan;
@@ -172,22 +183,26 @@ struct BothGains {
   std::string failure;  // why the hole cannot be finished
 };
 
-BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
-  const HoleMap map(hole, firmness);
-  const HoleSetting here(setting, map, map.tee(hole.length_yd[setting.request.tee]));
+BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, const Resolution& resolution) {
+  const HoleSetting here(setting, map, map.tee(hole.length_yd[setting.request.tee]), resolution);
   HoleGain gain;
   gain.number = hole.number;
   gain.par = hole.par;
   gain.length_yd = hole.length_yd[setting.request.tee];
   BothGains both;
-  try {
-    const bool table = setting.request.method == Method::table;
-    const PlanValue habit = table ? PlanValue{} : evaluate_habit(here.models.before);
-    if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, habit, gain);
-    if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, habit, gain);
-  } catch (const CannotFinish&) {
-    both.failure = unfinished_words(map, here.models.before.tee(), hole.number);
-  }
+  const bool table = setting.request.method == Method::table;
+  HabitValues habit;
+  if (!table) habit.before = evaluate_habit(here.models.before);
+  if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, habit, gain);
+  if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, habit, gain);
+  return both;
+}
+
+BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
+  const HoleMap map(hole, firmness);
+  BothGains both;
+  both.failure = why_unfinished(map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
+                                [&](const Resolution& resolution) { both = gain_on(setting, hole, map, resolution); });
   return both;
 }
 
@@ -257,7 +272,7 @@ std::string_view name(PlanChoice plan) {
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request) {
   const Golfers golfers = lengthen_all(player, request.change);
-  const Setting setting{golfers, baseline, request, course.units, {}};
+  const Setting setting{golfers, baseline, request, course.units};
   const std::vector<BothGains> holes = all_holes(course, setting);
   GainResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);

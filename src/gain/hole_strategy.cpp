@@ -33,8 +33,7 @@ struct Setting {
   const StrategyRequest& request;
   const Player& before;
   const Player& after;  // the same as before where no change was asked about
-  Resolution resolution;
-  StrikeLattices lattices = StrikeLattices(resolution);
+  StrikeLattices lattices = StrikeLattices(searching());
 };
 
 // One golfer on one hole, with the best plan: the values are those judged, as the gain gives them.
@@ -295,37 +294,34 @@ std::string graph_of(const Setting& setting, const Planned& planned, int number)
   return plan_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.judged), title);
 }
 
-Planned plan_before(const Setting& setting, const HoleModels& models) {
-  const ActionOf habit = habit_of(models.before);
+Planned planned_before(const Setting& setting, const HoleModels& models) {
   return {models.search_before, models.before, setting.before,
-          better_plan(models.search_before, models.before, habit, evaluate_plan(models.before, habit),
-                      search_options(setting.request))};
+          plan_before(models, evaluate_plan(models.before, habit_of(models.before)), search_options(setting.request))};
 }
 
 // Where the change changes nothing the plan stays as it is.
-Planned plan_after(const Setting& setting, const HoleModels& models, const Planned& before) {
+Planned planned_after(const Setting& setting, const HoleModels& models, const Planned& before) {
   if (same_carries(setting.before, setting.after)) return before;
-  const ActionOf start = followed(models.after, models.before, before.plan());
+  PlanValue kept = evaluate_plan(models.after, followed(models.after, models.before, before.plan()), models.before,
+                                 before.best.judged);
   return {models.search_after, models.after, setting.after,
-          better_plan(models.search_after, models.after, start,
-                      evaluate_plan(models.after, start, models.before, before.best.judged),
-                      search_options(setting.request))};
+          plan_after(models, before.best, std::move(kept), search_options(setting.request))};
 }
 
-HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map) {
+HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map, const Resolution& resolution) {
   const double length_yd = hole.length_yd[setting.request.tee];
   const HoleModels models(map, map.tee(length_yd), setting.before, setting.after, setting.baseline, setting.lattices,
-                          setting.resolution);
+                          resolution);
   const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;
   strategy.par = hole.par;
   strategy.length_yd = length_yd;
-  const Planned before = plan_before(setting, models);
+  const Planned before = planned_before(setting, models);
   strategy.before = tee_plan(before, units);
   std::optional<Planned> after;
   if (setting.request.change) {
-    after.emplace(plan_after(setting, models, before));
+    after.emplace(planned_after(setting, models, before));
     strategy.after = tee_plan(*after, units);
     const Action kept = follow_action(models.after, models.before, Lie::tee, models.before.tee(), before.tee_shot());
     strategy.plan_change =
@@ -362,12 +358,9 @@ std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<
   for (const Hole* hole : holes) lengths.push_back(hole->length_yd[setting.request.tee]);
   work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
     const HoleMap map(*holes[i], setting.course.firmness);
-    try {
-      solved[i] = solve_hole(setting, *holes[i], map);
-    } catch (const CannotFinish&) {
-      const Point tee = map.tee(lengths[i]);
-      failures[i] = unfinished_words(map, tee, holes[i]->number);
-    }
+    failures[i] = why_unfinished(map, map.tee(lengths[i]), holes[i]->number, [&](const Resolution& resolution) {
+      solved[i] = solve_hole(setting, *holes[i], map, resolution);
+    });
   });
   throw_unfinished(failures);
   return solved;
@@ -386,7 +379,7 @@ StrategyResult compute_strategy(const Course& course, const Player& player, cons
   const DistanceChange change = request.change.value_or(DistanceChange{});
   const Player after = lengthen(player, change.driver_carry_yd, change.irons_carry_yd);
   require_carries(after);
-  const Setting setting{course, baseline, request, player, after, {}};
+  const Setting setting{course, baseline, request, player, after};
   StrategyResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);
   result.change = request.change;

@@ -9,6 +9,7 @@
 #include <atomic>
 #include <cmath>
 #include <numeric>
+#include <optional>
 #include <stdexcept>
 #include <utility>
 
@@ -77,17 +78,49 @@ HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_befor
       before(map, tee, player_before, baseline, lattices, judging(resolution)),
       after(map, tee, player_after, baseline, lattices, judging(resolution)) {}
 
-JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start,
-                       const SearchOptions& options) {
+namespace {
+
+// A plan taken from one grid to another may leave some place of that only for itself: it is then no better than any.
+std::optional<PlanValue> evaluate_if_finished(const HoleModel& model, const ActionOf& play, const PlanValue& like) {
+  try {
+    return evaluate_plan(model, play, model, like);
+  } catch (const CannotFinish&) {
+    return std::nullopt;
+  }
+}
+
+}  // namespace
+
+JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, PlanStart start, const SearchOptions& options) {
+  PlanValue begun = evaluate_plan(search, start.search);
   JudgedPlan plan;
-  plan.searched = find_best_plan(search, start, evaluate_plan(search, start), options);
+  plan.searched = find_best_plan(search, start.search, begun, options);
+  const Plan& found = plan.searched.exact.plan;
   const ActionOf play = [&](StateId state) {
-    const Action& action = plan.searched.exact.plan[static_cast<std::size_t>(state)];
-    return action.swing >= 0 ? action : start(state);
+    const Lie lie = judge.lie_of(state);
+    const Point place = judge.place_of(state);
+    const auto near = static_cast<std::size_t>(search.nearest_state(lie, place));
+    const bool left_alone = found[near].swing < 0 || found[near] == begun.plan[near];
+    return left_alone ? start.judge(state) : action_near(search, found, lie, place);
   };
-  PlanValue judged = evaluate_plan(judge, play, judge, judged_start);
-  plan.judged = judged.at_tee < judged_start.at_tee ? std::move(judged) : std::move(judged_start);
+  std::optional<PlanValue> judged = evaluate_if_finished(judge, play, start.judged);
+  const bool better = judged && judged->at_tee < start.judged.at_tee;
+  plan.judged = better ? std::move(*judged) : std::move(start.judged);
+  plan.kept = better ? found : std::move(begun.plan);
   return plan;
+}
+
+JudgedPlan plan_before(const HoleModels& models, PlanValue judged_habit, const SearchOptions& options) {
+  return better_plan(models.search_before, models.before,
+                     {habit_of(models.search_before), habit_of(models.before), std::move(judged_habit)}, options);
+}
+
+JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanValue judged_followed,
+                      const SearchOptions& options) {
+  return better_plan(models.search_after, models.after,
+                     {followed(models.search_after, models.search_before, before.kept),
+                      followed(models.after, models.before, before.judged.plan), std::move(judged_followed)},
+                     options);
 }
 
 std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
@@ -100,7 +133,19 @@ std::vector<double> filled_values(const HoleModel& model, const std::vector<doub
   return value;
 }
 
-std::string unfinished_words(const HoleMap& map, Point tee, int number) {
+std::string why_unfinished(const HoleMap& map, Point tee, int number,
+                           const std::function<void(const Resolution&)>& work) {
+  // Of states far apart some may lie where a golfer never plays from and cannot play on.
+  Resolution closer = searching();
+  closer.arc_yd = judging(closer).arc_yd;
+  for (const Resolution& resolution : {searching(), closer}) {
+    try {
+      work(resolution);
+      return "";
+    } catch (const CannotFinish&) {
+      continue;
+    }
+  }
   const double carry = needed_carry_yd(map, tee);
   return carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", number, carry)
                      : fmt::format("hole {} leads nowhere with this plan", number);

@@ -31,10 +31,10 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& 
 // What a plan plays from any place. Model and plan must outlive it.
 ActionFrom near_plan(const HoleModel& model, const Plan& plan);
 
-// One hole for a golfer before and after a change, on one grid of states, with rings where the habit of either changes
-// abruptly. Plans are looked for on one set of strikes
-// and judged on another that the search has not seen: of many actions weighed with small errors the best-looking owes
-// some of its looks to them. Holds references to all that it is made of.
+// One hole for a golfer before and after a change, with rings where the habit of either changes abruptly. Plans are
+// looked for on one grid and set of strikes and judged on others that the search has not seen (judging()): of many
+// actions weighed with small errors the best-looking owes some of its looks to them. Holds references to all that it is
+// made of.
 struct HoleModels {
   HoleModels(const HoleMap& map, Point tee, const Player& before, const Player& after, const Baseline& baseline,
              const StrikeLattices& lattices, const Resolution& resolution);
@@ -44,23 +44,37 @@ struct HoleModels {
   HoleModel before, after;  // to judge on
 };
 
+// What a search may begin from: the same plan on both grids, and what it is worth on that to judge on.
+struct PlanStart {
+  ActionOf search, judge;
+  PlanValue judged;
+};
+
 // A plan and what it is worth where the search has not looked.
 struct JudgedPlan {
   PlanValue judged;   // the better, by judged values, of the plan begun with and the one found
+  Plan kept;          // the same on the grid of the search
   BestPlan searched;  // what the search found, and what it says of that itself
 };
 
-// The best plan found from a start whose judged value is known. Throws CannotFinish like evaluate_plan.
-JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, const ActionOf& start, PlanValue judged_start,
+// The best plan found from a start. Throws CannotFinish like evaluate_plan.
+JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, PlanStart start,
                        const SearchOptions& options = {});
+
+// The best plan before the change, from the habit, whose judged value is known; and after it, from the plan before.
+JudgedPlan plan_before(const HoleModels& models, PlanValue judged_habit, const SearchOptions& options = {});
+JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanValue judged_followed,
+                      const SearchOptions& options = {});
 
 // Values of all states, the baseline where the plan knows none.
 std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known);
 
-// Why a hole cannot be finished.
-std::string unfinished_words(const HoleMap& map, Point tee, int number);
+// Does work on a hole at the resolution to search at, or closer where it throws CannotFinish there. What it returns is
+// empty, or says why the hole cannot be finished.
+std::string why_unfinished(const HoleMap& map, Point tee, int number,
+                           const std::function<void(const Resolution&)>& work);
 
-// Throws CannotFinish when a hole (not empty: unfinished_words) cannot be finished.
+// Throws CannotFinish when a hole (not empty: why_unfinished) cannot be finished.
 void throw_unfinished(const std::vector<std::string>& failures);
 
 std::vector<std::string> common_cautions();

@@ -113,10 +113,8 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
 }
 
 std::vector<int> find_components(const ReachedGraph& reached, int& count) {
-  std::size_t edge_count = 0;
-  for (const Row& row : reached.rows) edge_count += row->to.size();
-  std::vector<std::pair<std::uint32_t, std::uint32_t>> edges;
-  edges.reserve(edge_count);
+  thread_local std::vector<std::pair<std::uint32_t, std::uint32_t>> edges;
+  edges.clear();
   for (std::size_t i = 0; i < reached.rows.size(); ++i) {
     for (const auto& edge : reached.rows[i]->to) {
       edges.emplace_back(i, reached.index_of[static_cast<std::size_t>(edge.first)]);
@@ -124,7 +122,7 @@ std::vector<int> find_components(const ReachedGraph& reached, int& count) {
   }
   const auto vertices = static_cast<std::uint32_t>(reached.rows.size());
   const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), vertices,
-                    static_cast<std::uint32_t>(edge_count));
+                    static_cast<std::uint32_t>(edges.size()));
   std::vector<int> component(reached.rows.size());
   count = boost::strong_components(
       graph, boost::make_iterator_property_map(component.begin(), boost::get(boost::vertex_index, graph)));

@@ -148,7 +148,15 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   const double to_hole = distance_yd(place, model.pin());
   const double green = roll_factor(Ground::green, model.map().firmness());
   if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
-    if (const auto shot = action_to_hole(model, lie, from)) here = *shot;
+    // The same club played to the distance; where it does not reach, the one that fits.
+    const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];
+    const double carry = distance_yd(from, model.pin()) / (1.0 + full.roll_share * green);
+    const auto longer = carry > full.carry_yd ? action_to_hole(model, lie, from) : std::nullopt;
+    if (longer) {
+      here = *longer;
+    } else {
+      here.carry_yd = std::min(carry, full.carry_yd);
+    }
   }
   const Swing now = model.swing_of(lie, here);
   here.reference_heading_rad = reference_heading(model, from, now) + off_reference;
@@ -160,11 +168,8 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
 
 Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from) {
   if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
-  const Settled settled = model.settle({from, lie, 0, false});
-  if (settled.kind != Settled::Kind::between_states) return habit_action(model, lie, from);
-  const std::array<double, 4> weights = settled.weights();
-  const auto corner = static_cast<std::size_t>(std::max_element(weights.begin(), weights.end()) - weights.begin());
-  const auto state = static_cast<StateId>(settled.state[corner]);
+  if (distance_yd(from, model.pin()) <= short_game_radius_yd) return habit_action(model, lie, from);
+  const StateId state = model.nearest_state(lie, from);
   const Action& action = plan[static_cast<std::size_t>(state)];
   return action.swing >= 0 ? moved(model, state, action, from) : habit_action(model, lie, from);
 }

@@ -30,8 +30,17 @@ int poor_refinement(const Resolution& resolution) {
 
 }  // namespace
 
+Resolution searching() {
+  Resolution resolution;
+  resolution.ring_yd = 11.0;
+  resolution.arc_yd = 40.0;
+  return resolution;
+}
+
 Resolution judging(Resolution searched) {
+  constexpr double closer = 3.5;
   searched.phase = lattice_phases / 2;
+  searched.arc_yd /= closer;
   return searched;
 }
 
@@ -72,6 +81,9 @@ RingGrid::RingGrid(double first_yd, double last_yd, const Resolution& resolution
     const double around = 2.0 * pi * radius / resolution.arc_yd;
     first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
   }
+  for (std::size_t ring = 0; ring + 1 < radius_.size(); ++ring) {
+    per_yard_.push_back(1.0 / (radius_[ring + 1] - radius_[ring]));
+  }
   const auto yards = static_cast<std::size_t>(radius_.back()) + 2;
   std::size_t ring = 0;
   for (std::size_t yard = 0; yard < yards; ++yard) {
@@ -109,12 +121,72 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
     swings_[index] = full_swings(player, lie);
     for (const double radius : grid_.radii()) baseline_on_rings_[index].push_back(short_game.strokes(lie, radius));
   }
+  choose_places();
+}
+
+namespace {
+
+// Points of the line of play, close enough together to tell how far from it a place is to two yards.
+std::vector<Point> along_line(const LineOfPlay& line) {
+  constexpr double step_yd = 50.0;
+  std::vector<Point> points;
+  for (double along = 0.0; along < line.length_yd(); along += step_yd) points.push_back(line.at(along));
+  points.push_back(line.at(line.length_yd()));
+  return points;
+}
+
+bool in_corridor(const std::vector<Point>& line, Point place) {
+  return std::any_of(line.begin(), line.end(), [place](Point p) {
+    const Point off = place - p;
+    return off.x * off.x + off.y * off.y <= corridor_yd * corridor_yd;
+  });
+}
+
+// Gives every entry of a ring that has none (-1) that of the nearest that has one, on either side.
+void fill_from_nearest(std::vector<int>::iterator begin, std::vector<int>::iterator end) {
+  const auto count = static_cast<int>(end - begin);
+  std::vector<int> steps(static_cast<std::size_t>(count), count);
+  const auto pass = [&](int first, int step) {
+    int near = -1;
+    int away = count;
+    // Twice round, since a ring has no end.
+    for (int i = 0; i < 2 * count; ++i) {
+      const int at = ((first + i * step) % count + count) % count;
+      int& off = steps[static_cast<std::size_t>(at)];
+      if (begin[at] >= 0 && off >= count) off = 0;
+      if (off == 0) {
+        near = begin[at];
+        away = 0;
+      } else if (++away < off) {
+        off = away;
+        begin[at] = near;
+      }
+    }
+  };
+  pass(0, 1);
+  pass(count - 1, -1);
+}
+
+}  // namespace
+
+void HoleModel::choose_places() {
+  const std::vector<Point> line = along_line(map_->line());
   const std::vector<Point> offsets = grid_.offsets();
-  places_.reserve(static_cast<std::size_t>(state_count()));
-  for (int lie = 0; lie < 4; ++lie) {
-    for (const Point offset : offsets) places_.push_back(map.pin() + offset);
+  std::vector<Point> places;
+  place_at_.assign(offsets.size(), -1);
+  for (std::size_t vertex = 0; vertex < offsets.size(); ++vertex) {
+    const Point place = pin() + offsets[vertex];
+    if (!in_corridor(line, place)) continue;
+    place_at_[vertex] = place_count();
+    vertices_.push_back(static_cast<int>(vertex));
+    places.push_back(place);
   }
-  places_.push_back(tee);
+  for (std::size_t ring = 0; ring < grid_.radii().size(); ++ring) {
+    fill_from_nearest(place_at_.begin() + grid_.first_vertex(ring), place_at_.begin() + grid_.first_vertex(ring + 1));
+  }
+  places_.reserve(static_cast<std::size_t>(state_count()));
+  for (int lie = 0; lie < 4; ++lie) places_.insert(places_.end(), places.begin(), places.end());
+  places_.push_back(tee_);
 }
 
 int HoleModel::stride_for(StateId state, double balls) const {
@@ -137,7 +209,17 @@ int HoleModel::fitting_stride(StateId state, int wanted) const {
 
 Lie HoleModel::lie_of(StateId state) const {
   if (state == tee_state()) return Lie::tee;
-  return static_cast<Lie>(static_cast<int>(Lie::fairway) + state / grid_.size());
+  return static_cast<Lie>(static_cast<int>(Lie::fairway) + state / place_count());
+}
+
+StateId HoleModel::nearest_state(Lie lie, Point place) const {
+  if (lie == Lie::tee) return tee_state();
+  const Point offset = place - pin();
+  const RingGrid::Corners corners = grid_.corners(offset, distance_yd(place, pin()));
+  const bool further = corners.ring_share > 0.5;
+  const bool second = (further ? corners.far_share : corners.near_share) > 0.5;
+  const int vertex = corners.vertex[(further ? 2U : 0U) + (second ? 1U : 0U)];
+  return place_at(vertex) + first_state(lie);
 }
 
 double middle_heading(const HoleMap& map, Point from, double total_yd) {

@@ -11,6 +11,7 @@
 #include <cstring>
 #include <vector>
 
+#include "gain/plans.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
 
@@ -24,9 +25,10 @@ struct Level {
   Resolution resolution;
 };
 
-// Rings, arcs and shots this many times finer than the default, and no coarser anywhere.
+// Rings, arcs and shots this many times finer than the program searches at, and no coarser anywhere; judging() has the
+// grid that goes with it.
 Resolution finer(double states, int shots) {
-  Resolution resolution;
+  Resolution resolution = searching();
   resolution.ring_yd /= states;
   resolution.arc_yd /= states;
   resolution.steps_per_sd *= shots;
@@ -46,10 +48,10 @@ struct RoundAt {
   double seconds = 0.0;
 };
 
-// As `gain` does it: looked for on one set of strikes, judged on another that the search has not seen.
+// As `gain` does it: looked for on one grid, judged on another.
 double judged_best(const PreparedHole& search, const PreparedHole& judge) {
-  const Plan plan = best_plan(search.model).exact.plan;
-  return std::min(evaluate_plan(judge.model, plan_or_habit(judge.model, plan)).at_tee, habit_value(judge.model).at_tee);
+  const PlanStart habit = {habit_of(search.model), habit_of(judge.model), habit_value(judge.model)};
+  return better_plan(search.model, judge.model, habit).judged.at_tee;
 }
 
 RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {
@@ -63,7 +65,7 @@ RoundAt play_round(const Player& player, const Resolution& resolution, Played pl
   tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
     const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, mesh);
     const PreparedHole judge(course.holes[i], course.firmness, middle_tee, player, baseline, other_mesh);
-    round.strokes[i] = played == Played::habit ? habit_value(hole.model).at_tee : judged_best(hole, judge);
+    round.strokes[i] = played == Played::habit ? habit_value(judge.model).at_tee : judged_best(hole, judge);
   });
   round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
   for (const double strokes : round.strokes) round.total += strokes;

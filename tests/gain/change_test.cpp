@@ -220,4 +220,16 @@ TEST_CASE("a part of the change that no club takes is said, and distances are in
   CHECK_FALSE(has(notes(only_driver, {20.0, 0.0}), irons_missed));
 }
 
+// States far apart may lie where nobody plays from and nothing leads on: that a search fails there says nothing of the
+// hole. So it was with these clubs on hole 7.
+TEST_CASE("a hole that a coarse grid cannot finish is tried on a finer one") {
+  const Course course = test::scenario_course();
+  const Player player = test::scenario_member("28-woman");
+  GainRequest request;
+  request.tee = 0;
+  request.change = {-40.0, -25.0};
+  const GainResult result = compute_gain(course, player, test::baseline_of(player), request);
+  CHECK(result.answer().round.strokes_saved() < -15.0);
+}
+
 }  // namespace yardworth

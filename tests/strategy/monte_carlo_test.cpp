@@ -23,14 +23,15 @@ struct Compared {
 
 enum class Played { habit, best };
 
-// A quarter of the spacing and twice the strikes of what the program uses, none of them left out, so that what is
-// compared is the two roads and not the spacing of one of them. Under the sanitizers, which look for other faults, the
-// plays are few and this is not needed.
+// Less than a quarter of the spacing and twice the strikes of what the program uses, none of them left out, so that
+// what is compared is the two roads and not the spacing of one of them. Under the sanitizers, which look for other
+// faults, the plays are few and this is not needed.
 Resolution fine_resolution() {
   Resolution resolution;
   if (!test::sanitized) {
-    resolution.ring_yd /= 4.0;
-    resolution.arc_yd /= 4.0;
+    // Not by a whole number: states would lie exactly half way between those whose action they play.
+    resolution.ring_yd /= 4.3;
+    resolution.arc_yd /= 4.3;
     resolution.steps_per_sd *= 2;
     resolution.tee_refinement *= 2;
     resolution.closeness = every_node;

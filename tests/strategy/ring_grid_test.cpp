@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "yardworth/strategy/hole_model.hpp"
+#include "support/prepared_hole.hpp"
+#include "support/scenario.hpp"
+#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
 
@@ -34,6 +36,74 @@ TEST_CASE("every edge has a ring close on each side, in whatever order they come
       CHECK(off < 0.5);
     }
   }
+}
+
+namespace {
+
+struct Prepared {
+  explicit Prepared(std::size_t index)
+      : player(test::scenario_member("weekend-16-man")),
+        baseline(test::baseline_of(player)),
+        mesh(searching()),
+        hole(test::scenario_course().holes[index], Firmness::normal, test::middle_tee, player, baseline, mesh) {}
+
+  Player player;
+  Baseline baseline;
+  test::Mesh mesh;
+  test::PreparedHole hole;
+};
+
+}  // namespace
+
+TEST_CASE("states are kept within the corridor, and a ball beyond it counts at the nearest place of its ring") {
+  const Prepared prepared(6);
+  const HoleModel& model = prepared.hole.model;
+  const LineOfPlay& line = prepared.hole.map.line();
+  for (StateId state = 0; state < model.tee_state(); ++state) {
+    const Point place = model.place_of(state);
+    REQUIRE(distance_yd(place, line.at(line.nearest(place).along_yd)) <= corridor_yd + 1.0);
+    REQUIRE(model.nearest_state(model.lie_of(state), place) == state);
+  }
+  const Point far = line.to_plane({corridor_yd + 150.0, 100.0});
+  const Settled settled = model.settle({far, Lie::rough, 0, false});
+  REQUIRE(settled.kind == Settled::Kind::between_states);
+  for (const auto state : settled.state) {
+    const Point place = model.place_of(static_cast<StateId>(state));
+    CHECK(model.lie_of(static_cast<StateId>(state)) == Lie::rough);
+    CHECK(std::abs(distance_yd(place, model.pin()) - distance_yd(far, model.pin())) <= searching().ring_yd);
+    CHECK(distance_yd(far, place) <= 150.0 + 2.0 * searching().arc_yd);
+  }
+}
+
+TEST_CASE(
+    "near a state a plan plays its own club to the hole, not the habit's, and the next one where it falls short") {
+  const Prepared prepared(0);
+  const HoleModel& model = prepared.hole.model;
+  const LineOfPlay& line = prepared.hole.map.line();
+  const std::vector<Swing>& swings = model.swings(Lie::fairway);
+  const StateId state = model.nearest_state(Lie::fairway, line.at(line.length_yd() - 120.0));
+  const Point place = model.place_of(state);
+  const double distance = distance_yd(place, model.pin());
+  const double green = roll_factor(Ground::green, Firmness::normal);
+  const Action habit = habit_action(model, Lie::fairway, place);
+  REQUIRE(habit.swing > 0);
+  const auto played_to = [&](int swing, double to) {
+    return to / (1.0 + swings[static_cast<std::size_t>(swing)].roll_share * green);
+  };
+  const auto action_of = [&](int swing, double from_hole) {
+    Plan plan(static_cast<std::size_t>(model.state_count()));
+    plan[static_cast<std::size_t>(state)] = {swing, played_to(swing, distance), heading_rad(place, model.pin()), 0};
+    const Point there = model.pin() + (from_hole / distance) * (place - model.pin());
+    return action_near(model, plan, Lie::fairway, there);
+  };
+  // A club longer than the habit's: the plan's own stays.
+  const Action longer = action_of(habit.swing - 1, distance - 3.0);
+  CHECK(longer.swing == habit.swing - 1);
+  CHECK(longer.carry_yd == doctest::Approx(played_to(habit.swing - 1, distance - 3.0)));
+  // The habit's where it no longer reaches: the next one.
+  const double reach = swings[static_cast<std::size_t>(habit.swing)].total_yd(green);
+  const Action short_of_it = action_of(habit.swing, reach + 1.0);
+  CHECK(short_of_it.swing < habit.swing);
 }
 
 }  // namespace yardworth

@@ -36,10 +36,19 @@ struct Resolution {
   int phase = 0;
 };
 
+// Rings are cut off this far from the line of play: nothing that the model strikes goes further. A ball that does is
+// taken to lie at the nearest place on the ring.
+inline constexpr double corridor_yd = 200.0;
+
 // Resolution::closeness at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
 
-// The same grid to judge plans on that were looked for at a resolution: other strikes, which the search has not seen.
+// The grid that a golfer's plans are looked for on. The best shot changes less along a ring than the strokes it leads
+// to, so states may lie far apart there; what is saved goes into rings and strikes.
+Resolution searching();
+
+// The grid to judge plans on that were looked for at a resolution: the same rings, states close together along them,
+// and other strikes, which the search has not seen.
 Resolution judging(Resolution searched);
 
 // The aims searched lie this share of the direction spread apart.
@@ -86,7 +95,7 @@ class RingGrid {
     const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
     std::size_t ring = ring_below_[whole_part(inside)];
     while (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
-    const double share = std::max(0.0, (inside - radius_[ring]) / (radius_[ring + 1] - radius_[ring]));
+    const double share = std::max(0.0, (inside - radius_[ring]) * per_yard_[ring]);
     const double turn = diamond_angle(offset);
     const auto [near0, near1, near_share] = on_ring(ring, turn);
     const auto [far0, far1, far_share] = on_ring(ring + 1, turn);
@@ -94,6 +103,7 @@ class RingGrid {
   }
   const std::vector<double>& radii() const { return radius_; }
   int size() const { return first_vertex_.back(); }
+  int first_vertex(std::size_t ring) const { return first_vertex_[ring]; }  // size() behind the last ring
   // The places of all vertices, from the hole.
   std::vector<Point> offsets() const;
 
@@ -120,6 +130,7 @@ class RingGrid {
   }
 
   std::vector<double> radius_;
+  std::vector<double> per_yard_;           // one over the yards to the next ring
   std::vector<int> first_vertex_;          // one more than rings
   std::vector<std::uint16_t> ring_below_;  // by whole yards
 };
@@ -178,10 +189,12 @@ class HoleModel {
   // Full swings by lie, longest first.
   const std::vector<Swing>& swings(Lie lie) const { return swings_[static_cast<std::size_t>(lie)]; }
 
-  int state_count() const { return 4 * grid_.size() + 1; }
-  StateId tee_state() const { return 4 * grid_.size(); }
+  int state_count() const { return 4 * place_count() + 1; }
+  StateId tee_state() const { return 4 * place_count(); }
   Lie lie_of(StateId state) const;
   Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
+  // The state of a lie nearest to a place: on the nearer ring, since what is best to play depends most on the distance.
+  StateId nearest_state(Lie lie, Point place) const;
 
   Settled settle(const Rest& rest) const {
     Settled settled;
@@ -209,10 +222,11 @@ class HoleModel {
     // function so smooth that the rings may lie far apart.
     const auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(rest.lie)];
     cost -= on_rings[corners.ring] + ring_share * (on_rings[corners.ring + 1] - on_rings[corners.ring]);
-    const int shift = (static_cast<int>(rest.lie) - static_cast<int>(Lie::fairway)) * grid_.size();
+    const int shift = first_state(rest.lie);
     settled.cost = cost;
     settled.share = {ring_share, static_cast<float>(corners.near_share), static_cast<float>(corners.far_share)};
-    for (std::size_t i = 0; i < 4; ++i) settled.state[i] = static_cast<std::uint32_t>(corners.vertex[i] + shift);
+    for (std::size_t i = 0; i < 4; ++i)
+      settled.state[i] = static_cast<std::uint32_t>(place_at(corners.vertex[i]) + shift);
     settled.kind = Settled::Kind::between_states;
   }
 
@@ -224,7 +238,14 @@ class HoleModel {
     return action.reference_heading_rad + action.aim * swing.direction_scale_rad / aims_per_sd;
   }
 
-  int phase() const { return phase_; }
+  // Which node of a lattice a state's strikes begin at. The heaviest nodes are few: begun at the same carries
+  // everywhere they would err the same way everywhere. Other places begin elsewhere, so that their errors cancel. The
+  // tee shot has nodes enough.
+  int lattice_begin(StateId state) const {
+    if (state == tee_state()) return phase_;
+    const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
+    return (vertex * 89 + phase_) % lattice_phases;
+  }
   double closeness() const { return closeness_; }  // Resolution::closeness
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
@@ -242,13 +263,20 @@ class HoleModel {
   }
 
  private:
+  int place_count() const { return static_cast<int>(vertices_.size()); }
+  int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
+  int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
+  void choose_places();
+
   const HoleMap* map_;
   Point tee_;
   const Baseline* short_game_;
   std::array<std::vector<Swing>, all_lies.size()> swings_;
   RingGrid grid_;
   std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
-  std::vector<Point> places_;
+  std::vector<int> vertices_;  // of the grid where balls are played from
+  std::vector<int> place_at_;  // by vertex: its index among them, or that of the nearest of them on its ring
+  std::vector<Point> places_;  // by state
   const StrikeLattices* lattices_;
   int phase_ = 0;
   double closeness_ = 1.0;

@@ -31,10 +31,7 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
   const double aim_rad = swing.direction_scale_rad / aims_per_sd;
   const int solid_steps = solid_steps_per_aim(solid);
   const int poor_steps = poor_steps_per_aim(poor);
-  // The heaviest nodes are few: begun at the same carries everywhere they would err the same way everywhere. Other
-  // states begin elsewhere, so that their errors cancel. The tee shot has nodes enough.
-  const int place = state == model.tee_state() ? 0 : (state % (model.state_count() / 4)) * 89;
-  const int phase = (place + model.phase()) % lattice_phases;
+  const int phase = model.lattice_begin(state);
   return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, phase, stride, true},
            {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, phase, stride, false}}};
 }
