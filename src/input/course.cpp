@@ -101,8 +101,16 @@ void read_lengths(const Value& value, const Setting& setting, HoleReading& readi
   }
 }
 
+// How far after another dogleg one has to be, so that the strips of the leg between them do not fold over each other:
+// at an offset to the side, each corner takes the offset times the tangent of half its turn off the leg.
+double least_leg_yd(const Dogleg& before, double turn_rad) {
+  constexpr double widest_fairway_side_yd = 25.0;
+  return widest_fairway_side_yd * std::abs(std::tan(before.turn_rad / 2.0) + std::tan(turn_rad / 2.0));
+}
+
 void read_doglegs(Fields& fields, const Setting& setting, HoleReading& reading, Findings& findings) {
   double last_yd = 0.0;
+  std::vector<Dogleg>& doglegs = reading.hole.doglegs;
   for (const Value& value : fields.list("dogleg", 0, most_parts, "doglegs")) {
     Fields dogleg(value, {"at", "turn"}, findings);
     const auto at = dogleg.length("at", along_hole, setting.units, Need::required);
@@ -110,13 +118,20 @@ void read_doglegs(Fields& fields, const Setting& setting, HoleReading& reading, 
     if (!at || !turn) continue;
     const Value at_value = *dogleg.get("at", Need::required);
     const bool outside = *at <= 0.0 || (reading.longest_yd && *at >= *reading.longest_yd);
+    const double least_at_yd =
+        doglegs.empty() ? 0.0 : doglegs.back().at_yd + least_leg_yd(doglegs.back(), radians(*turn));
     if (outside) {
       findings.fault(at_value, spoken(*at, setting.units), "a place between the longest tee and the green");
     } else if (*at <= last_yd) {
       findings.fault(at_value, spoken(*at, setting.units),
                      fmt::format("more than the {} of the dogleg before", spoken(last_yd, setting.units)));
+    } else if (*at < least_at_yd) {
+      const double first = std::ceil(from_yards(least_at_yd, setting.units));
+      findings.fault(at_value, spoken(*at, setting.units),
+                     fmt::format("{:.0f} {} or more, so that the leg from the dogleg before does not fold over itself",
+                                 first, name(setting.units)));
     } else {
-      reading.hole.doglegs.push_back({*at, radians(*turn)});
+      doglegs.push_back({*at, radians(*turn)});
     }
     last_yd = std::max(last_yd, *at);
   }

@@ -136,6 +136,10 @@ const std::vector<Slip> slips = {
      "13:19: fault: holes[0].dogleg[0].at: found 398 yards, expected a place between the longest tee and the green"},
     {"dogleg order", "[{at: 240, turn: -18}]", "[{at: 240, turn: -18}, {at: 200, turn: 10}]",
      "13:41: fault: holes[0].dogleg[1].at: found 200 yards, expected more than the 240 yards of the dogleg before"},
+    // 25 (tan 9 degrees + tan 40 degrees) = 24.9 yards.
+    {"doglegs that fold", "[{at: 240, turn: -18}]", "[{at: 240, turn: -18}, {at: 250, turn: -80}]",
+     "13:41: fault: holes[0].dogleg[1].at: found 250 yards, expected 265 yards or more, so that the leg from the "
+     "dogleg before does not fold over itself"},
     {"dogleg turn", "turn: -18", "turn: -121",
      "13:30: fault: holes[0].dogleg[0].turn: found -121, expected a number from -120 to 120 degrees"},
     {"polygon crossing", "[[-22, 380], [-12, 380], [-14, 396]]", "[[-22, 380], [-12, 390], [-12, 380], [-22, 396]]",
