@@ -76,11 +76,9 @@ bool contains(const Polygon& polygon, Point p) {
   for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
     const Point a = polygon[j];
     const Point b = polygon[i];
+    if (p.y < std::min(a.y, b.y) || p.y > std::max(a.y, b.y)) continue;
     const double cross = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
-    if (cross == 0.0 && p.x >= std::min(a.x, b.x) && p.x <= std::max(a.x, b.x) && p.y >= std::min(a.y, b.y) &&
-        p.y <= std::max(a.y, b.y)) {
-      return true;
-    }
+    if (cross == 0.0 && p.x >= std::min(a.x, b.x) && p.x <= std::max(a.x, b.x)) return true;
     if ((a.y > p.y) != (b.y > p.y) && (cross > 0.0) == (b.y > a.y)) inside = !inside;
   }
   return inside;

@@ -60,10 +60,15 @@ ActionFrom near_plan(const HoleModel& model, const Plan& plan) {
 namespace {
 
 // One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
-Resolution with_edges(Resolution resolution, const HoleModel& before, const HoleModel& after) {
-  resolution.edges_yd = habit_edges_yd(before);
-  const std::vector<double> more = habit_edges_yd(after);
-  resolution.edges_yd.insert(resolution.edges_yd.end(), more.begin(), more.end());
+Resolution with_edges(Resolution resolution, const HoleMap& map, Point tee, const Player& before, const Player& after,
+                      const Baseline& baseline, const StrikeLattices& lattices) {
+  // Where a habit changes is asked of places, not of states, so these may be few.
+  Resolution few_states = resolution;
+  few_states.ring_yd = few_states.arc_yd = 200.0;
+  for (const Player* player : {&before, &after}) {
+    const std::vector<double> edges = habit_edges_yd({map, tee, *player, baseline, lattices, few_states});
+    resolution.edges_yd.insert(resolution.edges_yd.end(), edges.begin(), edges.end());
+  }
   return resolution;
 }
 
@@ -71,8 +76,7 @@ Resolution with_edges(Resolution resolution, const HoleModel& before, const Hole
 
 HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_before, const Player& player_after,
                        const Baseline& baseline, const StrikeLattices& lattices, const Resolution& wanted)
-    : resolution(with_edges(wanted, HoleModel(map, tee, player_before, baseline, lattices, wanted),
-                            HoleModel(map, tee, player_after, baseline, lattices, wanted))),
+    : resolution(with_edges(wanted, map, tee, player_before, player_after, baseline, lattices)),
       search_before(map, tee, player_before, baseline, lattices, resolution),
       search_after(map, tee, player_after, baseline, lattices, resolution),
       before(map, tee, player_before, baseline, lattices, judging(resolution)),

@@ -93,9 +93,8 @@ struct AimNodes {
 };
 
 std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
-                            const Stratum& stratum) {
-  std::vector<Settled> outcomes;
-  if (stratum.share <= 0.0) return outcomes;
+                            const Stratum& stratum, std::vector<Settled> outcomes) {
+  if (stratum.share <= 0.0) return {};
   const AimNodes aims(candidate, stratum);
   outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
@@ -173,10 +172,12 @@ AimStrokes strokes_by_aim(const HoleModel& model, StateId state, const Candidate
   return {std::move(sums.strokes), least_leaving};
 }
 
-Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride) {
+// `used` is a fan no longer wanted, whose memory will do.
+Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride, Fan used = {}) {
   const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
   const auto [solid, poor] = strata_of(model, state, swing, stride);
-  return {stride, strike(model, state, candidate, swing, solid), strike(model, state, candidate, swing, poor)};
+  return {stride, strike(model, state, candidate, swing, solid, std::move(used.solid)),
+          strike(model, state, candidate, swing, poor, std::move(used.poor))};
 }
 
 // How closely an option has been looked at: not at all; on few strikes; as closely as the state deserves, but with
@@ -473,9 +474,9 @@ class Search {
     // Where all strikes count a screen of a sixth of them errs by more than its margin.
     const int screen_stride = model_->fitting_stride(state, std::min(largest_lattice_stride, 3 * stride));
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
-      option.fan = strike_fan(*model_, state, option.candidate, screen_stride);
+      option.fan = strike_fan(*model_, state, option.candidate, screen_stride, std::move(screen_));
       narrow(option.candidate, weigh(state, option));
-      option.fan = {};
+      screen_ = std::exchange(option.fan, {});
       option.strokes -= options_.screen_margin;
       option.look = Look::screened;
       return;
@@ -587,6 +588,7 @@ class Search {
   std::vector<StateId> states_;
   std::vector<double> likelihood_;  // scratch, by state; zero between uses
   std::vector<StateId> touched_;
+  Fan screen_;  // the last one, for its memory
   LeastByDistance least_;
   TransitionBuilder builder_;
   std::int64_t fans_ = 0;
