@@ -60,9 +60,9 @@ double action_value(const Transition& row, const std::vector<double>& value) {
 
 namespace {
 
-// Places that fewer balls than this come to, of one struck from the tee, are not worth a look: a hundred of them with
-// half a stroke of error each change nothing that is shown.
-constexpr double rare_ball = 1e-5;
+// Places that fewer balls than this come to, of one struck from the tee, are not worth a look: one ball in 200 comes to
+// any of them, and with a tenth of a stroke of error in each that changes nothing that is shown.
+constexpr double rare_ball = 5e-5;
 
 using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_property, boost::no_property,
                                                  boost::no_property, std::uint32_t, std::uint32_t>;

@@ -34,6 +34,8 @@ Resolution searching() {
   Resolution resolution;
   resolution.ring_yd = 11.0;
   resolution.arc_yd = 40.0;
+  // What the rings and the states to judge on give leaves this much to spare.
+  resolution.closeness = 0.75;
   return resolution;
 }
 

@@ -32,7 +32,7 @@ Resolution finer(double states, int shots) {
   resolution.ring_yd /= states;
   resolution.arc_yd /= states;
   resolution.steps_per_sd *= shots;
-  resolution.closeness = states * states;
+  resolution.closeness *= states * states * shots;
   return resolution;
 }
 
