@@ -60,8 +60,9 @@ double action_value(const Transition& row, const std::vector<double>& value) {
 
 namespace {
 
-// Places that fewer balls than this come to, of one struck from the tee, are not worth a look: one ball in 200 comes to
-// any of them, and with a tenth of a stroke of error in each that changes nothing that is shown.
+// Places that fewer balls than this over Resolution::closeness come to, of one struck from the tee, are not worth a
+// look: one ball in 200 comes to any of them, and with a tenth of a stroke of error in each that changes nothing that
+// is shown.
 constexpr double rare_ball = 5e-5;
 
 using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_property, boost::no_property,
@@ -214,7 +215,7 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
     action = action_of(state);
     return builder.build(state, action, model.stride_for(state, balls));
   };
-  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball / model.closeness());
   result.plan = std::move(plan);
   return result;
 }
@@ -232,7 +233,7 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
                       like_model.swing_of(lie, action) == model.swing_of(lie, action);
     return same ? like.rows[index] : builder.build(state, action, stride);
   };
-  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball);
+  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball / model.closeness());
   result.plan = std::move(plan);
   return result;
 }
