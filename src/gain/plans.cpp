@@ -108,9 +108,13 @@ JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, PlanStar
     return left_alone ? start.judge(state) : action_near(search, found, lie, place);
   };
   std::optional<PlanValue> judged = evaluate_if_finished(judge, play, start.judged);
-  const bool better = judged && judged->at_tee < start.judged.at_tee;
-  plan.judged = better ? std::move(*judged) : std::move(start.judged);
-  plan.kept = better ? found : std::move(begun.plan);
+  if (judged && judged->at_tee < start.judged.at_tee) {
+    plan.judged = std::move(*judged);
+    plan.kept = found;
+  } else {
+    plan.judged = std::move(start.judged);
+    plan.kept = std::move(begun.plan);
+  }
   return plan;
 }
 

@@ -51,7 +51,7 @@ inline constexpr double nearly_at_hole = 0.12;
 // and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
-// What a plan by state says of any place: the action of the state nearest to it among the four around it, turned and
+// What a plan by state says of any place: the action of the nearest state (HoleModel::nearest_state), turned and
 // fitted to the place. Habit where the plan is silent.
 Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from);
 
