@@ -229,7 +229,7 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
     const Action action = plan[index] = action_of(state);
     const Lie lie = model.lie_of(state);
     const int stride = model.stride_for(state, balls);
-    const bool same = like.plan[index] == action && like.rows[index] && like.rows[index]->stride <= stride &&
+    const bool same = like.plan[index] == action && like.rows[index] && like.rows[index]->stride == stride &&
                       like_model.swing_of(lie, action) == model.swing_of(lie, action);
     return same ? like.rows[index] : builder.build(state, action, stride);
   };

@@ -232,4 +232,16 @@ TEST_CASE("a hole that a coarse grid cannot finish is tried on a finer one") {
   CHECK(result.answer().round.strokes_saved() < -15.0);
 }
 
+// Plans share rows of states that they play alike; which plan was struck first must not be seen.
+TEST_CASE("the best plan's answer is the same whether the habit's is asked for too or not") {
+  const Course course = test::scenario_course();
+  const Player player = test::scenario_member("weekend-16-man");
+  const FourValues alone = gain_on(course, player, {20.0, 6.0}, Method::play, PlanChoice::best).best->round;
+  const FourValues beside = gain_on(course, player, {20.0, 6.0}, Method::play, PlanChoice::both).best->round;
+  CHECK(alone.before == beside.before);
+  CHECK(alone.driver_longer == beside.driver_longer);
+  CHECK(alone.all_longer == beside.all_longer);
+  CHECK(alone.replanned == beside.replanned);
+}
+
 }  // namespace yardworth

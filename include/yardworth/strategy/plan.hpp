@@ -104,7 +104,8 @@ struct PlanValue {
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
 
 // The same for a plan and clubs that are mostly those of a plan evaluated before, on the same map from the same tee:
-// rows are taken over where the action and its swing are the same.
+// rows are taken over where the action, its swing and the stride are the same, so that the result is what it is
+// without.
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
                         const PlanValue& like);
 
