@@ -201,8 +201,9 @@ BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, 
 BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
   const HoleMap map(hole, firmness);
   BothGains both;
-  both.failure = why_unfinished(map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
-                                [&](const Resolution& resolution) { both = gain_on(setting, hole, map, resolution); });
+  both.failure =
+      finish_or_say_why(map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
+                        [&](const Resolution& resolution) { both = gain_on(setting, hole, map, resolution); });
   return both;
 }
 

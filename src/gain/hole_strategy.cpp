@@ -358,7 +358,7 @@ std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<
   for (const Hole* hole : holes) lengths.push_back(hole->length_yd[setting.request.tee]);
   work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
     const HoleMap map(*holes[i], setting.course.firmness);
-    failures[i] = why_unfinished(map, map.tee(lengths[i]), holes[i]->number, [&](const Resolution& resolution) {
+    failures[i] = finish_or_say_why(map, map.tee(lengths[i]), holes[i]->number, [&](const Resolution& resolution) {
       solved[i] = solve_hole(setting, *holes[i], map, resolution);
     });
   });

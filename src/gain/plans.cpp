@@ -141,8 +141,8 @@ std::vector<double> filled_values(const HoleModel& model, const std::vector<doub
   return value;
 }
 
-std::string why_unfinished(const HoleMap& map, Point tee, int number,
-                           const std::function<void(const Resolution&)>& work) {
+std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
+                              const std::function<void(const Resolution&)>& work) {
   // Of states far apart some may lie where a golfer never plays from and cannot play on.
   Resolution closer = searching();
   closer.arc_yd = judging(closer).arc_yd;

@@ -71,10 +71,10 @@ std::vector<double> filled_values(const HoleModel& model, const std::vector<doub
 
 // Does work on a hole at the resolution to search at, or closer where it throws CannotFinish there. What it returns is
 // empty, or says why the hole cannot be finished.
-std::string why_unfinished(const HoleMap& map, Point tee, int number,
-                           const std::function<void(const Resolution&)>& work);
+std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
+                              const std::function<void(const Resolution&)>& work);
 
-// Throws CannotFinish when a hole (not empty: why_unfinished) cannot be finished.
+// Throws CannotFinish when a hole (not empty: finish_or_say_why) cannot be finished.
 void throw_unfinished(const std::vector<std::string>& failures);
 
 std::vector<std::string> common_cautions();

@@ -613,7 +613,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
   std::vector<Swing> to_hole;
   for (std::size_t i = swings.size(); i-- > 0;) {
     if (swings[i].total_yd(green) < distance) continue;
-    const Swing swing = played_down(swings[i], distance / (1.0 + swings[i].roll_share * green));
+    const Swing swing = played_down(swings[i], swings[i].carry_for(distance, green));
     const bool beaten =
         std::any_of(to_hole.begin(), to_hole.end(), [&](const Swing& other) { return spreads_no_more(other, swing); });
     if (beaten) continue;

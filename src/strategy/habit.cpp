@@ -54,11 +54,10 @@ std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);
   const std::vector<Swing>& swings = model.swings(lie);
-  const auto index =
-      fitting_swing(swings, [&](const Swing& swing) { return distance / (1.0 + swing.roll_share * green); });
+  const auto index = fitting_swing(swings, [&](const Swing& swing) { return swing.carry_for(distance, green); });
   if (!index) return std::nullopt;
   const Swing& swing = swings[static_cast<std::size_t>(*index)];
-  return Action{*index, distance / (1.0 + swing.roll_share * green), heading_rad(from, model.pin()), 0};
+  return Action{*index, swing.carry_for(distance, green), heading_rad(from, model.pin()), 0};
 }
 
 Action habit_action(const HoleModel& model, Lie lie, Point from) {
@@ -126,7 +125,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
     const auto same_club =
         std::find_if(now.begin(), now.end(), [&](const Swing& swing) { return swing.club == was.club; });
     const auto index = same_club == now.end() ? std::size_t{0} : static_cast<std::size_t>(same_club - now.begin());
-    const double to_hole = distance / (1.0 + now[index].roll_share * green);
+    const double to_hole = now[index].carry_for(distance, green);
     const Swing swing = played_down(now[index], to_hole);
     return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
   }
@@ -150,7 +149,7 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
     // The same club played to the distance; where it does not reach, the one that fits.
     const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];
-    const double carry = distance_yd(from, model.pin()) / (1.0 + full.roll_share * green);
+    const double carry = full.carry_for(distance_yd(from, model.pin()), green);
     const auto longer = carry > full.carry_yd ? action_to_hole(model, lie, from) : std::nullopt;
     if (longer) {
       here = *longer;

@@ -1,6 +1,7 @@
 #include "yardworth/strategy/hole_model.hpp"
 
 #include <algorithm>
+#include <numeric>
 #include <optional>
 
 namespace yardworth {
@@ -144,29 +145,13 @@ bool in_corridor(const std::vector<Point>& line, Point place) {
   });
 }
 
-// Gives every entry of a ring that has none (-1) that of the nearest that has one, on either side.
-void fill_from_nearest(std::vector<int>::iterator begin, std::vector<int>::iterator end) {
-  const auto count = static_cast<int>(end - begin);
-  std::vector<int> steps(static_cast<std::size_t>(count), count);
-  const auto pass = [&](int first, int step) {
-    int near = -1;
-    int away = count;
-    // Twice round, since a ring has no end.
-    for (int i = 0; i < 2 * count; ++i) {
-      const int at = ((first + i * step) % count + count) % count;
-      int& off = steps[static_cast<std::size_t>(at)];
-      if (begin[at] >= 0 && off >= count) off = 0;
-      if (off == 0) {
-        near = begin[at];
-        away = 0;
-      } else if (++away < off) {
-        off = away;
-        begin[at] = near;
-      }
-    }
-  };
-  pass(0, 1);
-  pass(count - 1, -1);
+// Which of the vertices kept of a ring of so many (rising, not empty) is nearest to a vertex.
+std::size_t nearest_kept(const std::vector<int>& kept, int vertex, int count) {
+  const auto next = std::lower_bound(kept.begin(), kept.end(), vertex);
+  const std::size_t after = next == kept.end() ? 0 : static_cast<std::size_t>(next - kept.begin());
+  const std::size_t before = (after + kept.size() - 1) % kept.size();
+  const auto steps_between = [count](int from, int to) { return (to - from + count) % count; };
+  return steps_between(vertex, kept[after]) < steps_between(kept[before], vertex) ? after : before;
 }
 
 }  // namespace
@@ -175,16 +160,28 @@ void HoleModel::choose_places() {
   const std::vector<Point> line = along_line(map_->line());
   const std::vector<Point> offsets = grid_.offsets();
   std::vector<Point> places;
-  place_at_.assign(offsets.size(), -1);
-  for (std::size_t vertex = 0; vertex < offsets.size(); ++vertex) {
-    const Point place = pin() + offsets[vertex];
-    if (!in_corridor(line, place)) continue;
-    place_at_[vertex] = place_count();
-    vertices_.push_back(static_cast<int>(vertex));
-    places.push_back(place);
-  }
+  place_at_.reserve(offsets.size());
   for (std::size_t ring = 0; ring < grid_.radii().size(); ++ring) {
-    fill_from_nearest(place_at_.begin() + grid_.first_vertex(ring), place_at_.begin() + grid_.first_vertex(ring + 1));
+    const int first = grid_.first_vertex(ring);
+    const int count = grid_.first_vertex(ring + 1) - first;
+    const int first_place = place_count();
+    const auto place_of_vertex = [&](int vertex) { return pin() + offsets[static_cast<std::size_t>(first + vertex)]; };
+    std::vector<int> kept;
+    for (int vertex = 0; vertex < count; ++vertex) {
+      if (in_corridor(line, place_of_vertex(vertex))) kept.push_back(vertex);
+    }
+    // A ring that nowhere comes near the line, far behind the tee, keeps all.
+    if (kept.empty()) {
+      kept.resize(static_cast<std::size_t>(count));
+      std::iota(kept.begin(), kept.end(), 0);
+    }
+    for (const int vertex : kept) {
+      vertices_.push_back(first + vertex);
+      places.push_back(place_of_vertex(vertex));
+    }
+    for (int vertex = 0; vertex < count; ++vertex) {
+      place_at_.push_back(first_place + static_cast<int>(nearest_kept(kept, vertex, count)));
+    }
   }
   places_.reserve(static_cast<std::size_t>(state_count()));
   for (int lie = 0; lie < 4; ++lie) places_.insert(places_.end(), places.begin(), places.end());

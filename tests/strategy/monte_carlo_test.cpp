@@ -23,9 +23,9 @@ struct Compared {
 
 enum class Played { habit, best };
 
-// Less than a quarter of the spacing and twice the strikes of what the program uses, none of them left out, so that
-// what is compared is the two roads and not the spacing of one of them. Under the sanitizers, which look for other
-// faults, the plays are few and this is not needed.
+// Less than a quarter of the spacing and twice the strikes of the grid that plans are looked for on here, none of them
+// left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers, which
+// look for other faults, the plays are few and this is not needed.
 Resolution fine_resolution() {
   Resolution resolution;
   if (!test::sanitized) {

@@ -41,10 +41,10 @@ TEST_CASE("every edge has a ring close on each side, in whatever order they come
 namespace {
 
 struct Prepared {
-  explicit Prepared(std::size_t index)
+  explicit Prepared(std::size_t index, const Resolution& resolution = searching())
       : player(test::scenario_member("weekend-16-man")),
         baseline(test::baseline_of(player)),
-        mesh(searching()),
+        mesh(resolution),
         hole(test::scenario_course().holes[index], Firmness::normal, test::middle_tee, player, baseline, mesh) {}
 
   Player player;
@@ -75,6 +75,17 @@ TEST_CASE("states are kept within the corridor, and a ball beyond it counts at t
   }
 }
 
+TEST_CASE("a ring that nowhere comes near the line of play keeps its places") {
+  Resolution few;
+  few.ring_yd = few.arc_yd = 450.0;
+  const Prepared prepared(6, few);
+  const HoleModel& model = prepared.hole.model;
+  for (const double off_yd : {60.0, 300.0, 700.0}) {
+    const Settled settled = model.settle({model.pin() + Point{0.0, off_yd}, Lie::fairway, 0, false});
+    for (const auto state : settled.state) CHECK(state < static_cast<std::uint32_t>(model.state_count()));
+  }
+}
+
 TEST_CASE(
     "near a state a plan plays its own club to the hole, not the habit's, and the next one where it falls short") {
   const Prepared prepared(0);
@@ -88,7 +99,7 @@ TEST_CASE(
   const Action habit = habit_action(model, Lie::fairway, place);
   REQUIRE(habit.swing > 0);
   const auto played_to = [&](int swing, double to) {
-    return to / (1.0 + swings[static_cast<std::size_t>(swing)].roll_share * green);
+    return swings[static_cast<std::size_t>(swing)].carry_for(to, green);
   };
   const auto action_of = [&](int swing, double from_hole) {
     Plan plan(static_cast<std::size_t>(model.state_count()));

@@ -17,7 +17,9 @@ struct Swing {
 
   friend bool operator==(const Swing&, const Swing&) = default;
 
+  // Carry and roll on ground of a roll_factor, and the carry that comes to such a total.
   double total_yd(double roll_factor) const { return carry_yd * (1.0 + roll_share * roll_factor); }
+  double carry_for(double total_yd, double roll_factor) const { return total_yd / (1.0 + roll_share * roll_factor); }
 };
 
 // Every swing that the lie allows at full length, longest first; never empty for a player with clubs. From the tee all

@@ -225,8 +225,9 @@ class HoleModel {
     const int shift = first_state(rest.lie);
     settled.cost = cost;
     settled.share = {ring_share, static_cast<float>(corners.near_share), static_cast<float>(corners.far_share)};
-    for (std::size_t i = 0; i < 4; ++i)
+    for (std::size_t i = 0; i < 4; ++i) {
       settled.state[i] = static_cast<std::uint32_t>(place_at(corners.vertex[i]) + shift);
+    }
     settled.kind = Settled::Kind::between_states;
   }
 
