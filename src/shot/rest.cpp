@@ -21,8 +21,8 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
     out = back;
     back += std::max(1.0, look.clearance_yd);
   }
-  // As closely as a drop is measured.
-  constexpr double closely_yd = 0.02;
+  // To a thousandth of a yard.
+  constexpr double closely_yd = 0.001;
   while (back - out > closely_yd) {
     const double middle = 0.5 * (out + back);
     (map.ground_at(inside - middle * direction) == Ground::penalty_area ? out : back) = middle;

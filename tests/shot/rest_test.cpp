@@ -25,9 +25,6 @@ HoleMap map_with(std::vector<Hazard> hazards, Firmness firmness = Firmness::norm
   return {hole, firmness};
 }
 
-// A ball is dropped where it crossed the edge to two hundredths of a yard.
-constexpr double drop_yd = 0.02;
-
 void check_at(const Rest& rest, double x, double y, double tolerance = 1e-9) {
   CHECK(std::abs(rest.at.x - x) <= tolerance);
   CHECK(std::abs(rest.at.y - y) <= tolerance);
@@ -99,11 +96,11 @@ TEST_CASE("a penalty area: carried it is nothing, entered it costs a stroke and 
   check_at(dry, 0.0, 241.0);
   CHECK(dry.penalty_strokes == 0);
   const Rest lands = come_to_rest(map, tee, forward, 220.0, 10.0);
-  check_at(lands, 0.0, 197.5, drop_yd);
+  check_at(lands, 0.0, 197.5, 0.001);
   CHECK(lands.penalty_strokes == 1);
   CHECK(lands.lie == Lie::fairway);
   const Rest rolls = come_to_rest(map, tee, forward, 190.0, 15.0);
-  check_at(rolls, 0.0, 197.5, drop_yd);
+  check_at(rolls, 0.0, 197.5, 0.001);
   CHECK(rolls.penalty_strokes == 1);
   const Rest stops = come_to_rest(map, tee, forward, 190.0, 9.0);
   check_at(stops, 0.0, 199.0);
@@ -112,7 +109,7 @@ TEST_CASE("a penalty area: carried it is nothing, entered it costs a stroke and 
   const Point slanted = along_heading(0.3);
   const Rest slant = come_to_rest(map, tee, slanted, 225.0, 0.0);
   const double crossing = 200.0 / slanted.y;
-  check_at(slant, (crossing - 2.5) * slanted.x, (crossing - 2.5) * slanted.y, drop_yd);
+  check_at(slant, (crossing - 2.5) * slanted.x, (crossing - 2.5) * slanted.y, 0.001);
   CHECK(slant.lie == Lie::rough);
 }
 
@@ -120,7 +117,7 @@ TEST_CASE("the crossing is the last one: water flown on the way does not count")
   const HoleMap map = map_with({sample_hazard(HazardKind::penalty_area, -80.0, 80.0, 100.0, 120.0),
                                 sample_hazard(HazardKind::penalty_area, -80.0, 80.0, 200.0, 230.0)});
   const Rest rest = come_to_rest(map, tee, forward, 215.0, 0.0);
-  check_at(rest, 0.0, 197.5, drop_yd);
+  check_at(rest, 0.0, 197.5, 0.001);
 }
 
 TEST_CASE("a drop goes further back over ground that cannot be played, and to the tee when there is no other") {
