@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <stdexcept>
 #include <utility>
 
 #include "yardworth/strategy/strikes.hpp"
@@ -291,17 +290,20 @@ class Search {
     // Sweeps alone may come slowly nearer where the same ground is played over again and again; after this many the
     // plan so far is evaluated exactly, which is as good for going on.
     constexpr int most_sweeps = 30;
-    constexpr int most_evaluations = 500;
     BestPlan best;
     const RowOf row_of = [this](StateId state, double) { return row(state); };
     bool changed = true;
-    for (int evaluations = 0; choose_worthwhile() || changed; ++evaluations) {
-      if (evaluations == most_evaluations) throw std::logic_error("the best plan was not found in 500 evaluations");
-      for (int sweeps = 0; sweeps < most_sweeps && sweep(); ++sweeps) ++best.sweeps;
+    const auto evaluate = [&] {
       best.exact = evaluate_rows(*model_, row_of, states_);
       for (const StateId state : states_) values_.move(state, best.exact.value[static_cast<std::size_t>(state)]);
+    };
+    for (int evaluations = 0; choose_worthwhile() || changed; ++evaluations) {
+      if (evaluations == options_.most_evaluations) break;
+      for (int sweeps = 0; sweeps < most_sweeps && sweep(); ++sweeps) ++best.sweeps;
+      evaluate();
       changed = sweep();
     }
+    if (changed) evaluate();
     best.exact.plan = plan_;
     best.value = values_.all();
     best.exact.at_tee = values_[model_->tee_state()];

@@ -156,6 +156,22 @@ TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search o
   std::printf("largest difference %.6f strokes\n", largest);
 }
 
+TEST_CASE("a search that is ended early gives a plan with its own value, no worse than the start") {
+  const Round round("weekend-16-man");
+  const Hole& hole = round.course.holes[5];
+  const test::PreparedHole prepared = round.prepare(hole);
+  const PlanValue habit = test::habit_value(prepared.model);
+  SearchOptions options;
+  options.most_evaluations = 1;
+  const BestPlan early = find_best_plan(prepared.model, habit_of(prepared.model), habit, options);
+  const BestPlan whole = find_best_plan(prepared.model, habit_of(prepared.model), habit);
+  CHECK(early.exact.at_tee <= habit.at_tee);
+  CHECK(whole.exact.at_tee <= early.exact.at_tee + 1e-9);
+  // The rows of the search are struck as its states deserve, those of an evaluation likewise, by the balls it sends.
+  const PlanValue again = evaluate_plan(prepared.model, test::plan_or_habit(prepared.model, early.exact.plan));
+  CHECK(again.at_tee == doctest::Approx(early.exact.at_tee).epsilon(0.002));
+}
+
 TEST_CASE("the best plan is never worse than the habit") {
   Resolution every_strike;
   every_strike.closeness = every_node;

@@ -21,6 +21,9 @@ struct SearchOptions {
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
   // allows 2e-7 at most.
   double tolerance = 1e-4;
+  // A handful of exact evaluations is the rule. Where rounding makes the search go round among plans of the same worth
+  // it ends after so many, with one of them.
+  int most_evaluations = 200;
   // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
   int aim_reach_sd = 2;
 };
