@@ -5,7 +5,7 @@
 namespace yardworth {
 
 std::vector<double> standard_hole_lengths_yd() {
-  return {140, 160, 175, 195, 300, 325, 340, 355, 365, 375, 385, 395, 405, 415, 425, 490, 515, 540};
+  return {140, 160, 175, 195, 320, 330, 340, 350, 360, 370, 380, 390, 405, 415, 425, 490, 515, 540};
 }
 
 YardageRating yardage_rating(Band band, Gender gender) {

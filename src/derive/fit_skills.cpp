@@ -102,11 +102,6 @@ constexpr std::array<Lie, 4> seam_lies = {Lie::fairway, Lie::rough, Lie::bunker,
 constexpr std::array<Touch ShortGameSkill::*, 4> touches = {&ShortGameSkill::fairway, &ShortGameSkill::rough,
                                                             &ShortGameSkill::bunker, &ShortGameSkill::recovery};
 
-// The spread of carry, as a share of it, of a wedge over that of the driver. Nearly the same share for all clubs, so
-// that spreads in yards rise with their length; a little more for wedges, of which the loft makes more of every change
-// in the strike. Common practice, no source.
-constexpr double wedge_over_driver_share = 1.2;
-
 // Where the numbers of a skill are set down.
 constexpr std::array<double, 7> row_indexes = {tour_index, 0.0, 3.0, 9.0, 16.5, 26.0, 36.0};
 
@@ -165,8 +160,8 @@ Skill SkillModel::of(double index, Gender gender) const {
   skill.driver_roll_yd = total * driver_roll_share(index);
   skill.driver_carry_yd = total - skill.driver_roll_yd;
   const double spread = between(index, 1.0, ninety_index, ninety_spread);
-  skill.driver_carry_sd_share *= spread;
-  skill.wedge_carry_sd_share *= spread;
+  skill.carry_sd_floor_yd *= spread;
+  skill.carry_sd_share *= spread;
   skill.wedge_direction_sd_rad *= between(index, 1.0, ninety_index, std::max(1.1, ninety_spread * ninety_direction));
   skill.driver_poor_strike = between(index, tour.driver_poor_strike, ninety_index, ninety_poor);
   skill.wedge_poor_strike = between(index, tour.wedge_poor_strike, ninety_index, ninety_poor);
@@ -227,8 +222,8 @@ Skill tour_skill(const Skill& begun, const std::vector<double>& x) {
   skill.driver_roll_yd = driver_total_yd(tour_index, Gender::men) * driver_roll_share(tour_index);
   skill.driver_carry_yd = driver_total_yd(tour_index, Gender::men) - skill.driver_roll_yd;
   skill.wedge_direction_sd_rad = radians(2.1 * x[0]);
-  skill.driver_carry_sd_share = 0.044 * x[1];
-  skill.wedge_carry_sd_share = wedge_over_driver_share * skill.driver_carry_sd_share;
+  skill.carry_sd_share = 0.04 * x[1];
+  skill.carry_sd_floor_yd = 2.0 * x[17];
   skill.driver_poor_strike = skill.wedge_poor_strike = 0.0275 * x[2];
   skill.driver_direction_sd_rad = driver_direction_sd_rad(tour_index, 4.0, 1.0, skill.driver_poor_strike);
   skill.fairway = {1.0, 1.0 + 0.06 * x[3], 1.0 + 0.06 * x[3], 0.02};
@@ -242,7 +237,7 @@ Skill tour_skill(const Skill& begun, const std::vector<double>& x) {
   skill.short_game.recovery = {1.5 * rough.spread_floor_yd, 1.5 * rough.spread_share, 0.35 * x[16]};
   return skill;
 }
-constexpr std::size_t tour_parameters = 17;
+constexpr std::size_t tour_parameters = 18;
 
 void add_cells(const Baseline& derived, const Baseline& published, Lie lie, const std::vector<double>& distances,
                double weight, std::vector<double>& residuals) {
@@ -287,12 +282,14 @@ std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>
   for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker}) {
     add_cells(derived, published, lie, cells.short_game, by_stroke, residuals);
   }
-  constexpr double at_the_seam = 20.0;
   const Putting putting(golfer.skill.putting);
   const ShortGame short_game(golfer.skill.short_game, putting);
   const std::array<double, 4> full_shots = full_shots_at_seam(found);
   for (std::size_t i = 0; i < seam_lies.size(); ++i) {
-    residuals.push_back(at_the_seam * (short_game.strokes(seam_lies[i], seam_yd) - full_shots[i]));
+    // More closely than cells of sand and trees are: a step would be seen by every shot that comes near it.
+    const bool trouble = seam_lies[i] == Lie::bunker || seam_lies[i] == Lie::recovery;
+    const double weight = trouble ? 1.5 * from_trouble : by_stroke;
+    residuals.push_back(weight * (short_game.strokes(seam_lies[i], seam_yd) - full_shots[i]));
   }
   // From 150 yards: 72% of greens, half within 23 ft (Broadie, magazine column, 2018).
   residuals.push_back((from_150.green_hit - 0.72) / 0.03);
@@ -308,7 +305,7 @@ std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>
 LeastSquares fit_tour(SkillModel& model) {
   const Skill begun = model.tour;
   LeastSquares found = least_squares([&](const std::vector<double>& x) { return tour_residuals(begun, x); },
-                                     std::vector<double>(tour_parameters, 1.0), 0.05, 130);
+                                     std::vector<double>(tour_parameters, 1.0), 0.05, 300);
   model.tour = tour_skill(begun, found.parameters);
   return found;
 }
@@ -501,10 +498,10 @@ std::string write_skill_rows(const std::vector<SkillRow>& rows) {
   for (const SkillRow& row : rows) {
     const Skill& s = row.skill;
     text += fmt::format(
-        "{{{:.4g},\n {{{:.5g}, {:.4g}, {:.4g}, {:.4g}, {:.5g}, {:.5g}, {:.4g}, {:.4g},  // driver and wedge\n"
+        "{{{:.4g},\n {{{:.5g}, {:.4g}, {:.4g}, {:.4g}, {:.5g}, {:.5g}, {:.4g}, {:.4g},  // full swings\n"
         "  {}, {}, {}, {},  // fairway, rough, bunker, recovery\n  {{{}, {}, {}, {}}},  // short game\n"
         "  {{{:.5g}, {:.4g}}}}}}},  // putting\n",
-        row.handicap_index, s.driver_carry_yd, s.driver_roll_yd, s.driver_carry_sd_share, s.wedge_carry_sd_share,
+        row.handicap_index, s.driver_carry_yd, s.driver_roll_yd, s.carry_sd_floor_yd, s.carry_sd_share,
         s.driver_direction_sd_rad, s.wedge_direction_sd_rad, s.driver_poor_strike, s.wedge_poor_strike,
         words(s.fairway), words(s.rough), words(s.bunker), words(s.recovery), words(s.short_game.fairway),
         words(s.short_game.rough), words(s.short_game.bunker), words(s.short_game.recovery), s.putting.direction_sd_rad,

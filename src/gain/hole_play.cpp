@@ -116,8 +116,8 @@ double short_game_variance(double expected) {
     double expected;
     double variance;
   };
-  constexpr Knot knots[] = {{1.0, 0.0},  {1.1, 0.1},  {1.3, 0.222}, {1.6, 0.29}, {1.9, 0.2},  {2.0, 0.165}, {2.2, 0.21},
-                            {2.4, 0.28}, {2.7, 0.36}, {3.0, 0.5},   {3.3, 0.64}, {3.6, 0.81}, {4.4, 1.37}};
+  constexpr Knot knots[] = {{1.0, 0.0},  {1.1, 0.09}, {1.3, 0.22}, {1.6, 0.29},  {1.9, 0.2},  {2.0, 0.13}, {2.2, 0.2},
+                            {2.4, 0.28}, {2.7, 0.36}, {3.0, 0.46}, {3.3, 0.575}, {3.6, 0.75}, {4.4, 1.16}};
   std::size_t upper = 1;
   while (upper + 1 < std::size(knots) && expected > knots[upper].expected) ++upper;
   const Knot& a = knots[upper - 1];

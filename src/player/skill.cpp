@@ -29,10 +29,9 @@ Touch mix(const Touch& a, const Touch& b, double share) {
 
 Skill mix(const Skill& a, const Skill& b, double share) {
   Skill skill;
-  for (double Skill::*number :
-       {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::driver_carry_sd_share, &Skill::wedge_carry_sd_share,
-        &Skill::driver_direction_sd_rad, &Skill::wedge_direction_sd_rad, &Skill::driver_poor_strike,
-        &Skill::wedge_poor_strike}) {
+  for (double Skill::*number : {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::carry_sd_floor_yd,
+                                &Skill::carry_sd_share, &Skill::driver_direction_sd_rad, &Skill::wedge_direction_sd_rad,
+                                &Skill::driver_poor_strike, &Skill::wedge_poor_strike}) {
     skill.*number = std::lerp(a.*number, b.*number, share);
   }
   for (LieEffect Skill::*lie : {&Skill::fairway, &Skill::rough, &Skill::bunker, &Skill::recovery}) {
@@ -116,10 +115,11 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
   club.name = entry.name;
   club.kind = parsed.kind;
   club.number = parsed.number;
+  club.place = place;
   club.carry_yd = entry.carry_yd;
   club.roll_yd = entry.roll_yd.value_or(entry.carry_yd * std::lerp(wedge_roll_share, driver_roll_share, place));
-  club.carry_sd_yd = entry.carry_sd_yd.value_or(
-      entry.carry_yd * std::lerp(skill.wedge_carry_sd_share, skill.driver_carry_sd_share, place));
+  club.carry_sd_yd = entry.carry_sd_yd.value_or(skill.carry_sd_floor_yd + skill.carry_sd_share * entry.carry_yd);
+  club.carry_sd_floor_yd = std::min(skill.carry_sd_floor_yd, club.carry_sd_yd);
   club.direction_sd_rad =
       entry.direction_sd_rad.value_or(std::lerp(skill.wedge_direction_sd_rad, skill.driver_direction_sd_rad, place));
   club.poor_strike = entry.poor_strike.value_or(std::lerp(skill.wedge_poor_strike, skill.driver_poor_strike, place));
@@ -172,7 +172,7 @@ Player lengthen(const Player& player, double driver_yd, double irons_yd) {
   for (Club& club : longer.clubs) {
     const double factor = club.kind == ClubKind::driver ? (club.carry_yd + driver_yd) / club.carry_yd : irons_factor;
     club.carry_yd *= factor;
-    club.carry_sd_yd *= factor;
+    club.carry_sd_yd = std::lerp(club.carry_sd_floor_yd, club.carry_sd_yd, factor);
   }
   return longer;
 }

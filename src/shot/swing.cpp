@@ -50,19 +50,18 @@ LieEffect effect_of(const Skill& skill, Lie lie, double place) {
 }  // namespace
 
 std::vector<Swing> full_swings(const Player& player, Lie lie) {
-  double longest_yd = 0.0;
-  for (const Club& club : player.clubs) longest_yd = std::max(longest_yd, club.carry_yd);
   const bool any =
       std::any_of(player.clubs.begin(), player.clubs.end(), [lie](const Club& club) { return allowed(club, lie); });
   std::vector<Swing> swings;
   for (std::size_t i = 0; i < player.clubs.size(); ++i) {
     const Club& club = player.clubs[i];
     if (any && !allowed(club, lie)) continue;
-    const LieEffect effect = effect_of(player.skill, lie, place_in_bag(club.carry_yd, longest_yd));
+    const LieEffect effect = effect_of(player.skill, lie, club.place);
     Swing swing;
     swing.club = i;
     swing.carry_yd = club.carry_yd * effect.carry_factor;
     swing.carry_sd_share = club.carry_sd_yd / club.carry_yd * effect.carry_sd_factor;
+    swing.carry_sd_floor_yd = club.carry_sd_floor_yd * effect.carry_factor * effect.carry_sd_factor;
     swing.direction_scale_rad = club.direction_sd_rad * effect.direction_sd_factor * direction_scale_per_sd;
     swing.roll_share = club.roll_yd / club.carry_yd;
     swing.poor_strike = std::min(0.9, club.poor_strike + effect.poor_strike_added);
@@ -74,9 +73,12 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
 }
 
 Swing played_down(const Swing& swing, double carry_yd) {
+  if (carry_yd >= swing.carry_yd) return swing;
   Swing shorter = swing;
-  shorter.carry_yd = std::min(carry_yd, swing.carry_yd);
-  shorter.carry_sd_share *= 2.0 - shorter.carry_yd / swing.carry_yd;
+  shorter.carry_yd = carry_yd;
+  const double share = shorter.carry_yd / swing.carry_yd;
+  const double sd_yd = std::lerp(swing.carry_sd_floor_yd, swing.carry_sd_share * swing.carry_yd, share);
+  shorter.carry_sd_share = sd_yd / shorter.carry_yd * (2.0 - std::min(1.0, share / half_swing));
   return shorter;
 }
 

@@ -186,11 +186,11 @@ TEST_CASE("the same bytes for any number of threads") {
 }
 
 TEST_CASE("who cannot finish is told apart from who can") {
-  // An island that takes a carry of 180: scratch men have it, bogey women do not.
-  Hole island = test::open_hole(1, 190.0);
+  // An island that takes a carry of 200: scratch men have it, bogey women do not.
+  Hole island = test::open_hole(1, 210.0);
   island.fairway.clear();
-  island.hazards = {test::across(HazardKind::penalty_area, 2.0, 180.0),
-                    test::across(HazardKind::penalty_area, 210.0, 240.0)};
+  island.hazards = {test::across(HazardKind::penalty_area, 2.0, 200.0),
+                    test::across(HazardKind::penalty_area, 230.0, 260.0)};
   BandsRequest request = small_request();
   const BandsResult result = compute_bands(test::course_of({island}), request);
   CHECK(golfer(result, Band::scratch, Gender::men, 0).cannot_finish.empty());

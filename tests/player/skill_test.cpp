@@ -12,10 +12,9 @@ namespace {
 
 // Every number of a skill, so that a check can walk over all of them.
 std::vector<double> numbers_of(const Skill& skill) {
-  std::vector<double> numbers = {skill.driver_carry_yd,         skill.driver_roll_yd,
-                                 skill.driver_carry_sd_share,   skill.wedge_carry_sd_share,
-                                 skill.driver_direction_sd_rad, skill.wedge_direction_sd_rad,
-                                 skill.driver_poor_strike,      skill.wedge_poor_strike};
+  std::vector<double> numbers = {skill.driver_carry_yd,    skill.driver_roll_yd,          skill.carry_sd_floor_yd,
+                                 skill.carry_sd_share,     skill.driver_direction_sd_rad, skill.wedge_direction_sd_rad,
+                                 skill.driver_poor_strike, skill.wedge_poor_strike};
   for (const LieEffect& lie : {skill.fairway, skill.rough, skill.bunker, skill.recovery}) {
     numbers.insert(numbers.end(),
                    {lie.carry_factor, lie.carry_sd_factor, lie.direction_sd_factor, lie.poor_strike_added});
@@ -79,8 +78,8 @@ TEST_CASE("skills fade with the Handicap Index and stop changing beyond the last
       const Skill worse = skill_of(index + 0.5, gender);
       CAPTURE(index);
       CHECK(driver_total(worse) < driver_total(better));
-      CHECK(worse.driver_carry_sd_share >= better.driver_carry_sd_share);
-      CHECK(worse.wedge_carry_sd_share >= better.wedge_carry_sd_share);
+      CHECK(worse.carry_sd_floor_yd >= better.carry_sd_floor_yd);
+      CHECK(worse.carry_sd_share >= better.carry_sd_share);
       CHECK(worse.driver_direction_sd_rad >= better.driver_direction_sd_rad);
       CHECK(worse.wedge_direction_sd_rad >= better.wedge_direction_sd_rad);
       CHECK(worse.driver_poor_strike >= better.driver_poor_strike);
@@ -116,6 +115,7 @@ TEST_CASE("what an entry gives is kept to the last bit") {
   CHECK(club.carry_yd == 171.0);
   CHECK(club.roll_yd == 11.0);
   CHECK(club.carry_sd_yd == 9.5);
+  CHECK(club.carry_sd_floor_yd == std::min(9.5, skill.carry_sd_floor_yd));
   CHECK(club.direction_sd_rad == 0.083);
   CHECK(club.poor_strike == 0.061);
 }
@@ -127,7 +127,8 @@ TEST_CASE("what an entry leaves out follows from the club's place in the bag") {
   entry.carry_yd = 196.0;
   const Club driver = complete_club(entry, 196.0, skill);
   CHECK(driver.roll_yd == doctest::Approx(196.0 * skill.driver_roll_yd / skill.driver_carry_yd));
-  CHECK(driver.carry_sd_yd == doctest::Approx(196.0 * skill.driver_carry_sd_share));
+  CHECK(driver.carry_sd_yd == doctest::Approx(skill.carry_sd_floor_yd + 196.0 * skill.carry_sd_share));
+  CHECK(driver.carry_sd_floor_yd == skill.carry_sd_floor_yd);
   CHECK(driver.direction_sd_rad == doctest::Approx(skill.driver_direction_sd_rad));
   CHECK(driver.poor_strike == doctest::Approx(skill.driver_poor_strike));
   // A wedge carries 45% of the longest club or less.
@@ -135,7 +136,7 @@ TEST_CASE("what an entry leaves out follows from the club's place in the bag") {
     entry.name = "sand wedge";
     entry.carry_yd = carry;
     const Club wedge = complete_club(entry, 196.0, skill);
-    CHECK(wedge.carry_sd_yd == doctest::Approx(carry * skill.wedge_carry_sd_share));
+    CHECK(wedge.carry_sd_yd == doctest::Approx(skill.carry_sd_floor_yd + carry * skill.carry_sd_share));
     CHECK(wedge.direction_sd_rad == doctest::Approx(skill.wedge_direction_sd_rad));
     CHECK(wedge.poor_strike == doctest::Approx(skill.wedge_poor_strike));
     CHECK(wedge.roll_yd < 0.05 * carry);
@@ -147,8 +148,6 @@ TEST_CASE("what an entry leaves out follows from the club's place in the bag") {
   CHECK(middle.direction_sd_rad ==
         doctest::Approx(0.5 * (skill.driver_direction_sd_rad + skill.wedge_direction_sd_rad)));
   CHECK(middle.poor_strike == doctest::Approx(0.5 * (skill.driver_poor_strike + skill.wedge_poor_strike)));
-  CHECK(middle.carry_sd_yd / middle.carry_yd ==
-        doctest::Approx(0.5 * (skill.driver_carry_sd_share + skill.wedge_carry_sd_share)));
   // The same shares of a shorter driver give the same spreads.
   entry.carry_yd = 0.725 * 150.0;
   CHECK(complete_club(entry, 150.0, skill).direction_sd_rad == doctest::Approx(middle.direction_sd_rad));
@@ -214,8 +213,11 @@ TEST_CASE("longer clubs: the driver by what is said, the irons in proportion") {
     CAPTURE(i);
     CHECK(longer.clubs[i].carry_yd == doctest::Approx(carries[i]).epsilon(1e-12));
     CHECK(longer.clubs[i].roll_yd == player.clubs[i].roll_yd);
-    CHECK(longer.clubs[i].carry_sd_yd / longer.clubs[i].carry_yd ==
-          doctest::Approx(player.clubs[i].carry_sd_yd / player.clubs[i].carry_yd).epsilon(1e-12));
+    // What spreads beyond the floor stays a share of the carry.
+    const double floor_yd = player.clubs[i].carry_sd_floor_yd;
+    CHECK(longer.clubs[i].carry_sd_floor_yd == floor_yd);
+    CHECK((longer.clubs[i].carry_sd_yd - floor_yd) / longer.clubs[i].carry_yd ==
+          doctest::Approx((player.clubs[i].carry_sd_yd - floor_yd) / player.clubs[i].carry_yd).epsilon(1e-12));
     CHECK(longer.clubs[i].direction_sd_rad == player.clubs[i].direction_sd_rad);
     CHECK(longer.clubs[i].poor_strike == player.clubs[i].poor_strike);
   }

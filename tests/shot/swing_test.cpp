@@ -14,7 +14,7 @@ namespace {
 
 Club club_named(const std::string& name, double carry_yd) {
   const ClubName parsed = parse_club_name(name);
-  return {name, parsed.kind, parsed.number, carry_yd, 0.1 * carry_yd, 0.08 * carry_yd, 0.1, 0.05};
+  return {name, parsed.kind, parsed.number, carry_yd, 0.1 * carry_yd, 0.08 * carry_yd, 0.1, 0.05, 3.0};
 }
 
 Player bag_of(const std::vector<std::pair<std::string, double>>& clubs) {
@@ -101,11 +101,20 @@ TEST_CASE("longest first, whatever the order of the bag") {
   CHECK(names_of(player, swings) == std::vector<std::string>{"driver", "5-iron", "7-iron"});
 }
 
-TEST_CASE("a swing played down is as much less sure of its carry as is taken off, and is never played up") {
+TEST_CASE("a swing played down keeps its floor of spread, is less sure below half, and is never played up") {
   const Swing full = full_swings(full_bag(), Lie::rough).front();
+  const double floor_yd = full.carry_sd_floor_yd;
+  const double share = full.carry_sd_share - floor_yd / full.carry_yd;
+  REQUIRE(floor_yd > 0.0);
+  REQUIRE(share > 0.0);
+  for (const double part : {0.9, 0.7, 0.5}) {
+    const Swing down = played_down(full, part * full.carry_yd);
+    CHECK(down.carry_sd_share * down.carry_yd == doctest::Approx(floor_yd + share * down.carry_yd));
+  }
+  const Swing little = played_down(full, 0.4 * full.carry_yd);
+  CHECK(little.carry_sd_share * little.carry_yd == doctest::Approx(1.2 * (floor_yd + share * little.carry_yd)));
   const Swing down = played_down(full, 100.0);
   CHECK(down.carry_yd == 100.0);
-  CHECK(down.carry_sd_share == doctest::Approx(full.carry_sd_share * (2.0 - 100.0 / full.carry_yd)));
   CHECK(played_down(full, full.carry_yd) == full);
   CHECK(down.direction_scale_rad == full.direction_scale_rad);
   CHECK(down.roll_share == full.roll_share);
@@ -113,6 +122,20 @@ TEST_CASE("a swing played down is as much less sure of its carry as is taken off
   CHECK(down.club == full.club);
   CHECK(played_down(full, 1000.0).carry_yd == full.carry_yd);
   CHECK(down.total_yd(0.5) == doctest::Approx(105.0));
+}
+
+TEST_CASE("a longer driver leaves the other swings as they are, from every lie") {
+  for (const Band band : {Band::scratch, Band::bogey}) {
+    const Player player = standard_player(band, Gender::men);
+    const Player longer = lengthen(player, 20.0, 0.0);
+    for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker, Lie::recovery}) {
+      CHECK(full_swings(longer, lie) == full_swings(player, lie));
+    }
+    const std::vector<Swing> before = full_swings(player, Lie::tee);
+    const std::vector<Swing> after = full_swings(longer, Lie::tee);
+    CHECK(after.front().carry_yd == doctest::Approx(before.front().carry_yd + 20.0));
+    CHECK(std::equal(before.begin() + 1, before.end(), after.begin() + 1, after.end()));
+  }
 }
 
 TEST_CASE("spreading no more means in every respect") {

@@ -42,6 +42,7 @@ inline Player random_player(RandomEngine& engine) {
   const auto poor_strike = falling(engine, count, 0.0, 0.2);
   const auto roll_share = falling(engine, count, 0.0, 0.12);
   double carry = uniform(engine, 130.0, 270.0);
+  const double floor_share = uniform(engine, 0.0, 1.0);
   for (std::size_t i = 0; i < count; ++i) {
     Club& club = player.clubs[i];
     club.carry_yd = carry;
@@ -51,6 +52,8 @@ inline Player random_player(RandomEngine& engine) {
     club.roll_yd = roll_share[i] * carry;
     carry *= uniform(engine, 0.78, 0.98);
   }
+  const double floor_yd = floor_share * player.clubs.back().carry_sd_yd;
+  for (Club& club : player.clubs) club.carry_sd_floor_yd = floor_yd;
   return player;
 }
 

@@ -68,7 +68,8 @@ class Baseline {
 BaselineTable tour_table();
 
 // The hole lengths of a course of 6,300 yards and par 71, with four par 3s, eleven par 4s and three par 5s (common
-// practice, no source), in rising order: what "over the holes of a standard course" means here and in the tests.
+// practice, no source), in rising order: what "over the holes of a standard course" means here and in the tests. Twenty
+// yards more do not bring a tour drive to the green of its shortest par 4: that would be another question.
 std::vector<double> standard_hole_lengths_yd();
 
 // The yardage rating of course rating for 18 holes (USGA Course Rating System manual): strokes = length /

@@ -48,6 +48,9 @@ struct Club {
   double carry_sd_yd = 0.0;       // of solid strikes, > 0
   double direction_sd_rad = 0.0;  // of solid strikes, > 0
   double poor_strike = 0.0;       // probability, in [0, 1)
+  // What is left of carry_sd_yd however short the shot; in [0, carry_sd_yd].
+  double carry_sd_floor_yd = 0.0;
+  double place = 0.0;  // place_in_bag, in [0, 1]; not moved by lengthen
 };
 
 // The kind and number that a club's name tells ("driver", "3-wood", "4-hybrid", "7-iron", "pitching wedge",
@@ -61,7 +64,7 @@ ClubName parse_club_name(std::string_view text);
 // What a lie does to a shot: factors on carry and on the two spreads, and poor strikes added.
 struct LieEffect {
   double carry_factor = 1.0;         // in (0, 1]
-  double carry_sd_factor = 1.0;      // on the spread as a share of carry, >= 1
+  double carry_sd_factor = 1.0;      // on the spread of carry, >= 1
   double direction_sd_factor = 1.0;  // >= 1
   double poor_strike_added = 0.0;    // >= 0
 };
@@ -89,8 +92,8 @@ struct ShortGameSkill {
 struct Skill {
   double driver_carry_yd = 0.0;
   double driver_roll_yd = 0.0;
-  double driver_carry_sd_share = 0.0;  // spread of carry over carry, solid strikes
-  double wedge_carry_sd_share = 0.0;   // the same for a pitching wedge; between the two by share of driver carry
+  double carry_sd_floor_yd = 0.0;  // spread of carry, solid strikes: carry_sd_floor_yd + carry_sd_share x carry
+  double carry_sd_share = 0.0;
   double driver_direction_sd_rad = 0.0;
   double wedge_direction_sd_rad = 0.0;
   double driver_poor_strike = 0.0;
@@ -163,7 +166,8 @@ Player standard_player(const Skill& skill, Gender gender);
 std::optional<std::size_t> reference_iron(const Player& player);
 
 // The same golfer with longer clubs. driver_yd is added to the driver's carry; every club below gains in proportion to
-// its carry so that the reference iron gains irons_yd. Roll stays, spreads stay as shares of the carry.
+// its carry so that the reference iron gains irons_yd. Roll stays; the spread of a shot of so many yards stays, and so
+// does what a lie does to a club.
 Player lengthen(const Player& player, double driver_yd, double irons_yd);
 
 }  // namespace yardworth

@@ -11,6 +11,7 @@ struct Swing {
   std::size_t club = 0;              // index into Player::clubs
   double carry_yd = 0.0;             // mean carry of a solid strike
   double carry_sd_share = 0.0;       // spread of carry over carry
+  double carry_sd_floor_yd = 0.0;    // as Club::carry_sd_floor_yd
   double direction_scale_rad = 0.0;  // what the deviates of strike.hpp are multiplied with
   double roll_share = 0.0;           // roll on a normal fairway over carry
   double poor_strike = 0.0;          // probability
@@ -27,8 +28,11 @@ struct Swing {
 // wedges; among trees irons, hybrids and wedges. A bag with nothing of the kind may play what it has.
 std::vector<Swing> full_swings(const Player& player, Lie lie);
 
-// The same swing with less in it. Direction, roll as a share of carry and poor strikes stay; the spread of carry, as a
-// share, grows by as much as is taken off: 10% off a shot makes it 10% less sure. Common practice, no source.
+// Below this share of its full carry a swing is no longer one that a golfer has measured (common practice, no source).
+inline constexpr double half_swing = 0.5;
+
+// The same swing with less in it. Direction, roll as a share of carry and poor strikes stay. The spread of carry falls
+// with the carry to its floor; a shot of less than half a swing is as much less sure as it is shorter than that.
 Swing played_down(const Swing& swing, double carry_yd);
 
 // Whether `a` spreads no more than `b` in every respect.
