@@ -33,7 +33,7 @@ Strike draw_strike(const Swing& swing, RandomEngine& engine) {
     return {swing.carry_yd * share, swing.direction_scale_rad * poor_direction_factor * z};
   }
   const double deviate = draw_within(normal, 1.0, carry_cut_sd, engine);
-  return {swing.carry_yd * std::max(0.0, 1.0 + swing.carry_sd_share * deviate), swing.direction_scale_rad * z};
+  return {swing.solid_carry_yd(deviate), swing.direction_scale_rad * z};
 }
 
 int draw_strokes(double expected, RandomEngine& engine) {

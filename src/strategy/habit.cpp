@@ -145,7 +145,7 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   const double off_reference = heading - reference_heading(model, place, swing);
   Action here = action;
   const double to_hole = distance_yd(place, model.pin());
-  const double green = roll_factor(Ground::green, model.map().firmness());
+  const double green = roll_on_green(model);
   if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
     // The same club played to the distance; where it does not reach, the one that fits.
     const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];

@@ -124,6 +124,16 @@ TEST_CASE("a swing played down keeps its floor of spread, is less sure below hal
   CHECK(down.total_yd(0.5) == doctest::Approx(105.0));
 }
 
+TEST_CASE("a solid strike goes its mean carry and so many spreads more, and never backwards") {
+  Swing swing;
+  swing.carry_yd = 100.0;
+  swing.carry_sd_share = 0.3;
+  CHECK(swing.solid_carry_yd(0.0) == 100.0);
+  CHECK(swing.solid_carry_yd(2.0) == doctest::Approx(160.0));
+  CHECK(swing.solid_carry_yd(-2.0) == doctest::Approx(40.0));
+  CHECK(swing.solid_carry_yd(-4.0) == 0.0);
+}
+
 TEST_CASE("a longer driver leaves the other swings as they are, from every lie") {
   for (const Band band : {Band::scratch, Band::bogey}) {
     const Player player = standard_player(band, Gender::men);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "yardworth/player/golfer.hpp"
@@ -18,6 +19,8 @@ struct Swing {
 
   friend bool operator==(const Swing&, const Swing&) = default;
 
+  // The carry of a solid strike so many standard deviations longer than the mean; none goes backwards.
+  double solid_carry_yd(double deviate) const { return carry_yd * std::max(0.0, 1.0 + carry_sd_share * deviate); }
   // Carry and roll on ground of a roll_factor, and the carry that comes to such a total.
   double total_yd(double roll_factor) const { return carry_yd * (1.0 + roll_share * roll_factor); }
   double carry_for(double total_yd, double roll_factor) const { return total_yd / (1.0 + roll_share * roll_factor); }
@@ -33,6 +36,7 @@ inline constexpr double half_swing = 0.5;
 
 // The same swing with less in it. Direction, roll as a share of carry and poor strikes stay. The spread of carry falls
 // with the carry to its floor; a shot of less than half a swing is as much less sure as it is shorter than that.
+// carry_yd > 0.
 Swing played_down(const Swing& swing, double carry_yd);
 
 // Whether `a` spreads no more than `b` in every respect.

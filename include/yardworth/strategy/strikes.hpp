@@ -1,6 +1,5 @@
 #pragma once
 
-#include <algorithm>
 #include <array>
 
 #include "yardworth/strategy/hole_model.hpp"
@@ -20,7 +19,7 @@ struct Stratum {
   // Of the nodes struck, from the leftmost on; they sum to 1.
   const std::vector<double>& weights() const { return lattice->weights(stride); }
   double carry_yd(const Swing& swing, int k) const {
-    return solid ? swing.carry_yd * std::max(0.0, 1.0 + swing.carry_sd_share * lattice->solid_deviate(k + phase))
+    return solid ? swing.solid_carry_yd(lattice->solid_deviate(k + phase))
                  : swing.carry_yd * lattice->poor_carry_share(k + phase);
   }
 };
