@@ -14,20 +14,6 @@ namespace yardworth {
 
 namespace {
 
-// The three golfers of the question.
-struct Golfers {
-  Player before;
-  Player driver_longer;
-  Player all_longer;
-};
-
-Golfers lengthen_all(const Player& player, const DistanceChange& change) {
-  const Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
-                        lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
-  require_carries(golfers.all_longer);
-  return golfers;
-}
-
 // What all holes share.
 struct Setting {
   const Golfers& golfers;
@@ -35,18 +21,6 @@ struct Setting {
   const GainRequest& request;
   Units units;
   StrikeLattices lattices = StrikeLattices(searching());
-};
-
-// One hole for the three golfers.
-struct HoleSetting {
-  HoleSetting(const Setting& setting, const HoleMap& map, Point tee, const Resolution& resolution)
-      : models(map, tee, setting.golfers.before, setting.golfers.all_longer, setting.baseline, setting.lattices,
-               resolution),
-        driver_longer(map, tee, setting.golfers.driver_longer, setting.baseline, setting.lattices,
-                      judging(models.resolution)) {}
-
-  HoleModels models;
-  HoleModel driver_longer;
 };
 
 ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
@@ -59,121 +33,132 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
       [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
 }
 
-// The tee shots before and after, and what follows them.
-void describe_tee_shots(const HoleSetting& setting, const Golfers& golfers, const Action& before,
-                        const ActionFrom& next_before, const Action& after, const ActionFrom& next_after,
-                        HoleGain& gain) {
-  const auto nodes_before = strike_tee_shot(setting.models.before, golfers.before, before, next_before);
-  const auto nodes_after = strike_tee_shot(setting.models.after, golfers.all_longer, after, next_after);
-  gain.before = summarise_tee_shot(setting.models.before, golfers.before, before, nodes_before);
-  gain.after = summarise_tee_shot(setting.models.after, golfers.all_longer, after, nodes_after);
-  gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
+// The habit as a plan follows it: from places where that stays with a shot played before the clubs changed, that one.
+ActionFrom habit_as_followed(const HoleModel& model, const Plan& plan) {
+  return [&](Lie lie, Point from) {
+    if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
+    const StateId near = model.nearest_state(lie, from);
+    const Action& planned = plan[static_cast<std::size_t>(near)];
+    const bool stays = planned.swing >= 0 && !(planned == habit_action(model, lie, model.place_of(near)));
+    return stays ? action_near(model, plan, lie, from) : habit_action(model, lie, from);
+  };
 }
 
-// Whether a part of the change leaves every club as it was: it then saves exactly nothing.
-bool no_driver(const Golfers& golfers) { return same_carries(golfers.before, golfers.driver_longer); }
-bool no_irons(const Golfers& golfers) { return same_carries(golfers.driver_longer, golfers.all_longer); }
+// The tee shots before and after, and what follows them.
+void describe_tee_shots(const HoleModels& models, const Golfers& golfers, const Action& before,
+                        const ActionFrom& next_before, const Action& after, const ActionFrom& next_after,
+                        HoleGain& gain) {
+  const auto nodes_before = strike_tee_shot(models.before, golfers.before, before, next_before);
+  const auto nodes_after = strike_tee_shot(models.after, golfers.all_longer, after, next_after);
+  gain.before = summarise_tee_shot(models.before, golfers.before, before, nodes_before);
+  gain.after = summarise_tee_shot(models.after, golfers.all_longer, after, nodes_after);
+  gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
+}
 
 // The habit plan before, evaluated: a value of its own, and where the search for the best plan begins.
 PlanValue evaluate_habit(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
 
 // How the hole is played before and after, and how much its strokes vary.
-void describe_plays(const Setting& setting, const HoleSetting& hole, const PlanValue& before,
+void describe_plays(const Setting& setting, const HoleModels& models, const PlanValue& before,
                     const ActionFrom& from_before, const PlanValue& after, const ActionFrom& from_after,
                     HoleGain& gain) {
   if (!setting.request.describe_play) {
-    if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(hole.models.before, before);
+    if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(models.before, before);
     return;
   }
-  gain.play_before =
-      describe_play(hole.models.before, setting.golfers.before, before, from_before, gain.par, setting.units);
-  gain.play_after =
-      describe_play(hole.models.after, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
+  gain.play_before = describe_play(models.before, setting.golfers.before, before, from_before, gain.par, setting.units);
+  gain.play_after = describe_play(models.after, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
   gain.strokes_variance = gain.play_before->strokes_variance;
 }
 
-// Method table: the habit's tee shot, and the baseline from there.
-void value_by_table(const Setting& setting, const std::vector<TeeShotNode>& before,
-                    const std::vector<TeeShotNode>& driver_longer, const HoleModel& model, FourValues& strokes) {
-  strokes.before = table_strokes(model, setting.baseline, before);
-  strokes.driver_longer = table_strokes(model, setting.baseline, driver_longer);
-  // The table knows nothing of the player's irons.
-  strokes.all_longer = strokes.driver_longer;
-}
-
-// The habit before and after the change, as far as it has been evaluated.
-struct HabitValues {
-  PlanValue before;
-  std::optional<PlanValue> after;
+// A tee shot and what the table makes of it.
+struct TableShot {
+  Action action;
+  double strokes = 0.0;
 };
 
-HoleGain habit_gain(const Setting& setting, const HoleSetting& hole, HabitValues& values, HoleGain gain) {
-  const PlanValue& value_before = values.before;
-  const HoleModel& before = hole.models.before;
-  const Action tee_before = habit_action(before, Lie::tee, before.tee());
-  const Action tee_driver = follow_action(hole.driver_longer, before, Lie::tee, before.tee(), tee_before);
-  const Action tee_after = follow_action(hole.models.after, before, Lie::tee, before.tee(), tee_before);
-  const ActionFrom from_before = habit_with_tee_shot(before, tee_before);
-  const ActionFrom from_driver = habit_with_tee_shot(hole.driver_longer, tee_driver);
-  const ActionFrom from_after = habit_with_tee_shot(hole.models.after, tee_after);
-  describe_tee_shots(hole, setting.golfers, tee_before, from_before, tee_after, from_after, gain);
-  FourValues& strokes = gain.strokes;
-  if (setting.request.method == Method::table) {
-    value_by_table(setting, strike_tee_shot(before, setting.golfers.before, tee_before, from_before),
-                   strike_tee_shot(hole.driver_longer, setting.golfers.driver_longer, tee_driver, from_driver), before,
-                   strokes);
-  } else {
-    const auto value = [&](const HoleModel& model, const ActionFrom& from) {
-      return evaluate_plan(model, by_place(model, from), before, value_before);
-    };
-    const PlanValue driver = no_driver(setting.golfers) ? value_before : value(hole.driver_longer, from_driver);
-    values.after = no_irons(setting.golfers) ? driver : value(hole.models.after, from_after);
-    const PlanValue& after = *values.after;
-    strokes.before = value_before.at_tee;
-    strokes.driver_longer = driver.at_tee;
-    strokes.all_longer = after.at_tee;
-    // With both plans the answer is the best one.
-    if (setting.request.plan == PlanChoice::habit) {
-      describe_plays(setting, hole, value_before, from_before, after, from_after, gain);
-    }
-  }
-  strokes.replanned = strokes.all_longer;
+TableShot shot_by_table(const Setting& setting, const HoleModel& model, const Player& player, const Action& action) {
+  const auto nodes = strike_tee_shot(model, player, action, habit_with_tee_shot(model, action));
+  return {action, table_strokes(model, setting.baseline, nodes)};
+}
+
+// The tee shot of a plan followed with other clubs: where the table likes it better, the one played before.
+TableShot follow_by_table(const Setting& setting, const HoleModel& model, const Player& player,
+                          const HoleModel& before_model, const TableShot& before) {
+  const Action now = follow_action(model, before_model, Lie::tee, model.tee(), before.action);
+  const TableShot fits = shot_by_table(setting, model, player, now);
+  const auto earlier = earlier_shot(model, before_model, Lie::tee, model.tee(), before.action, now);
+  if (!earlier) return fits;
+  const TableShot stays = shot_by_table(setting, model, player, *earlier);
+  return stays.strokes < fits.strokes ? stays : fits;
+}
+
+// Method table: the habit's tee shot, and the baseline from there.
+HoleGain table_gain(const Setting& setting, const HoleModels& models, HoleGain gain) {
+  const Golfers& golfers = setting.golfers;
+  const HoleModel& model = models.before;
+  const TableShot before = shot_by_table(setting, model, golfers.before, habit_action(model, Lie::tee, model.tee()));
+  const TableShot driver = follow_by_table(setting, models.driver_longer, golfers.driver_longer, model, before);
+  const TableShot after = follow_by_table(setting, models.after, golfers.all_longer, models.driver_longer, driver);
+  describe_tee_shots(models, golfers, before.action, habit_with_tee_shot(model, before.action), after.action,
+                     habit_with_tee_shot(models.after, after.action), gain);
+  // The table knows nothing of the player's irons.
+  gain.strokes = {before.strokes, driver.strokes, driver.strokes, driver.strokes};
   return gain;
 }
 
-HoleGain best_gain(const Setting& setting, const HoleSetting& hole, const HabitValues& habit, HoleGain gain) {
-  const HoleModel& before = hole.models.before;
-  const JudgedPlan planned_before = plan_before(hole.models, habit.before);
+// The habit before and after the change.
+struct HabitValues {
+  PlanValue before, after;
+};
+
+HabitValues habit_gain(const Setting& setting, const HoleModels& models, PlanValue value_before, HoleGain& gain) {
+  const HoleModel& before = models.before;
+  const auto tee = static_cast<std::size_t>(before.tee_state());
+  const Action tee_before = value_before.plan[tee];
+  const auto follow = [&](const HoleModel& model) {
+    return by_place(model,
+                    habit_with_tee_shot(model, follow_action(model, before, Lie::tee, before.tee(), tee_before)));
+  };
+  FollowedPlan followed = follow_plan(setting.golfers, models, value_before, follow);
+  const PlanValue& after = followed.all_longer;
+  gain.strokes = {value_before.at_tee, followed.driver_longer.at_tee, after.at_tee, after.at_tee};
+  const ActionFrom from_before = habit_with_tee_shot(before, tee_before);
+  const ActionFrom from_after = habit_as_followed(models.after, after.plan);
+  describe_tee_shots(models, setting.golfers, tee_before, from_before, after.plan[tee], from_after, gain);
+  // With both plans the answer is the best one.
+  if (setting.request.plan == PlanChoice::habit) {
+    describe_plays(setting, models, value_before, from_before, after, from_after, gain);
+  }
+  return {std::move(value_before), std::move(followed.all_longer)};
+}
+
+HoleGain best_gain(const Setting& setting, const HoleModels& models, PlanValue habit_before,
+                   const PlanValue* habit_after, HoleGain gain) {
+  const Golfers& golfers = setting.golfers;
+  const HoleModel& before = models.before;
+  const JudgedPlan planned_before = plan_before(models, std::move(habit_before));
   const PlanValue& best_before = planned_before.judged;
   const Plan& plan = best_before.plan;
-  FourValues& strokes = gain.strokes;
-  strokes.before = best_before.at_tee;
-  strokes.driver_longer = strokes.all_longer = strokes.replanned = strokes.before;
+  const auto follow = [&](const HoleModel& model) { return followed(model, before, plan); };
+  // With other irons hardly a swing is that of before, but many are those of the habit.
+  FollowedPlan kept = follow_plan(golfers, models, best_before, follow, golfers.no_irons() ? nullptr : habit_after);
+  gain.strokes = {best_before.at_tee, kept.driver_longer.at_tee, kept.all_longer.at_tee, kept.all_longer.at_tee};
+  const auto tee = static_cast<std::size_t>(before.tee_state());
+  const Action kept_tee = kept.all_longer.plan[tee];
   PlanValue planned_after = best_before;
-  if (!no_driver(setting.golfers)) {
-    const ActionOf plan_before = followed(hole.driver_longer, before, plan);
-    strokes.driver_longer = evaluate_plan(hole.driver_longer, plan_before, before, best_before).at_tee;
-  }
-  if (!no_driver(setting.golfers) || !no_irons(setting.golfers)) {
-    const ActionOf start = followed(hole.models.after, before, plan);
-    // With other irons hardly a swing is that of before, but many are those of the habit.
-    const PlanValue kept = habit.after && !no_irons(setting.golfers)
-                               ? evaluate_plan(hole.models.after, start, hole.models.after, *habit.after)
-                               : evaluate_plan(hole.models.after, start, before, best_before);
-    strokes.all_longer = no_irons(setting.golfers) ? strokes.driver_longer : kept.at_tee;
-    planned_after = plan_after(hole.models, planned_before, kept).judged;
-    strokes.replanned = std::min(strokes.all_longer, planned_after.at_tee);
+  if (!golfers.no_driver() || !golfers.no_irons()) {
+    planned_after = plan_after(models, planned_before, std::move(kept.all_longer)).judged;
+    gain.strokes.replanned = std::min(gain.strokes.all_longer, planned_after.at_tee);
   }
   const Plan& plan_after = planned_after.plan;
-  describe_plays(setting, hole, best_before, near_plan(before, plan), planned_after,
-                 near_plan(hole.models.after, plan_after), gain);
-  const auto tee = static_cast<std::size_t>(before.tee_state());
-  describe_tee_shots(hole, setting.golfers, plan[tee], near_plan(before, plan), plan_after[tee],
-                     near_plan(hole.models.after, plan_after), gain);
-  const Action kept = follow_action(hole.models.after, before, Lie::tee, before.tee(), plan[tee]);
-  gain.plan_change = explain_plan_change(
-      {before, setting.golfers.before, plan[tee]}, {hole.models.after, setting.golfers.all_longer, kept},
-      {hole.models.after, setting.golfers.all_longer, plan_after[tee]}, setting.units);
+  describe_plays(setting, models, best_before, near_plan(before, plan), planned_after,
+                 near_plan(models.after, plan_after), gain);
+  describe_tee_shots(models, golfers, plan[tee], near_plan(before, plan), plan_after[tee],
+                     near_plan(models.after, plan_after), gain);
+  gain.plan_change =
+      explain_plan_change({before, golfers.before, plan[tee]}, {models.after, golfers.all_longer, kept_tee},
+                          {models.after, golfers.all_longer, plan_after[tee]}, setting.units);
   return gain;
 }
 
@@ -184,17 +169,23 @@ struct BothGains {
 };
 
 BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, const Resolution& resolution) {
-  const HoleSetting here(setting, map, map.tee(hole.length_yd[setting.request.tee]), resolution);
+  const HoleModels models(map, map.tee(hole.length_yd[setting.request.tee]), setting.golfers, setting.baseline,
+                          setting.lattices, resolution);
   HoleGain gain;
   gain.number = hole.number;
   gain.par = hole.par;
   gain.length_yd = hole.length_yd[setting.request.tee];
   BothGains both;
-  const bool table = setting.request.method == Method::table;
-  HabitValues habit;
-  if (!table) habit.before = evaluate_habit(here.models.before);
-  if (table || setting.request.plan != PlanChoice::best) both.habit = habit_gain(setting, here, habit, gain);
-  if (!table && setting.request.plan != PlanChoice::habit) both.best = best_gain(setting, here, habit, gain);
+  if (setting.request.method == Method::table) {
+    both.habit = table_gain(setting, models, gain);
+    return both;
+  }
+  HabitValues habit{evaluate_habit(models.before), {}};
+  const bool habit_asked = setting.request.plan != PlanChoice::best;
+  if (habit_asked) habit = habit_gain(setting, models, std::move(habit.before), both.habit.emplace(gain));
+  if (setting.request.plan != PlanChoice::habit) {
+    both.best = best_gain(setting, models, std::move(habit.before), habit_asked ? &habit.after : nullptr, gain);
+  }
   return both;
 }
 
@@ -239,10 +230,10 @@ std::optional<PlanGain> gather(const std::vector<BothGains>& holes, std::optiona
 
 // A part of the change that no club takes saves nothing, which would else look like an answer.
 void note_clubs_missed(const GainRequest& request, const Golfers& golfers, std::vector<std::string>& notes) {
-  if (request.change.driver_carry_yd != 0.0 && no_driver(golfers)) {
+  if (request.change.driver_carry_yd != 0.0 && golfers.no_driver()) {
     notes.push_back("The player has no driver, so the change of its carry moves no club.");
   }
-  if (request.change.irons_carry_yd != 0.0 && no_irons(golfers)) {
+  if (request.change.irons_carry_yd != 0.0 && golfers.no_irons()) {
     notes.push_back("The player has no club but the driver, so the change of the irons moves no club.");
   }
 }

@@ -31,8 +31,7 @@ struct Setting {
   const Course& course;
   const Baseline& baseline;
   const StrategyRequest& request;
-  const Player& before;
-  const Player& after;  // the same as before where no change was asked about
+  const Golfers& golfers;  // all the same where no change was asked about
   StrikeLattices lattices = StrikeLattices(searching());
 };
 
@@ -295,23 +294,31 @@ std::string graph_of(const Setting& setting, const Planned& planned, int number)
 }
 
 Planned planned_before(const Setting& setting, const HoleModels& models) {
-  return {models.search_before, models.before, setting.before,
+  return {models.search_before, models.before, setting.golfers.before,
           plan_before(models, evaluate_plan(models.before, habit_of(models.before)), search_options(setting.request))};
 }
 
+// The plan after the change, and the tee shot of the plan before as it is followed.
+struct PlannedAfter {
+  Planned planned;
+  Action kept_tee_shot;
+};
+
 // Where the change changes nothing the plan stays as it is.
-Planned planned_after(const Setting& setting, const HoleModels& models, const Planned& before) {
-  if (same_carries(setting.before, setting.after)) return before;
-  PlanValue kept = evaluate_plan(models.after, followed(models.after, models.before, before.plan()), models.before,
-                                 before.best.judged);
-  return {models.search_after, models.after, setting.after,
-          plan_after(models, before.best, std::move(kept), search_options(setting.request))};
+PlannedAfter planned_after(const Setting& setting, const HoleModels& models, const Planned& before) {
+  const Golfers& golfers = setting.golfers;
+  if (golfers.no_driver() && golfers.no_irons()) return {before, before.tee_shot()};
+  const auto follow = [&](const HoleModel& model) { return followed(model, models.before, before.plan()); };
+  PlanValue kept = follow_plan(golfers, models, before.best.judged, follow).all_longer;
+  const Action kept_tee_shot = kept.plan[static_cast<std::size_t>(models.after.tee_state())];
+  return {{models.search_after, models.after, golfers.all_longer,
+           plan_after(models, before.best, std::move(kept), search_options(setting.request))},
+          kept_tee_shot};
 }
 
 HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map, const Resolution& resolution) {
   const double length_yd = hole.length_yd[setting.request.tee];
-  const HoleModels models(map, map.tee(length_yd), setting.before, setting.after, setting.baseline, setting.lattices,
-                          resolution);
+  const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, setting.lattices, resolution);
   const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;
@@ -319,16 +326,17 @@ HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap&
   strategy.length_yd = length_yd;
   const Planned before = planned_before(setting, models);
   strategy.before = tee_plan(before, units);
-  std::optional<Planned> after;
+  std::optional<PlannedAfter> change;
   if (setting.request.change) {
-    after.emplace(planned_after(setting, models, before));
-    strategy.after = tee_plan(*after, units);
-    const Action kept = follow_action(models.after, models.before, Lie::tee, models.before.tee(), before.tee_shot());
-    strategy.plan_change =
-        explain_plan_change({models.before, setting.before, before.tee_shot()}, {models.after, setting.after, kept},
-                            {models.after, setting.after, after->tee_shot()}, units);
+    change.emplace(planned_after(setting, models, before));
+    strategy.after = tee_plan(change->planned, units);
+    const Player& longer = setting.golfers.all_longer;
+    strategy.plan_change = explain_plan_change({models.before, setting.golfers.before, before.tee_shot()},
+                                               {models.after, longer, change->kept_tee_shot},
+                                               {models.after, longer, change->planned.tee_shot()}, units);
   }
-  strategy.hazards = hazard_chances(before, after ? &*after : nullptr, units);
+  const Planned* after = change ? &change->planned : nullptr;
+  strategy.hazards = hazard_chances(before, after, units);
   if (setting.request.prove) {
     const SearchOptions options = search_options(setting.request);
     strategy.proof_before = prove(before, options);
@@ -377,9 +385,8 @@ std::string_view name(Finish finish) {
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request) {
   const DistanceChange change = request.change.value_or(DistanceChange{});
-  const Player after = lengthen(player, change.driver_carry_yd, change.irons_carry_yd);
-  require_carries(after);
-  const Setting setting{course, baseline, request, player, after};
+  const Golfers golfers = lengthen_all(player, change);
+  const Setting setting{course, baseline, request, golfers};
   StrategyResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);
   result.change = request.change;

@@ -39,9 +39,23 @@ void require_carries(const Player& player) {
   }
 }
 
+namespace {
+
 bool same_carries(const Player& a, const Player& b) {
   return std::equal(a.clubs.begin(), a.clubs.end(), b.clubs.begin(), b.clubs.end(),
                     [](const Club& x, const Club& y) { return x.carry_yd == y.carry_yd; });
+}
+
+}  // namespace
+
+bool Golfers::no_driver() const { return same_carries(before, driver_longer); }
+bool Golfers::no_irons() const { return same_carries(driver_longer, all_longer); }
+
+Golfers lengthen_all(const Player& player, const DistanceChange& change) {
+  Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
+                  lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
+  require_carries(golfers.all_longer);
+  return golfers;
 }
 
 ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan) {
@@ -74,20 +88,34 @@ Resolution with_edges(Resolution resolution, const HoleMap& map, Point tee, cons
 
 }  // namespace
 
-HoleModels::HoleModels(const HoleMap& map, Point tee, const Player& player_before, const Player& player_after,
-                       const Baseline& baseline, const StrikeLattices& lattices, const Resolution& wanted)
-    : resolution(with_edges(wanted, map, tee, player_before, player_after, baseline, lattices)),
-      search_before(map, tee, player_before, baseline, lattices, resolution),
-      search_after(map, tee, player_after, baseline, lattices, resolution),
-      before(map, tee, player_before, baseline, lattices, judging(resolution)),
-      after(map, tee, player_after, baseline, lattices, judging(resolution)) {}
+HoleModels::HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
+                       const StrikeLattices& lattices, const Resolution& wanted)
+    : resolution(with_edges(wanted, map, tee, golfers.before, golfers.all_longer, baseline, lattices)),
+      search_before(map, tee, golfers.before, baseline, lattices, resolution),
+      search_after(map, tee, golfers.all_longer, baseline, lattices, resolution),
+      before(map, tee, golfers.before, baseline, lattices, judging(resolution)),
+      driver_longer(map, tee, golfers.driver_longer, baseline, lattices, judging(resolution)),
+      after(map, tee, golfers.all_longer, baseline, lattices, judging(resolution)) {}
+
+FollowedPlan follow_plan(const Golfers& golfers, const HoleModels& models, const PlanValue& before,
+                         const Following& follow, const PlanValue* like) {
+  const Evaluated was{models.before, before};
+  FollowedPlan plan;
+  plan.driver_longer =
+      golfers.no_driver() ? before : evaluate_followed(models.driver_longer, follow(models.driver_longer), was, was);
+  const Evaluated driver{models.driver_longer, plan.driver_longer};
+  plan.all_longer = golfers.no_irons() ? plan.driver_longer
+                                       : evaluate_followed(models.after, follow(models.after), driver,
+                                                           like != nullptr ? Evaluated{models.after, *like} : driver);
+  return plan;
+}
 
 namespace {
 
 // A plan taken from one grid to another may leave some place of that only for itself: it is then no better than any.
 std::optional<PlanValue> evaluate_if_finished(const HoleModel& model, const ActionOf& play, const PlanValue& like) {
   try {
-    return evaluate_plan(model, play, model, like);
+    return evaluate_plan(model, play, {model, like});
   } catch (const CannotFinish&) {
     return std::nullopt;
   }
@@ -105,7 +133,9 @@ JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, PlanStar
     const Point place = judge.place_of(state);
     const auto near = static_cast<std::size_t>(search.nearest_state(lie, place));
     const bool left_alone = found[near].swing < 0 || found[near] == begun.plan[near];
-    return left_alone ? start.judge(state) : action_near(search, found, lie, place);
+    if (!left_alone) return action_near(search, found, lie, place);
+    const Action& begun_with = start.judged.plan[static_cast<std::size_t>(state)];
+    return begun_with.swing >= 0 ? begun_with : start.judge(state);
   };
   std::optional<PlanValue> judged = evaluate_if_finished(judge, play, start.judged);
   if (judged && judged->at_tee < start.judged.at_tee) {
@@ -129,16 +159,6 @@ JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanVa
                      {followed(models.search_after, models.search_before, before.kept),
                       followed(models.after, models.before, before.judged.plan), std::move(judged_followed)},
                      options);
-}
-
-std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
-  std::vector<double> value = known;
-  for (StateId state = 0; state < model.state_count(); ++state) {
-    double& here = value[static_cast<std::size_t>(state)];
-    if (!std::isnan(here)) continue;
-    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
-  }
-  return value;
 }
 
 std::string finish_or_say_why(const HoleMap& map, Point tee, int number,

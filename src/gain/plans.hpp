@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "yardworth/course/course.hpp"
+#include "yardworth/gain/gain.hpp"
 #include "yardworth/gain/hole_play.hpp"
 #include "yardworth/strategy/best.hpp"
 
@@ -22,8 +23,19 @@ void work_in_parallel(int threads, const std::vector<double>& sizes, const std::
 // Throws std::invalid_argument when a change has left a club without a carry.
 void require_carries(const Player& player);
 
-// Whether a change leaves every club as it was: it then saves exactly nothing.
-bool same_carries(const Player& a, const Player& b);
+// The three golfers of a change.
+struct Golfers {
+  Player before;
+  Player driver_longer;
+  Player all_longer;
+
+  // Whether a part of the change leaves every club as it was: it then saves exactly nothing.
+  bool no_driver() const;
+  bool no_irons() const;
+};
+
+// Throws std::invalid_argument when the change leaves a club without a carry.
+Golfers lengthen_all(const Player& player, const DistanceChange& change);
 
 // The plan before, followed with other clubs. Models and plan must outlive it.
 ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& plan);
@@ -31,18 +43,28 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Plan& 
 // What a plan plays from any place. Model and plan must outlive it.
 ActionFrom near_plan(const HoleModel& model, const Plan& plan);
 
-// One hole for a golfer before and after a change, with rings where the habit of either changes abruptly. Plans are
+// One hole for the golfers of a change, with rings where the habit of either changes abruptly. Plans are
 // looked for on one grid and set of strikes and judged on others that the search has not seen (judging()): of many
 // actions weighed with small errors the best-looking owes some of its looks to them. Holds references to all that it is
 // made of.
 struct HoleModels {
-  HoleModels(const HoleMap& map, Point tee, const Player& before, const Player& after, const Baseline& baseline,
+  HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
              const StrikeLattices& lattices, const Resolution& resolution);
 
   Resolution resolution;  // of the search
   HoleModel search_before, search_after;
-  HoleModel before, after;  // to judge on
+  HoleModel before, driver_longer, after;  // to judge on
 };
+
+// A plan made before a change, evaluated as it is followed with a longer driver, and with longer irons too
+// (evaluate_followed). `like` may have rows for the last.
+struct FollowedPlan {
+  PlanValue driver_longer;
+  PlanValue all_longer;
+};
+using Following = std::function<ActionOf(const HoleModel& model)>;
+FollowedPlan follow_plan(const Golfers& golfers, const HoleModels& models, const PlanValue& before,
+                         const Following& follow, const PlanValue* like = nullptr);
 
 // What a search may begin from: the same plan on both grids, and what it is worth on that to judge on.
 struct PlanStart {
@@ -65,9 +87,6 @@ JudgedPlan better_plan(const HoleModel& search, const HoleModel& judge, PlanStar
 JudgedPlan plan_before(const HoleModels& models, PlanValue judged_habit, const SearchOptions& options = {});
 JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanValue judged_followed,
                       const SearchOptions& options = {});
-
-// Values of all states, the baseline where the plan knows none.
-std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known);
 
 // Does work on a hole at the resolution to search at, or closer where it throws CannotFinish there. What it returns is
 // empty, or says why the hole cannot be finished.

@@ -120,6 +120,7 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
   club.roll_yd = entry.roll_yd.value_or(entry.carry_yd * std::lerp(wedge_roll_share, driver_roll_share, place));
   club.carry_sd_yd = entry.carry_sd_yd.value_or(skill.carry_sd_floor_yd + skill.carry_sd_share * entry.carry_yd);
   club.carry_sd_floor_yd = std::min(skill.carry_sd_floor_yd, club.carry_sd_yd);
+  club.half_swing_yd = half_swing * entry.carry_yd;
   club.direction_sd_rad =
       entry.direction_sd_rad.value_or(std::lerp(skill.wedge_direction_sd_rad, skill.driver_direction_sd_rad, place));
   club.poor_strike = entry.poor_strike.value_or(std::lerp(skill.wedge_poor_strike, skill.driver_poor_strike, place));
@@ -173,6 +174,7 @@ Player lengthen(const Player& player, double driver_yd, double irons_yd) {
     const double factor = club.kind == ClubKind::driver ? (club.carry_yd + driver_yd) / club.carry_yd : irons_factor;
     club.carry_yd *= factor;
     club.carry_sd_yd = std::lerp(club.carry_sd_floor_yd, club.carry_sd_yd, factor);
+    club.half_swing_yd = std::min(club.half_swing_yd, club.carry_yd);
   }
   return longer;
 }

@@ -61,6 +61,7 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
     swing.club = i;
     swing.carry_yd = club.carry_yd * effect.carry_factor;
     swing.carry_sd_share = club.carry_sd_yd / club.carry_yd * effect.carry_sd_factor;
+    swing.half_swing_yd = club.half_swing_yd * effect.carry_factor;
     swing.carry_sd_floor_yd = club.carry_sd_floor_yd * effect.carry_factor * effect.carry_sd_factor;
     swing.direction_scale_rad = club.direction_sd_rad * effect.direction_sd_factor * direction_scale_per_sd;
     swing.roll_share = club.roll_yd / club.carry_yd;
@@ -78,7 +79,7 @@ Swing played_down(const Swing& swing, double carry_yd) {
   shorter.carry_yd = carry_yd;
   const double share = shorter.carry_yd / swing.carry_yd;
   const double sd_yd = std::lerp(swing.carry_sd_floor_yd, swing.carry_sd_share * swing.carry_yd, share);
-  shorter.carry_sd_share = sd_yd / shorter.carry_yd * (2.0 - std::min(1.0, share / half_swing));
+  shorter.carry_sd_share = sd_yd / shorter.carry_yd * (2.0 - std::min(1.0, carry_yd / swing.half_swing_yd));
   return shorter;
 }
 

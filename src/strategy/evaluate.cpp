@@ -207,35 +207,85 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
 
 }  // namespace
 
-PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
+namespace {
+
+// Evaluates the plan that says what is played from each state, and the row that this has at a stride.
+PlanValue evaluate_from_tee(const HoleModel& model, const std::function<std::pair<Action, Row>(StateId, int)>& play) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
-  TransitionBuilder builder(model);
   const RowOf row_of = [&](StateId state, double balls) {
-    Action& action = plan[static_cast<std::size_t>(state)];
-    action = action_of(state);
-    return builder.build(state, action, model.stride_for(state, balls));
+    auto [action, row] = play(state, model.stride_for(state, balls));
+    plan[static_cast<std::size_t>(state)] = action;
+    return row;
   };
   PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball / model.closeness());
   result.plan = std::move(plan);
   return result;
 }
 
-PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
-                        const PlanValue& like) {
-  Plan plan(static_cast<std::size_t>(model.state_count()));
-  TransitionBuilder builder(model);
-  const RowOf row_of = [&](StateId state, double balls) {
+// Builds rows, or takes them from a plan evaluated before.
+class RowsLike {
+ public:
+  RowsLike(const HoleModel& model, const Evaluated& like) : model_(model), like_(like), builder_(model) {}
+
+  Row row(StateId state, const Action& action, int stride) {
     const auto index = static_cast<std::size_t>(state);
-    const Action action = plan[index] = action_of(state);
-    const Lie lie = model.lie_of(state);
-    const int stride = model.stride_for(state, balls);
-    const bool same = like.plan[index] == action && like.rows[index] && like.rows[index]->stride == stride &&
-                      like_model.swing_of(lie, action) == model.swing_of(lie, action);
-    return same ? like.rows[index] : builder.build(state, action, stride);
-  };
-  PlanValue result = evaluate_rows(model, row_of, {model.tee_state()}, rare_ball / model.closeness());
-  result.plan = std::move(plan);
-  return result;
+    const Lie lie = model_.lie_of(state);
+    const Row& known = like_.plan.rows[index];
+    const bool same = like_.plan.plan[index] == action && known && known->stride == stride &&
+                      like_.model.swing_of(lie, action) == model_.swing_of(lie, action);
+    return same ? known : builder_.build(state, action, stride);
+  }
+
+ private:
+  const HoleModel& model_;
+  const Evaluated& like_;
+  TransitionBuilder builder_;
+};
+
+}  // namespace
+
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
+  TransitionBuilder builder(model);
+  return evaluate_from_tee(model, [&](StateId state, int stride) {
+    const Action action = action_of(state);
+    return std::pair{action, builder.build(state, action, stride)};
+  });
+}
+
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const Evaluated& like) {
+  RowsLike rows(model, like);
+  return evaluate_from_tee(model, [&](StateId state, int stride) {
+    const Action action = action_of(state);
+    return std::pair{action, rows.row(state, action, stride)};
+  });
+}
+
+PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
+                            const Evaluated& like) {
+  RowsLike rows(model, like);
+  const std::vector<double> value = filled_values(before.model, before.plan.value);
+  return evaluate_from_tee(model, [&](StateId state, int stride) {
+    const Action now = followed(state);
+    Row row = rows.row(state, now, stride);
+    const Action& played = before.plan.plan[static_cast<std::size_t>(state)];
+    if (played.swing < 0) return std::pair{now, row};
+    if (const auto earlier =
+            earlier_shot(model, before.model, model.lie_of(state), model.place_of(state), played, now)) {
+      Row stays = rows.row(state, *earlier, stride);
+      if (action_value(*stays, value) < action_value(*row, value)) return std::pair{*earlier, stays};
+    }
+    return std::pair{now, row};
+  });
+}
+
+std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
+  std::vector<double> value = known;
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    double& here = value[static_cast<std::size_t>(state)];
+    if (!std::isnan(here)) continue;
+    here = model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
+  }
+  return value;
 }
 
 PlanValue evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Plan plan) {

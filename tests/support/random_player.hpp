@@ -46,6 +46,7 @@ inline Player random_player(RandomEngine& engine) {
   for (std::size_t i = 0; i < count; ++i) {
     Club& club = player.clubs[i];
     club.carry_yd = carry;
+    club.half_swing_yd = half_swing * carry;
     club.carry_sd_yd = carry_sd_share[i] * carry;
     club.direction_sd_rad = direction_sd[i];
     club.poor_strike = poor_strike[i];

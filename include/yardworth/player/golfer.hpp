@@ -37,6 +37,9 @@ std::string_view name(Lie lie);
 
 enum class ClubKind { driver, wood, hybrid, iron, wedge, other };
 
+// Below this share of its full carry a swing is no longer one that a golfer has measured (common practice, no source).
+inline constexpr double half_swing = 0.5;
+
 // A club as the player hits it from a good lie with a full swing. All of it is known: what a file leaves out has been
 // filled from the player's skill.
 struct Club {
@@ -50,7 +53,8 @@ struct Club {
   double poor_strike = 0.0;       // probability, in [0, 1)
   // What is left of carry_sd_yd however short the shot; in [0, carry_sd_yd].
   double carry_sd_floor_yd = 0.0;
-  double place = 0.0;  // place_in_bag, in [0, 1]; not moved by lengthen
+  double half_swing_yd = 0.0;  // a shot that carries less is less sure (played_down)
+  double place = 0.0;          // place_in_bag, in [0, 1]; not moved by lengthen
 };
 
 // The kind and number that a club's name tells ("driver", "3-wood", "4-hybrid", "7-iron", "pitching wedge",

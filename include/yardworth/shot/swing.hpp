@@ -13,6 +13,7 @@ struct Swing {
   double carry_yd = 0.0;             // mean carry of a solid strike
   double carry_sd_share = 0.0;       // spread of carry over carry
   double carry_sd_floor_yd = 0.0;    // as Club::carry_sd_floor_yd
+  double half_swing_yd = 0.0;        // as Club::half_swing_yd
   double direction_scale_rad = 0.0;  // what the deviates of strike.hpp are multiplied with
   double roll_share = 0.0;           // roll on a normal fairway over carry
   double poor_strike = 0.0;          // probability
@@ -30,9 +31,6 @@ struct Swing {
 // clubs; from the fairway no driver; from the rough no driver and no wood longer than a 5-wood; from a bunker irons and
 // wedges; among trees irons, hybrids and wedges. A bag with nothing of the kind may play what it has.
 std::vector<Swing> full_swings(const Player& player, Lie lie);
-
-// Below this share of its full carry a swing is no longer one that a golfer has measured (common practice, no source).
-inline constexpr double half_swing = 0.5;
 
 // The same swing with less in it. Direction, roll as a share of carry and poor strikes stay. The spread of carry falls
 // with the carry to its floor; a shot of less than half a swing is as much less sure as it is shorter than that.

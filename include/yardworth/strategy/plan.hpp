@@ -51,6 +51,12 @@ inline constexpr double nearly_at_hole = 0.12;
 // and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
+// The shot `before` of a plan made with other clubs (`planned`), as these clubs play it: the same club to the same total
+// in the same direction. Only where `now` is another shot than that: played with another club, and not surer in every
+// respect, or at the hole where that was not. None where the club is gone or no longer has the carry.
+std::optional<Action> earlier_shot(const HoleModel& model, const HoleModel& planned, Lie lie, Point from,
+                                   const Action& before, const Action& now);
+
 // What a plan by state says of any place: the action of the nearest state (HoleModel::nearest_state), turned and
 // fitted to the place. Habit where the plan is silent.
 Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from);
@@ -103,11 +109,25 @@ struct PlanValue {
 // Algorithms", JAIR 42, 2011). Throws CannotFinish when the plan never holes out from a state.
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of);
 
+// A plan evaluated, and the golfer on the hole that it was evaluated for.
+struct Evaluated {
+  const HoleModel& model;
+  const PlanValue& plan;
+};
+
 // The same for a plan and clubs that are mostly those of a plan evaluated before, on the same map from the same tee:
 // rows are taken over where the action, its swing and the stride are the same, so that the result is what it is
 // without.
-PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const HoleModel& like_model,
-                        const PlanValue& like);
+PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const Evaluated& like);
+
+// The same for a plan made before the clubs changed, as it is followed with these. Where another club now fits and, by
+// the values of the plan before, does worse than the shot played before, the golfer stays with that (earlier_shot): by
+// policy improvement no such choice of a club makes the plan worse than it was.
+PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
+                            const Evaluated& like);
+
+// Values of all states, the baseline where the plan knows none (NaN).
+std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known);
 
 // The same from any roots, with the row given of each state and of how many balls, of one from each root, come to it;
 // the result has no plan.
