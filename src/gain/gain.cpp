@@ -87,8 +87,8 @@ TableShot follow_by_table(const Setting& setting, const HoleModel& model, const 
                           const HoleModel& before_model, const TableShot& before) {
   const Action now = follow_action(model, before_model, Lie::tee, model.tee(), before.action);
   const TableShot fits = shot_by_table(setting, model, player, now);
-  const auto earlier = earlier_shot(model, before_model, Lie::tee, model.tee(), before.action, now);
-  if (!earlier) return fits;
+  const auto earlier = same_shot(model, before_model, Lie::tee, before.action);
+  if (!earlier || !may_do_worse(model, Lie::tee, model.tee(), now, *earlier)) return fits;
   const TableShot stays = shot_by_table(setting, model, player, *earlier);
   return stays.strokes < fits.strokes ? stays : fits;
 }

@@ -155,10 +155,20 @@ JudgedPlan plan_before(const HoleModels& models, PlanValue judged_habit, const S
 
 JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanValue judged_followed,
                       const SearchOptions& options) {
-  return better_plan(models.search_after, models.after,
-                     {followed(models.search_after, models.search_before, before.kept),
-                      followed(models.after, models.before, before.judged.plan), std::move(judged_followed)},
-                     options);
+  const ActionOf follow = followed(models.after, models.before, before.judged.plan);
+  if (judged_followed.at_tee > before.judged.at_tee) {
+    // Who planned with shorter clubs can still play every shot as it was.
+    const ActionOf as_before = [&](StateId state) {
+      const Action& action = before.judged.plan[static_cast<std::size_t>(state)];
+      if (action.swing < 0) return follow(state);
+      return same_shot(models.after, models.before, models.after.lie_of(state), action).value_or(follow(state));
+    };
+    PlanValue stays = evaluate_plan(models.after, as_before, {models.after, judged_followed});
+    if (stays.at_tee < judged_followed.at_tee) judged_followed = std::move(stays);
+  }
+  return better_plan(
+      models.search_after, models.after,
+      {followed(models.search_after, models.search_before, before.kept), follow, std::move(judged_followed)}, options);
 }
 
 std::string finish_or_say_why(const HoleMap& map, Point tee, int number,

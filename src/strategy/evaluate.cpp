@@ -269,8 +269,9 @@ PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, co
     Row row = rows.row(state, now, stride);
     const Action& played = before.plan.plan[static_cast<std::size_t>(state)];
     if (played.swing < 0) return std::pair{now, row};
-    if (const auto earlier =
-            earlier_shot(model, before.model, model.lie_of(state), model.place_of(state), played, now)) {
+    const Lie lie = model.lie_of(state);
+    const auto earlier = same_shot(model, before.model, lie, played);
+    if (earlier && may_do_worse(model, lie, model.place_of(state), now, *earlier)) {
       Row stays = rows.row(state, *earlier, stride);
       if (action_value(*stays, value) < action_value(*row, value)) return std::pair{*earlier, stays};
     }

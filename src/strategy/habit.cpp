@@ -135,29 +135,31 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
   return {*index, action.carry_yd, heading, 0};
 }
 
-std::optional<Action> earlier_shot(const HoleModel& model, const HoleModel& planned, Lie lie, Point from,
-                                   const Action& before, const Action& now) {
-  const Swing was = planned.swing_of(lie, before);
-  const Swing fits = model.swing_of(lie, now);
+std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action) {
+  const Swing was = planned.swing_of(lie, action);
   const std::vector<Swing>& swings = model.swings(lie);
   const auto same_club =
       std::find_if(swings.begin(), swings.end(), [&](const Swing& swing) { return swing.club == was.club; });
   if (same_club == swings.end()) return std::nullopt;
   const double green = roll_on_green(model);
-  const double total = was.total_yd(green);
-  const double carry = same_club->carry_for(total, green);
+  const double carry = same_club->carry_for(was.total_yd(green), green);
   if (carry > same_club->carry_yd) return std::nullopt;
+  return Action{static_cast<int>(same_club - swings.begin()), carry, HoleModel::heading_of(was, action), 0};
+}
+
+bool may_do_worse(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
   // What is lost in rounding, in yards and as a share.
   constexpr double little = 1e-6;
-  const bool same_total = std::abs(fits.total_yd(green) - total) < little;
-  const bool at_hole = std::abs(fits.total_yd(green) - distance_yd(from, model.pin())) < little;
-  if (fits.club == was.club && (same_total || !at_hole)) return std::nullopt;
-  Swing stays = played_down(*same_club, carry);
+  const Swing fits = model.swing_of(lie, now);
+  Swing stays = model.swing_of(lie, earlier);
+  const double green = roll_on_green(model);
+  const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < little;
+  const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
+  if (fits.club == stays.club) return !same_total && to_short_game;
   stays.carry_sd_share *= 1.0 + little;
   stays.direction_scale_rad *= 1.0 + little;
   stays.roll_share *= 1.0 + little;
-  if (same_total && spreads_no_more(fits, stays)) return std::nullopt;
-  return Action{static_cast<int>(same_club - swings.begin()), carry, HoleModel::heading_of(was, before), 0};
+  return !same_total || !spreads_no_more(fits, stays);
 }
 
 namespace {

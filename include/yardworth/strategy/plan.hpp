@@ -51,11 +51,13 @@ inline constexpr double nearly_at_hole = 0.12;
 // and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
-// The shot `before` of a plan made with other clubs (`planned`), as these clubs play it: the same club to the same total
-// in the same direction. Only where `now` is another shot than that: played with another club, and not surer in every
-// respect, or at the hole where that was not. None where the club is gone or no longer has the carry.
-std::optional<Action> earlier_shot(const HoleModel& model, const HoleModel& planned, Lie lie, Point from,
-                                   const Action& before, const Action& now);
+// A shot of a plan made with other clubs (`planned`) as these clubs play it: the same club to the same total in the
+// same direction. None where the club is gone or no longer has the carry.
+std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action);
+
+// Whether a shot that longer clubs bring may do worse than the earlier one: it is played with another club, and is not
+// surer in every respect, or it goes further, and into the short game.
+bool may_do_worse(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier);
 
 // What a plan by state says of any place: the action of the nearest state (HoleModel::nearest_state), turned and
 // fitted to the place. Habit where the plan is silent.
