@@ -220,6 +220,8 @@ TEST_CASE("longer clubs: the driver by what is said, the irons in proportion") {
           doctest::Approx((player.clubs[i].carry_sd_yd - floor_yd) / player.clubs[i].carry_yd).epsilon(1e-12));
     CHECK(longer.clubs[i].direction_sd_rad == player.clubs[i].direction_sd_rad);
     CHECK(longer.clubs[i].poor_strike == player.clubs[i].poor_strike);
+    // Nor does a shot of so many yards become less sure because the club now goes further.
+    CHECK(longer.clubs[i].half_swing_yd == player.clubs[i].half_swing_yd);
   }
   const Player driver_only = lengthen(player, 20.0, 0.0);
   for (std::size_t i = 1; i < 4; ++i) CHECK(driver_only.clubs[i].carry_yd == player.clubs[i].carry_yd);

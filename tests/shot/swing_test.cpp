@@ -14,7 +14,8 @@ namespace {
 
 Club club_named(const std::string& name, double carry_yd) {
   const ClubName parsed = parse_club_name(name);
-  return {name, parsed.kind, parsed.number, carry_yd, 0.1 * carry_yd, 0.08 * carry_yd, 0.1, 0.05, 3.0};
+  return {name, parsed.kind, parsed.number,        carry_yd, 0.1 * carry_yd, 0.08 * carry_yd, 0.1,
+          0.05, 3.0,         half_swing * carry_yd};
 }
 
 Player bag_of(const std::vector<std::pair<std::string, double>>& clubs) {
@@ -122,6 +123,21 @@ TEST_CASE("a swing played down keeps its floor of spread, is less sure below hal
   CHECK(down.club == full.club);
   CHECK(played_down(full, 1000.0).carry_yd == full.carry_yd);
   CHECK(down.total_yd(0.5) == doctest::Approx(105.0));
+}
+
+TEST_CASE("a shot of so many yards spreads as before when its club goes further") {
+  for (const Band band : all_bands) {
+    const Player player = standard_player(band, Gender::men);
+    const std::vector<Swing> before = full_swings(player, Lie::fairway);
+    const std::vector<Swing> after = full_swings(lengthen(player, 20.0, 12.0), Lie::fairway);
+    for (std::size_t i = 0; i < before.size(); ++i) {
+      for (const double part : {0.3, 0.49, 0.6, 1.0}) {
+        const double carry = part * before[i].carry_yd;
+        CHECK(played_down(after[i], carry).carry_sd_share ==
+              doctest::Approx(played_down(before[i], carry).carry_sd_share).epsilon(1e-12));
+      }
+    }
+  }
 }
 
 TEST_CASE("a solid strike goes its mean carry and so many spreads more, and never backwards") {
