@@ -106,8 +106,8 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   place_raster();
   fill_raster();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
-  measure_clearance(&Cell::clearance_yd, false);
-  measure_clearance(&Cell::trouble_yd, true);
+  measure_clearance(&Look::clearance_yd, false);
+  measure_clearance(&Look::trouble_yd, true);
 }
 
 void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
@@ -125,6 +125,12 @@ int HoleMap::area_at(Point p) const {
     if (covers_area(i, p)) return static_cast<int>(i);
   }
   return -1;
+}
+
+HoleMap::Look HoleMap::look_closely(const Cell* cell, Point p) const {
+  if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
+  const Outline& outline = outlines_[cell->outline];
+  return {outline.has_inside(p) ? outline.inside : outline.outside, 0, cell->look.trouble_yd};
 }
 
 Ground HoleMap::ground_by_areas(Point p) const {
@@ -145,7 +151,7 @@ void HoleMap::place_raster() {
   columns_ = static_cast<std::size_t>(std::ceil((high.x + side_margin_yd - origin_.x) / cell_yd));
   rows_ = static_cast<std::size_t>(std::ceil((high.y + end_margin_yd - origin_.y) / cell_yd));
   end_ = {static_cast<double>(columns_), static_cast<double>(rows_)};
-  cells_.assign(columns_ * rows_, {Ground::rough, 0, 0, false, no_edge});
+  cells_.assign(columns_ * rows_, {{Ground::rough, 0, 0}, false, no_edge});
 }
 
 // Row by row through the middles of the cells: between two crossings of a polygon's outline the cells are inside it.
@@ -168,7 +174,7 @@ void HoleMap::fill_raster() {
         const double first = std::clamp(std::ceil(crossings[k] - 0.5), 0.0, static_cast<double>(columns_));
         const double end = std::clamp(std::ceil(crossings[k + 1] - 0.5), 0.0, static_cast<double>(columns_));
         for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
-          cells_[row * columns_ + column].ground = area->ground;
+          cells_[row * columns_ + column].look.ground = area->ground;
         }
       }
     }
@@ -201,21 +207,28 @@ void HoleMap::mark_edges(std::size_t area) {
       const double first = std::clamp(std::floor(std::min(x0, x1) - 0.01), 0.0, columns);
       const double end = std::clamp(std::floor(std::max(x0, x1) + 0.01) + 1.0, 0.0, columns);
       for (double column = first; column < end; column += 1.0) {
-        mark_cell(static_cast<std::size_t>(row), static_cast<std::size_t>(column), area, polygon[j], polygon[i]);
+        // The inside of an outline is where its orientation says; of an edge here it is on the left.
+        const Edge edge = anticlockwise_[area] ? Edge{polygon[j], polygon[i]} : Edge{polygon[i], polygon[j]};
+        mark_cell(static_cast<std::size_t>(row), static_cast<std::size_t>(column), area, edge);
       }
     }
   }
 }
 
-void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end) {
+void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge) {
   Cell& cell = cells_[row * columns_ + column];
   cell.near_trouble |= areas_[area].ground != Ground::fairway;
-  if (cell.edge != no_edge || edges_.size() >= many_edges) {
-    cell.edge = many_edges;
-    return;
+  if (cell.outline == no_edge && outlines_.size() < many_edges) {
+    const Point middle = origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
+    cell.outline = static_cast<std::uint16_t>(outlines_.size());
+    outlines_.push_back(outline_of(area, edge, middle));
+  } else if (cell.outline >= many_edges || !join(outlines_[cell.outline], area, edge)) {
+    cell.outline = many_edges;
   }
-  // With this one edge in it, the other areas cover the whole cell or none of it.
-  const Point middle = origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
+}
+
+// Of a cell with nothing else of outlines in it: the other areas cover the whole cell or none of it.
+HoleMap::Outline HoleMap::outline_of(std::size_t area, Edge edge, Point middle) const {
   Ground other = Ground::rough;
   for (std::size_t i = 0; i < areas_.size(); ++i) {
     if (i != area && covers_area(i, middle)) {
@@ -223,43 +236,55 @@ void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, P
       break;
     }
   }
-  const Ground inside = std::min(other, areas_[area].ground);
-  // Which side of the edge is the inside: that of the outline's orientation. The edge itself belongs to the area, so
-  // an edge whose inside is on its right is turned round.
-  cell.edge = static_cast<std::uint16_t>(edges_.size());
-  if (anticlockwise_[area]) {
-    edges_.push_back({start, end, inside, other});
-  } else {
-    edges_.push_back({end, start, inside, other});
+  Outline outline;
+  outline.edge = edge;
+  outline.inside = std::min(other, areas_[area].ground);
+  outline.outside = other;
+  outline.area = static_cast<std::uint16_t>(area);
+  return outline;
+}
+
+// Takes up the edge that goes on from the one there is, or comes before it; whether it is that. The area is what lies
+// left of both where its outline turns left, and of either where it turns right.
+bool HoleMap::join(Outline& outline, std::size_t area, Edge edge) {
+  if (outline.area != area || outline.corner != Outline::Corner::none) return false;
+  const auto same = [](Point a, Point b) { return a.x == b.x && a.y == b.y; };
+  Edge first = outline.edge;
+  if (same(edge.end, first.start)) {
+    std::swap(first, edge);
+  } else if (!same(first.end, edge.start)) {
+    return false;
   }
+  const Point a = first.end - first.start;
+  const Point b = edge.end - edge.start;
+  outline.corner = a.x * b.y - a.y * b.x >= 0.0 ? Outline::Corner::outward : Outline::Corner::inward;
+  outline.edge = first;
+  outline.next = edge;
+  return true;
 }
 
 // Chessboard distance, in cells, to the nearest cell that an edge crosses or that is outside the raster; the ball may
-// be anywhere in its own cell, so one less is certain.
-void HoleMap::measure_clearance(std::uint8_t Cell::*clearance, bool trouble_only) {
-  const auto relax = [&](std::size_t row, std::size_t column, bool forward) {
-    Cell& cell = cells_[row * columns_ + column];
-    const bool edge = trouble_only ? cell.near_trouble : cell.edge != no_edge;
-    if (edge || row == 0 || column == 0 || row + 1 == rows_ || column + 1 == columns_) {
-      cell.*clearance = 0;
-      return;
+// be anywhere in its own cell, so one less is certain. Two passes, each with what the neighbours behind it know.
+void HoleMap::measure_clearance(std::uint8_t Look::*clearance, bool trouble_only) {
+  std::vector<std::uint8_t> cells(cells_.size(), 0);  // distance of each; those on the rim keep 0
+  const auto has_edge = [&](const Cell& cell) { return trouble_only ? cell.near_trouble : cell.outline != no_edge; };
+  for (std::size_t row = 1; row + 1 < rows_; ++row) {
+    for (std::size_t i = row * columns_ + 1; i + 1 < (row + 1) * columns_; ++i) {
+      if (has_edge(cells_[i])) continue;
+      const std::uint8_t* const other = &cells[i - columns_];
+      const int nearest = std::min(std::min(int{other[-1]}, int{other[0]}), std::min(int{other[1]}, int{cells[i - 1]}));
+      cells[i] = static_cast<std::uint8_t>(std::min(clearance_limit_cells, nearest + 1));
     }
-    const Cell* other = &cells_[(forward ? row - 1 : row + 1) * columns_ + column];
-    const Cell* beside = forward ? &cell - 1 : &cell + 1;
-    const int nearest =
-        std::min({(other - 1)->*clearance, other->*clearance, (other + 1)->*clearance, beside->*clearance});
-    const int before = forward ? clearance_limit_cells : cell.*clearance;
-    cell.*clearance = static_cast<std::uint8_t>(std::min(before, nearest + 1));
-  };
-  for (std::size_t row = 0; row < rows_; ++row) {
-    for (std::size_t column = 0; column < columns_; ++column) relax(row, column, true);
   }
-  for (std::size_t row = rows_; row-- > 0;) {
-    for (std::size_t column = columns_; column-- > 0;) relax(row, column, false);
+  for (std::size_t row = rows_ - 1; row-- > 1;) {
+    for (std::size_t i = (row + 1) * columns_ - 1; i-- > row * columns_ + 1;) {
+      const std::uint8_t* const other = &cells[i + columns_];
+      const int nearest = std::min(std::min(int{other[-1]}, int{other[0]}), std::min(int{other[1]}, int{cells[i + 1]}));
+      cells[i] = static_cast<std::uint8_t>(std::min(int{cells[i]}, nearest + 1));
+    }
   }
-  for (Cell& cell : cells_) {
-    const int cells = std::max(0, cell.*clearance - 1);
-    cell.*clearance = static_cast<std::uint8_t>(cells * static_cast<int>(cell_yd));
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    cells_[i].look.*clearance = static_cast<std::uint8_t>(std::max(0, cells[i] - 1) * static_cast<int>(cell_yd));
   }
 }
 

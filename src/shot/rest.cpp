@@ -16,10 +16,10 @@ bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground 
 Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside, HoleMap::Look look) {
   const double flown = distance_yd(from, inside);
   double out = 0.0;  // yards back from `inside`: still inside
-  double back = std::max(1.0, look.clearance_yd);
+  double back = std::max<double>(1.0, look.clearance_yd);
   while (back < flown && (look = map.look_at(inside - back * direction)).ground == Ground::penalty_area) {
     out = back;
-    back += std::max(1.0, look.clearance_yd);
+    back += std::max<double>(1.0, look.clearance_yd);
   }
   // To a thousandth of a yard.
   constexpr double closely_yd = 0.001;
@@ -37,8 +37,7 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
 
 }  // namespace
 
-Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, const HoleMap::Look& landed,
-              double roll_yd) {
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, HoleMap::Look landed, double roll_yd) {
   Point at = landing;
   HoleMap::Look look = landed;
   Ground ground = look.ground;
@@ -50,7 +49,7 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, co
     if (!(left >= 1e-6)) return {at, lie_on(ground), 0, false};
     // Between fairway and rough alone an edge met a little late only changes the roll a little.
     const double watch = left < look.trouble_yd ? 2.0 * step_yd : step_yd;
-    const double step = std::min(left, std::max(watch, look.clearance_yd));
+    const double step = std::min(left, std::max<double>(watch, look.clearance_yd));
     at = at + step * direction;
     left -= step;
     look = map.look_at(at);

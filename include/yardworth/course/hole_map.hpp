@@ -23,27 +23,22 @@ struct Area {
 };
 
 // The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of two-yard cells knows
-// the cells that lie wholly in one ground; in a cell that a single edge crosses the side of that edge decides; only in
-// the cells at corners and crossings are the polygons themselves asked.
+// the cells that lie wholly in one ground; in a cell that a single edge crosses, or two that meet, their sides decide;
+// only in the cells where outlines cross or crowd are the polygons themselves asked.
 class HoleMap {
  public:
   HoleMap(const Hole& hole, Firmness firmness);
 
+  // Small enough to be handed over in a register: places are looked at by the million.
   struct Look {
     Ground ground;
-    double clearance_yd;  // the ground stays the same at least this far in every direction, up to 60; 0 near an edge
-    double trouble_yd;    // no edge but those between fairway and rough comes nearer than this, up to 60
+    std::uint8_t
+        clearance_yd;  // the ground stays the same at least this far in every direction, up to 60; 0 near an edge
+    std::uint8_t trouble_yd;  // no edge but those between fairway and rough comes nearer than this, up to 60
   };
   Look look_at(Point p) const {
     const Cell* cell = cell_at(p);
-    if (cell == nullptr || cell->edge == many_edges) return {ground_by_areas(p), 0.0, 0.0};
-    if (cell->edge == no_edge) {
-      return {cell->ground, static_cast<double>(cell->clearance_yd), static_cast<double>(cell->trouble_yd)};
-    }
-    const Edge& edge = edges_[cell->edge];
-    const double cross =
-        (edge.end.x - edge.start.x) * (p.y - edge.start.y) - (edge.end.y - edge.start.y) * (p.x - edge.start.x);
-    return {cross >= 0.0 ? edge.left : edge.right, 0.0, static_cast<double>(cell->trouble_yd)};
+    return cell != nullptr && cell->outline == no_edge ? cell->look : look_closely(cell, p);
   }
   Ground ground_at(Point p) const { return look_at(p).ground; }
   // The index in areas() of the area that counts at p, or -1 in the rough.
@@ -61,16 +56,33 @@ class HoleMap {
   static constexpr std::uint16_t no_edge = 65535;
   static constexpr std::uint16_t many_edges = 65534;
   struct Cell {
-    Ground ground;
-    std::uint8_t clearance_yd;
-    std::uint8_t trouble_yd;
+    Look look;  // the ground is that of its middle
     bool near_trouble;
-    std::uint16_t edge;  // index into edges_, or one of the two above
+    std::uint16_t outline;  // index into outlines_, or one of the two above
   };
-  // The only edge that crosses a cell, with the ground on both sides of it; the edge itself belongs to `left`.
+  // An edge of an area, which lies on its left; the edge itself belongs to the area.
   struct Edge {
     Point start, end;
-    Ground left, right;
+
+    bool has_on_left(Point p) const {
+      return (end.x - start.x) * (p.y - start.y) - (end.y - start.y) * (p.x - start.x) >= 0.0;
+    }
+  };
+  // All there is of outlines in a cell: one edge, or two that meet, with the ground on both sides.
+  struct Outline {
+    enum class Corner : std::uint8_t { none, outward, inward };
+
+    Edge edge;
+    Edge next;  // where there is a corner
+    Corner corner = Corner::none;
+    Ground inside, outside;
+    std::uint16_t area;
+
+    bool has_inside(Point p) const {
+      const bool left = edge.has_on_left(p);
+      if (corner == Corner::none) return left;
+      return corner == Corner::outward ? left && next.has_on_left(p) : left || next.has_on_left(p);
+    }
   };
   struct Box {
     Point low, high;
@@ -82,14 +94,18 @@ class HoleMap {
     if (!(column >= 0.0 && row >= 0.0 && column < end_.x && row < end_.y)) return nullptr;
     return &cells_[whole_part(row) * columns_ + whole_part(column)];
   }
+  // In a cell that has edges, or outside the raster (no cell).
+  Look look_closely(const Cell* cell, Point p) const;
   Ground ground_by_areas(Point p) const;
   bool covers_area(std::size_t area, Point p) const;
   void add_area(Ground ground, int hazard, Polygon polygon);
   void place_raster();
   void fill_raster();
   void mark_edges(std::size_t area);
-  void mark_cell(std::size_t row, std::size_t column, std::size_t area, Point start, Point end);
-  void measure_clearance(std::uint8_t Cell::*clearance, bool trouble_only);
+  void mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge);
+  Outline outline_of(std::size_t area, Edge edge, Point middle) const;
+  static bool join(Outline& outline, std::size_t area, Edge edge);
+  void measure_clearance(std::uint8_t Look::*clearance, bool trouble_only);
 
   LineOfPlay line_;
   Firmness firmness_;
@@ -102,7 +118,7 @@ class HoleMap {
   std::size_t rows_ = 0;
   Point end_;  // of the raster, in cells
   std::vector<Cell> cells_;
-  std::vector<Edge> edges_;
+  std::vector<Outline> outlines_;
 };
 
 // Inside the polygon or on its edge, by counting crossings: the same answer as covers(), without its set-up cost.

@@ -23,8 +23,7 @@ Lie lie_on(Ground ground);
 
 // The part of come_to_rest that walks the roll yard by yard, meets edges and applies the Rules of Golf. `landed` is the
 // look at the landing.
-Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, const HoleMap::Look& landed,
-              double roll_yd);
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, HoleMap::Look landed, double roll_yd);
 
 // A ball struck from `from` along the unit vector `direction`: it lands carry_yd on, rolls (roll_yd is the roll on a
 // normal fairway) and comes to rest. Only the ground it lands on or rolls over counts. A bunker holds it. Out of
