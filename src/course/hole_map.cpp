@@ -127,6 +127,22 @@ int HoleMap::area_at(Point p) const {
   return -1;
 }
 
+std::optional<double> HoleMap::edge_between(Point a, Point b) const {
+  const Cell* of_a = cell_at(a);
+  const Cell* of_b = cell_at(b);
+  if (of_a == nullptr || of_b == nullptr) return std::nullopt;
+  const Cell* known = of_a->outline == no_edge ? of_b : of_a;
+  const Cell* other = known == of_a ? of_b : of_a;
+  const bool alone = other == known || other->outline == no_edge;
+  if (known->outline >= many_edges || !alone) return std::nullopt;
+  const Outline& outline = outlines_[known->outline];
+  if (outline.corner != Outline::Corner::none) return std::nullopt;
+  const double from = outline.edge.left_of(a);
+  const double to = outline.edge.left_of(b);
+  if ((from >= 0.0) == (to >= 0.0)) return std::nullopt;
+  return from / (from - to);
+}
+
 HoleMap::Look HoleMap::look_closely(const Cell* cell, Point p) const {
   if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
   const Outline& outline = outlines_[cell->outline];

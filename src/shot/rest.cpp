@@ -1,5 +1,7 @@
 #include "yardworth/shot/rest.hpp"
 
+#include <cmath>
+
 namespace yardworth {
 
 namespace {
@@ -21,11 +23,16 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
     out = back;
     back += std::max<double>(1.0, look.clearance_yd);
   }
-  // To a thousandth of a yard.
-  constexpr double closely_yd = 0.001;
-  while (back - out > closely_yd) {
-    const double middle = 0.5 * (out + back);
-    (map.ground_at(inside - middle * direction) == Ground::penalty_area ? out : back) = middle;
+  const auto place = [&](double yards_back) { return inside - yards_back * direction; };
+  if (const auto share = map.edge_between(place(out), place(back))) {
+    back = std::lerp(out, back, *share);
+  } else {
+    // To a thousandth of a yard.
+    constexpr double closely_yd = 0.001;
+    while (back - out > closely_yd) {
+      const double middle = 0.5 * (out + back);
+      (map.ground_at(place(middle)) == Ground::penalty_area ? out : back) = middle;
+    }
   }
   for (double drop = back + relief_yd; drop < flown; drop += 1.0) {
     const Point at = inside - drop * direction;

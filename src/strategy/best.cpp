@@ -133,18 +133,19 @@ void add_nodes(const AimNodes& aims, const Stratum& stratum, const std::vector<d
 void add_outcomes(const AimNodes& aims, const Stratum& stratum, const std::vector<Settled>& outcomes,
                   const std::vector<double>& value, AimSums& sums) {
   if (outcomes.empty()) return;
-  thread_local std::vector<double> worth, replay;
-  worth.clear();
-  replay.clear();
+  thread_local std::vector<double> nodes;
+  nodes.resize(outcomes.size());
   bool any_replay = false;
-  for (const Settled& outcome : outcomes) {
-    worth.push_back(outcome.worth(value));
-    const bool again = outcome.kind == Settled::Kind::replay;
-    replay.push_back(again ? 1.0 : 0.0);
-    any_replay |= again;
+  for (std::size_t i = 0; i < outcomes.size(); ++i) {
+    nodes[i] = outcomes[i].worth(value);
+    any_replay |= outcomes[i].kind == Settled::Kind::replay;
   }
-  add_nodes(aims, stratum, worth, sums.strokes);
-  if (any_replay) add_nodes(aims, stratum, replay, sums.replay);
+  add_nodes(aims, stratum, nodes, sums.strokes);
+  if (!any_replay) return;
+  for (std::size_t i = 0; i < outcomes.size(); ++i) {
+    nodes[i] = outcomes[i].kind == Settled::Kind::replay ? 1.0 : 0.0;
+  }
+  add_nodes(aims, stratum, nodes, sums.replay);
 }
 
 // Expected strokes of a candidate at every aim, with every replay played until it is none, and the least probability of

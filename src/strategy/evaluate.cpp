@@ -134,50 +134,48 @@ std::vector<int> find_components(const ReachedGraph& reached, int& count) {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
 }
 
-using SparseMatrix = Eigen::SparseMatrix<double, Eigen::RowMajor>;
+// A strong component: indices into the reached states, nearest the hole first.
+using Component = std::vector<std::size_t>;
 
-// The members of a component come nearest the hole first, and nearly every ball goes towards it: the matrix is nearly
-// lower triangular, and a few sweeps of Gauss and Seidel solve it to the last digit. What they do not solve goes to a
-// sparse LU factorisation, which also finds out a component that nothing leaves.
-Eigen::VectorXd solve_sparse(const SparseMatrix& matrix, const Eigen::VectorXd& cost) {
-  constexpr int most_sweeps = 60;
-  constexpr double accuracy = 1e-12;
-  const SparseMatrix upper = matrix.triangularView<Eigen::StrictlyUpper>();
-  Eigen::VectorXd value = matrix.triangularView<Eigen::Lower>().solve(cost);
-  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
-    const Eigen::VectorXd next = matrix.triangularView<Eigen::Lower>().solve(cost - upper * value);
-    const double moved = (next - value).cwiseAbs().maxCoeff();
-    value = next;
-    if (moved <= accuracy * value.cwiseAbs().maxCoeff()) return value;
+// What a state is worth by its row, given values of states; its own comes from the row alone.
+double worth_of_row(const Transition& row, StateId self, const std::vector<double>& value) {
+  double sum = row.cost;
+  double stays = row.replay;
+  for (const auto& [state, weight] : row.to) {
+    if (state == self) {
+      stays += weight;
+    } else {
+      sum += weight * value[static_cast<std::size_t>(state)];
+    }
   }
-  Eigen::SparseLU<Eigen::SparseMatrix<double>> solver;
-  solver.compute(Eigen::SparseMatrix<double>(matrix));
-  if (solver.info() != Eigen::Success) never_ends();
-  value = solver.solve(cost);
-  // A singular component shows as nonsense, not always as a failed factorisation.
-  if (!(value.minCoeff() >= 1.0 && value.maxCoeff() < 1e6)) never_ends();
-  return value;
+  if (stays > 1.0 - 1e-9) never_ends();
+  return sum / (1.0 - stays);
 }
 
-// Solves value = cost + replay * value + P value within one component, whose outside is already known.
-void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>& members, std::vector<int>& local,
-                     std::vector<double>& value) {
-  if (members.size() == 1) {
-    const Transition& row = *reached.rows[members.front()];
-    const StateId self = reached.states[members.front()];
-    double sum = row.cost;
-    double stays = row.replay;
-    for (const auto& [state, weight] : row.to) {
-      if (state == self) {
-        stays += weight;
-      } else {
-        sum += weight * value[static_cast<std::size_t>(state)];
-      }
+// Sweeps of Gauss and Seidel; whether they came to rest.
+bool solve_by_sweeps(const ReachedGraph& reached, const Component& members, std::vector<double>& value) {
+  constexpr int most_sweeps = 60;
+  constexpr double accuracy = 1e-12;
+  for (const std::size_t i : members) value[static_cast<std::size_t>(reached.states[i])] = 0.0;
+  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
+    double moved = 0.0;
+    double largest = 0.0;
+    for (const std::size_t i : members) {
+      const StateId state = reached.states[i];
+      double& here = value[static_cast<std::size_t>(state)];
+      const double next = worth_of_row(*reached.rows[i], state, value);
+      moved = std::max(moved, std::abs(next - here));
+      largest = std::max(largest, next);
+      here = next;
     }
-    if (stays > 1.0 - 1e-9) never_ends();
-    value[static_cast<std::size_t>(self)] = sum / (1.0 - stays);
-    return;
+    if (moved <= accuracy * largest) return true;
   }
+  return false;
+}
+
+// A sparse LU factorisation, which also finds out a component that nothing leaves. `local` is scratch: -1 everywhere.
+void solve_by_factors(const ReachedGraph& reached, const Component& members, std::vector<int>& local,
+                      std::vector<double>& value) {
   for (std::size_t i = 0; i < members.size(); ++i) local[members[i]] = static_cast<int>(i);
   const auto size = static_cast<Eigen::Index>(members.size());
   std::vector<Eigen::Triplet<double>> entries;
@@ -196,12 +194,30 @@ void solve_component(const ReachedGraph& reached, const std::vector<std::size_t>
     }
     cost[static_cast<Eigen::Index>(i)] = sum;
   }
-  SparseMatrix matrix(size, size);
+  for (const std::size_t i : members) local[i] = -1;
+  Eigen::SparseMatrix<double> matrix(size, size);
   matrix.setFromTriplets(entries.begin(), entries.end());
-  const Eigen::VectorXd solved = solve_sparse(matrix, cost);
+  Eigen::SparseLU<Eigen::SparseMatrix<double>> solver;
+  solver.compute(matrix);
+  if (solver.info() != Eigen::Success) never_ends();
+  const Eigen::VectorXd solved = solver.solve(cost);
+  // A singular component shows as nonsense, not always as a failed factorisation.
+  if (!(solved.minCoeff() >= 1.0 && solved.maxCoeff() < 1e6)) never_ends();
   for (std::size_t i = 0; i < members.size(); ++i) {
     value[static_cast<std::size_t>(reached.states[members[i]])] = solved[static_cast<Eigen::Index>(i)];
-    local[members[i]] = -1;
+  }
+}
+
+// Solves value = cost + replay * value + P value within one component, whose outside is already known. Its members come
+// nearest the hole first, and nearly every ball goes towards it: the matrix is nearly lower triangular, and a few
+// sweeps solve it to the last digit. What they do not solve is factorised.
+void solve_component(const ReachedGraph& reached, const Component& members, std::vector<int>& local,
+                     std::vector<double>& value) {
+  if (members.size() == 1) {
+    const StateId state = reached.states[members.front()];
+    value[static_cast<std::size_t>(state)] = worth_of_row(*reached.rows[members.front()], state, value);
+  } else if (!solve_by_sweeps(reached, members, value)) {
+    solve_by_factors(reached, members, local, value);
   }
 }
 

@@ -1,6 +1,7 @@
 #include "yardworth/strategy/hole_model.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 #include <optional>
 
@@ -84,9 +85,15 @@ RingGrid::RingGrid(double first_yd, double last_yd, const Resolution& resolution
     const double around = 2.0 * pi * radius / resolution.arc_yd;
     first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
   }
+  const auto ring_at = [&](std::size_t ring) {
+    const int count = first_vertex_[ring + 1] - first_vertex_[ring];
+    return Ring{0.25 * count, first_vertex_[ring], count};
+  };
   for (std::size_t ring = 0; ring + 1 < radius_.size(); ++ring) {
-    per_yard_.push_back(1.0 / (radius_[ring + 1] - radius_[ring]));
+    const double per_yard = 1.0 / (radius_[ring + 1] - radius_[ring]);
+    gaps_.push_back({radius_[ring], radius_[ring + 1], per_yard, ring_at(ring), ring_at(ring + 1)});
   }
+  gaps_.back().to_yd = std::numeric_limits<double>::infinity();
   const auto yards = static_cast<std::size_t>(radius_.back()) + 2;
   std::size_t ring = 0;
   for (std::size_t yard = 0; yard < yards; ++yard) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -41,6 +42,9 @@ class HoleMap {
     return cell != nullptr && cell->outline == no_edge ? cell->look : look_closely(cell, p);
   }
   Ground ground_at(Point p) const { return look_at(p).ground; }
+  // How far along the way from a to b, as a share, the ground of a ends, where a single edge known to lie between them
+  // says so; none where there may be more than one.
+  std::optional<double> edge_between(Point a, Point b) const;
   // The index in areas() of the area that counts at p, or -1 in the rough.
   int area_at(Point p) const;
 
@@ -64,9 +68,9 @@ class HoleMap {
   struct Edge {
     Point start, end;
 
-    bool has_on_left(Point p) const {
-      return (end.x - start.x) * (p.y - start.y) - (end.y - start.y) * (p.x - start.x) >= 0.0;
-    }
+    // In proportion to how far left of the edge a point lies.
+    double left_of(Point p) const { return (end.x - start.x) * (p.y - start.y) - (end.y - start.y) * (p.x - start.x); }
+    bool has_on_left(Point p) const { return left_of(p) >= 0.0; }
   };
   // All there is of outlines in a cell: one edge, or two that meet, with the ground on both sides.
   struct Outline {

@@ -94,12 +94,12 @@ class RingGrid {
   Corners corners(Point offset, double distance_yd) const {
     const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
     std::size_t ring = ring_below_[whole_part(inside)];
-    while (ring + 2 < radius_.size() && inside >= radius_[ring + 1]) ++ring;
-    const double share = std::max(0.0, (inside - radius_[ring]) * per_yard_[ring]);
+    while (inside >= gaps_[ring].to_yd) ++ring;
+    const Gap& gap = gaps_[ring];
     const double turn = diamond_angle(offset);
-    const auto [near0, near1, near_share] = on_ring(ring, turn);
-    const auto [far0, far1, far_share] = on_ring(ring + 1, turn);
-    return {{near0, near1, far0, far1}, ring, share, near_share, far_share};
+    const auto [near0, near1, near_share] = gap.near.at(turn);
+    const auto [far0, far1, far_share] = gap.far.at(turn);
+    return {{near0, near1, far0, far1}, ring, (inside - gap.from_yd) * gap.per_yard, near_share, far_share};
   }
   const std::vector<double>& radii() const { return radius_; }
   int size() const { return first_vertex_.back(); }
@@ -119,19 +119,29 @@ class RingGrid {
     int first, second;
     double share;
   };
-  OnRing on_ring(std::size_t ring, double turn) const {
-    const int count = first_vertex_[ring + 1] - first_vertex_[ring];
-    const double at = turn * 0.25 * count;
-    int index = static_cast<int>(at);
-    const double share = at - index;
-    if (index >= count) index = 0;
-    const int next = index + 1 == count ? 0 : index + 1;
-    return {first_vertex_[ring] + index, first_vertex_[ring] + next, share};
-  }
+  struct Ring {
+    double per_turn;  // vertices in a quarter
+    int first_vertex, count;
+
+    OnRing at(double turn) const {
+      const double place = turn * per_turn;
+      int index = static_cast<int>(place);
+      const double share = place - index;
+      if (index >= count) index = 0;
+      const int next = index + 1 == count ? 0 : index + 1;
+      return {first_vertex + index, first_vertex + next, share};
+    }
+  };
+  // Two rings and what lies between them, together in memory.
+  struct Gap {
+    double from_yd, to_yd;  // the last one has no end
+    double per_yard;        // one over the yards between
+    Ring near, far;
+  };
 
   std::vector<double> radius_;
-  std::vector<double> per_yard_;           // one over the yards to the next ring
   std::vector<int> first_vertex_;          // one more than rings
+  std::vector<Gap> gaps_;                  // by the nearer ring
   std::vector<std::uint16_t> ring_below_;  // by whole yards
 };
 
@@ -202,7 +212,7 @@ class HoleModel {
     return settled;
   }
   // Written straight into its place: copying a value just put together in pieces stalls the processor.
-  void settle(const Rest& rest, Settled& settled) const {
+  [[gnu::always_inline]] void settle(const Rest& rest, Settled& settled) const {
     if (rest.replay) {
       settled.cost = rest.penalty_strokes;
       settled.kind = Settled::Kind::replay;
