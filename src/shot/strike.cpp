@@ -48,4 +48,15 @@ StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
   }
 }
 
+EvenStrikes::EvenStrikes(int most, int cut_sd) : most_(most) {
+  const boost::math::students_t_distribution<double> student(direction_freedom);
+  const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
+  const double outside = boost::math::cdf(student, -cut_sd * unit);
+  const int parts = most * shifts;
+  for (int i = 0; i < parts; ++i) {
+    const double share = (i + 0.5) / parts;
+    deviates_.push_back(boost::math::quantile(student, outside + share * (1.0 - 2.0 * outside)) / unit);
+  }
+}
+
 }  // namespace yardworth

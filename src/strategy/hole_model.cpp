@@ -30,6 +30,9 @@ int poor_refinement(const Resolution& resolution) {
   return std::max(1, resolution.steps_per_sd / Resolution{}.steps_per_sd);
 }
 
+// As many as the nodes of the lattice would be if they all weighed the same as its heaviest; every stride divides it.
+int even_solid_of(const Resolution& resolution) { return std::max(6, resolution.steps_per_sd * 7 / 2 / 6 * 6); }
+
 }  // namespace
 
 Resolution searching() {
@@ -45,6 +48,7 @@ Resolution judging(Resolution searched) {
   constexpr double closer = 3.5;
   searched.phase = lattice_phases / 2;
   searched.arc_yd /= closer;
+  searched.even_strikes = true;
   return searched;
 }
 
@@ -52,7 +56,9 @@ StrikeLattices::StrikeLattices(const Resolution& resolution)
     : solid(solid_lattice_of(resolution.steps_per_sd)),
       poor(poor_lattice_of(poor_refinement(resolution))),
       tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
-      tee_poor(poor_lattice_of(poor_refinement(resolution) * resolution.tee_refinement)) {}
+      tee_poor(poor_lattice_of(poor_refinement(resolution) * resolution.tee_refinement)),
+      even_solid(even_solid_of(resolution), direction_cut_sd),
+      even_poor(24 * poor_refinement(resolution), poor_direction_cut_sd) {}
 
 namespace {
 
@@ -125,7 +131,8 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
       lattices_(&lattices),
       phase_(resolution.phase),
-      closeness_(resolution.closeness) {
+      closeness_(resolution.closeness),
+      even_strikes_(resolution.even_strikes) {
   for (const Lie lie : all_lies) {
     const auto index = static_cast<std::size_t>(lie);
     swings_[index] = full_swings(player, lie);

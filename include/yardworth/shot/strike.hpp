@@ -59,4 +59,27 @@ class StrikeLattice {
   std::vector<double> poor_shares_;
 };
 
+// The same expectations for one aim alone, where no node has to serve others: a rank-1 lattice in the quantiles of both
+// coordinates, so that all its nodes weigh the same and fewer do as well. Node i of n takes the direction that has the
+// share (i + shift) / n of all strikes left of it, and the carry of node i + phase of a StrikeLattice.
+class EvenStrikes {
+ public:
+  // At most `most` nodes, > 0; the direction is cut at +-cut_sd.
+  EvenStrikes(int most, int cut_sd);
+
+  int most() const { return most_; }
+  // Deviate of the direction of node i of n; shift in 0..shifts - 1 tells where between its neighbours it lies. n
+  // divides most().
+  double direction_deviate(int i, int n, int shift) const {
+    const int step = most_ / n * shifts;
+    return deviates_[static_cast<std::size_t>(i * step + shift * (most_ / n))];
+  }
+  static constexpr int shifts = 12;
+
+ private:
+  int most_;
+  std::vector<double>
+      deviates_;  // quantiles of the direction, as many in each of `most` equal parts as there are shifts
+};
+
 }  // namespace yardworth

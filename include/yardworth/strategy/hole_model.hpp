@@ -31,6 +31,8 @@ struct Resolution {
   // More rings, one close on each side of these distances from the hole: where a plan changes abruptly
   // (habit_edges_yd).
   std::vector<double> edges_yd;
+  // Whether rows are summed over even strikes: fewer nodes do as well where none has to serve more than one aim.
+  bool even_strikes = false;
   // Where states begin along the lattice. A plan found under one phase is judged under another: of many actions weighed
   // with small errors the best-looking owes some of its looks to them.
   int phase = 0;
@@ -73,6 +75,7 @@ struct StrikeLattices {
 
   StrikeLattice solid, poor;          // of most shots
   StrikeLattice tee_solid, tee_poor;  // of the tee shot
+  EvenStrikes even_solid, even_poor;  // of shots but the tee shot, where one aim is all that is asked
 };
 
 // States lie on rings around the hole: the value of a lie changes mostly with the distance, so the states of a ring may
@@ -273,6 +276,10 @@ class HoleModel {
     return state == tee_state() ? lattices_->tee_poor : lattices_->poor;
   }
 
+  // Whether a state's rows are summed over even strikes, and those.
+  bool strikes_evenly(StateId state) const { return even_strikes_ && state != tee_state(); }
+  const EvenStrikes& even_strikes(bool solid) const { return solid ? lattices_->even_solid : lattices_->even_poor; }
+
  private:
   int place_count() const { return static_cast<int>(vertices_.size()); }
   int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
@@ -291,6 +298,7 @@ class HoleModel {
   const StrikeLattices* lattices_;
   int phase_ = 0;
   double closeness_ = 1.0;
+  bool even_strikes_ = false;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the
