@@ -91,16 +91,41 @@ struct AimNodes {
   std::size_t nodes;  // from the first node of one such aim to that of the next
 };
 
+// Which nodes of a fan are struck.
+enum class Closeness {
+  all,
+  // Further than thin_from_sd beyond the outermost aims one in thin_every, which stands for its neighbours: a thirtieth
+  // of the strikes at those aims go there, of others hardly any.
+  thin_tails
+};
+constexpr int thin_from_sd = 2;
+constexpr int thin_every = 3;
+
 std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
-                            const Stratum& stratum, std::vector<Settled> outcomes) {
+                            const Stratum& stratum, Closeness closeness, std::vector<Settled> outcomes) {
   if (stratum.share <= 0.0) return {};
   const AimNodes aims(candidate, stratum);
   outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
-  const int last = first + (static_cast<int>(outcomes.size()) - 1) * stratum.stride;
-  Settled* outcome = outcomes.data();
-  strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first, last,
-               [&](int, const Rest& rest) { model.settle(rest, *outcome++); });
+  const int count = static_cast<int>(outcomes.size());
+  const auto strike_every = [&](int begin, int end, int every) {
+    Stratum sparse = stratum;
+    sparse.stride *= every;
+    Settled* outcome = outcomes.data() + begin;
+    const int middle = every / 2;
+    strike_nodes(model, model.place_of(state), swing, sparse, candidate.action.reference_heading_rad,
+                 first + (begin + middle) * stratum.stride, first + (end - 1) * stratum.stride,
+                 [&](int, const Rest& rest) {
+                   model.settle(rest, *outcome);
+                   for (int copy = 1; copy < every; ++copy) outcome[copy] = *outcome;
+                   outcome += every;
+                 });
+  };
+  const int tail = stratum.lattice->half_width() - thin_from_sd * stratum.lattice->steps_per_sd();
+  const int thin = closeness == Closeness::thin_tails ? tail / stratum.stride / thin_every * thin_every : 0;
+  if (thin > 0) strike_every(0, thin, thin_every);
+  strike_every(thin, count - thin, 1);
+  if (thin > 0) strike_every(count - thin, count, thin_every);
   return outcomes;
 }
 
@@ -173,11 +198,12 @@ AimStrokes strokes_by_aim(const HoleModel& model, StateId state, const Candidate
 }
 
 // `used` is a fan no longer wanted, whose memory will do.
-Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride, Fan used = {}) {
+Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride, Closeness closeness,
+               Fan used = {}) {
   const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
   const auto [solid, poor] = strata_of(model, state, swing, stride);
-  return {stride, strike(model, state, candidate, swing, solid, std::move(used.solid)),
-          strike(model, state, candidate, swing, poor, std::move(used.poor))};
+  return {stride, strike(model, state, candidate, swing, solid, closeness, std::move(used.solid)),
+          strike(model, state, candidate, swing, poor, closeness, std::move(used.poor))};
 }
 
 // How closely an option has been looked at: not at all; on few strikes; as closely as the state deserves, but with
@@ -477,7 +503,8 @@ class Search {
     // Where all strikes count a screen of a sixth of them errs by more than its margin.
     const int screen_stride = model_->fitting_stride(state, std::min(largest_lattice_stride, 3 * stride));
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
-      option.fan = strike_fan(*model_, state, option.candidate, screen_stride, std::move(screen_));
+      option.fan =
+          strike_fan(*model_, state, option.candidate, screen_stride, Closeness::thin_tails, std::move(screen_));
       narrow(option.candidate, weigh(state, option));
       screen_ = std::exchange(option.fan, {});
       option.strokes -= options_.screen_margin;
@@ -485,7 +512,8 @@ class Search {
       return;
     }
     if (option.look != Look::stale) {
-      option.fan = strike_fan(*model_, state, option.candidate, stride);
+      const Closeness closeness = options_.complete ? Closeness::all : Closeness::thin_tails;
+      option.fan = strike_fan(*model_, state, option.candidate, stride, closeness);
       note_sights(state, option.candidate, option.fan);
       ++fans_;
     }
@@ -632,7 +660,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
 
 std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
                                const std::vector<double>& value) {
-  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1), value).strokes;
+  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1, Closeness::all), value).strokes;
 }
 
 BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,
