@@ -306,7 +306,8 @@ class Search {
         stride_(records_.size(), 0),
         likelihood_(records_.size(), 0.0),
         least_(model),
-        builder_(model) {
+        evenly_(model.strikes_evenly() && !options.complete),
+        builder_(model, evenly_) {
     std::vector<StateId> reached;
     for (StateId state = 0; state < model.state_count(); ++state) {
       if (!std::isnan(begun.value[static_cast<std::size_t>(state)])) consider(state, reached);
@@ -415,7 +416,8 @@ class Search {
     add_option(state, {start, start.aim, start.aim}, 0.0);
     known.taken = 0;
     known.least_leaving = 1.0;
-    const bool close_enough = evaluated && begun_->rows[index] && begun_->rows[index]->stride <= stride;
+    const bool close_enough = evaluated && begun_->rows[index] && begun_->rows[index]->stride <= stride &&
+                              evenly_ == model_->strikes_evenly();
     known.start_row = close_enough ? begun_->rows[index] : builder_.build(state, start, stride);
     known.row = known.start_row;
     const Transition& row = *known.row;
@@ -621,6 +623,7 @@ class Search {
   std::vector<StateId> touched_;
   Fan screen_;  // the last one, for its memory
   LeastByDistance least_;
+  bool evenly_;  // a complete search weighs the start on the same strikes as all else
   TransitionBuilder builder_;
   std::int64_t fans_ = 0;
 };

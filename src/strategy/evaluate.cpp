@@ -12,8 +12,8 @@
 
 namespace yardworth {
 
-TransitionBuilder::TransitionBuilder(const HoleModel& model)
-    : model_(&model), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
+TransitionBuilder::TransitionBuilder(const HoleModel& model, bool evenly)
+    : model_(&model), evenly_(evenly), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
 
 void TransitionBuilder::begin(int stride) {
   row_.stride = stride;
@@ -46,7 +46,7 @@ Row TransitionBuilder::finish() {
 
 Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
   begin(stride);
-  for_each_strike(*model_, state, action, stride,
+  for_each_strike(*model_, state, action, stride, evenly_,
                   [this](const Rest& rest, double weight) { add(model_->settle(rest), weight); });
   return finish();
 }

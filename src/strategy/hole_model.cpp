@@ -41,6 +41,7 @@ Resolution searching() {
   resolution.arc_yd = 40.0;
   // What the rings and the states to judge on give leaves this much to spare.
   resolution.closeness = 0.75;
+  resolution.even_strikes = true;
   return resolution;
 }
 
@@ -48,7 +49,6 @@ Resolution judging(Resolution searched) {
   constexpr double closer = 3.5;
   searched.phase = lattice_phases / 2;
   searched.arc_yd /= closer;
-  searched.even_strikes = true;
   return searched;
 }
 

@@ -276,8 +276,8 @@ class HoleModel {
     return state == tee_state() ? lattices_->tee_poor : lattices_->poor;
   }
 
-  // Whether a state's rows are summed over even strikes, and those.
-  bool strikes_evenly(StateId state) const { return even_strikes_ && state != tee_state(); }
+  // Whether rows but the tee shot's are summed over even strikes, and those.
+  bool strikes_evenly() const { return even_strikes_; }
   const EvenStrikes& even_strikes(bool solid) const { return solid ? lattices_->even_solid : lattices_->even_poor; }
 
  private:

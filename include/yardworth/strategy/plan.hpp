@@ -80,7 +80,9 @@ using Row = std::shared_ptr<const Transition>;
 // Sums the outcomes of an action over the strike lattices.
 class TransitionBuilder {
  public:
-  explicit TransitionBuilder(const HoleModel& model);
+  // Over even strikes or not: as the model says, unless told.
+  explicit TransitionBuilder(const HoleModel& model) : TransitionBuilder(model, model.strikes_evenly()) {}
+  TransitionBuilder(const HoleModel& model, bool evenly);
   // The row of an action, over every stride-th node.
   Row build(StateId state, const Action& action, int stride = 1);
   // The same from outcomes already known: begin, add each with its weight (they sum to 1), finish.
@@ -90,6 +92,7 @@ class TransitionBuilder {
 
  private:
   const HoleModel* model_;
+  bool evenly_;
   Transition row_;
   std::vector<double> weight_;
   std::vector<StateId> touched_;

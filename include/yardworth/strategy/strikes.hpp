@@ -66,36 +66,43 @@ void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing
   }
 }
 
-// The same over even strikes, every stride-th part of them.
+// The same from a state over even strikes, as many as the strides of the strata leave.
 template <class Visit>
 void for_each_even_strike(const HoleModel& model, StateId state, const Swing& swing,
-                          const std::array<Stratum, 2>& strata, double heading_rad, int stride, Visit visit) {
+                          const std::array<Stratum, 2>& strata, double heading_rad, Visit visit) {
   const Point from = model.place_of(state);
   for (const Stratum& stratum : strata) {
     if (stratum.share <= 0.0) continue;
     const EvenStrikes& even = model.even_strikes(stratum.solid);
-    const int nodes = even.most() / stride;
+    const int nodes = even.most() / stratum.stride;
     const int shift = stratum.phase % EvenStrikes::shifts;
+    const double weight = stratum.share / nodes;
     const double scale_rad = stratum.step_rad * stratum.lattice->steps_per_sd();
     for (int i = 0; i < nodes; ++i) {
       const Point direction = along_heading(heading_rad + scale_rad * even.direction_deviate(i, nodes, shift));
       const double carry = stratum.carry_yd(swing, i);
-      visit(come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share), stratum.share / nodes);
+      visit(come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share), weight);
     }
   }
 }
 
-// The strikes of an action from a state, at every stride-th node.
+// The strikes of an action from a state, at every stride-th node, or over even strikes, as many in proportion.
+template <class Visit>
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool evenly,
+                     Visit visit) {
+  const Swing swing = model.swing_of(model.lie_of(state), action);
+  const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
+  if (evenly && state != model.tee_state()) {
+    for_each_even_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
+  } else {
+    for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
+  }
+}
+
+// The same as the rows of a model are summed.
 template <class Visit>
 void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, Visit visit) {
-  const Swing swing = model.swing_of(model.lie_of(state), action);
-  if (model.strikes_evenly(state)) {
-    for_each_even_strike(model, state, swing, strata_of(model, state, swing, stride),
-                         HoleModel::heading_of(swing, action), stride, visit);
-    return;
-  }
-  for_each_strike_from(model, model.place_of(state), swing, strata_of(model, state, swing, stride),
-                       action.reference_heading_rad, action.aim, visit);
+  for_each_strike(model, state, action, stride, model.strikes_evenly(), visit);
 }
 
 // The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight).
