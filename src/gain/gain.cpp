@@ -146,11 +146,12 @@ HoleGain best_gain(const Setting& setting, const HoleModels& models, PlanValue h
   gain.strokes = {best_before.at_tee, kept.driver_longer.at_tee, kept.all_longer.at_tee, kept.all_longer.at_tee};
   const auto tee = static_cast<std::size_t>(before.tee_state());
   const Action kept_tee = kept.all_longer.plan[tee];
-  PlanValue planned_after = best_before;
+  std::optional<PlanValue> planned;  // afresh
   if (!golfers.no_driver() || !golfers.no_irons()) {
-    planned_after = plan_after(models, planned_before, std::move(kept.all_longer)).judged;
-    gain.strokes.replanned = std::min(gain.strokes.all_longer, planned_after.at_tee);
+    planned = plan_after(models, planned_before, std::move(kept.all_longer)).judged;
+    gain.strokes.replanned = std::min(gain.strokes.all_longer, planned->at_tee);
   }
+  const PlanValue& planned_after = planned ? *planned : best_before;
   const Plan& plan_after = planned_after.plan;
   describe_plays(setting, models, best_before, near_plan(before, plan), planned_after,
                  near_plan(models.after, plan_after), gain);

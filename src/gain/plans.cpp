@@ -92,10 +92,10 @@ HoleModels::HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, co
                        const StrikeLattices& lattices, const Resolution& wanted)
     : resolution(with_edges(wanted, map, tee, golfers.before, golfers.all_longer, baseline, lattices)),
       search_before(map, tee, golfers.before, baseline, lattices, resolution),
-      search_after(map, tee, golfers.all_longer, baseline, lattices, resolution),
+      search_after(search_before.for_player(golfers.all_longer)),
       before(map, tee, golfers.before, baseline, lattices, judging(resolution)),
-      driver_longer(map, tee, golfers.driver_longer, baseline, lattices, judging(resolution)),
-      after(map, tee, golfers.all_longer, baseline, lattices, judging(resolution)) {}
+      driver_longer(before.for_player(golfers.driver_longer)),
+      after(before.for_player(golfers.all_longer)) {}
 
 FollowedPlan follow_plan(const Golfers& golfers, const HoleModels& models, const PlanValue& before,
                          const Following& follow, const PlanValue* like) {

@@ -71,7 +71,8 @@ using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_pro
 // Reached states in the order they were met, with their rows.
 struct ReachedGraph {
   std::vector<StateId> states;
-  std::vector<int> index_of;  // by state; -1: not reached
+  std::vector<double> distance_yd;  // of each from the hole
+  std::vector<int> index_of;        // by state; -1: not reached
   std::vector<Row> rows;
   std::vector<StateId> rare;  // those of them that were not followed
 };
@@ -91,7 +92,8 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     index = static_cast<int>(reached.states.size());
     reached.states.push_back(state);
     reached.rows.emplace_back();
-    furthest.emplace(distance_yd(model.place_of(state), model.pin()), state);
+    reached.distance_yd.push_back(distance_yd(model.place_of(state), model.pin()));
+    furthest.emplace(reached.distance_yd.back(), state);
   };
   for (const StateId root : roots) meet(root, 1.0);
   while (!furthest.empty()) {
@@ -279,7 +281,11 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like) {
   RowsLike rows(model, like);
-  const std::vector<double> value = filled_values(before.model, before.plan.value);
+  std::vector<double> value;  // filled when it is first asked for, which is seldom
+  const auto costs_less = [&](const Row& a, const Row& b) {
+    if (value.empty()) value = filled_values(before.model, before.plan.value);
+    return action_value(*a, value) < action_value(*b, value);
+  };
   return evaluate_from_tee(model, [&](StateId state, int stride) {
     const Action now = followed(state);
     Row row = rows.row(state, now, stride);
@@ -289,7 +295,7 @@ PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, co
     const auto earlier = same_shot(model, before.model, lie, played);
     if (earlier && may_do_worse(model, lie, model.place_of(state), now, *earlier)) {
       Row stays = rows.row(state, *earlier, stride);
-      if (action_value(*stays, value) < action_value(*row, value)) return std::pair{*earlier, stays};
+      if (costs_less(stays, row)) return std::pair{*earlier, stays};
     }
     return std::pair{now, row};
   });
@@ -326,10 +332,7 @@ PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::
   const std::vector<int> component = find_components(reached, result.components);
   std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
   for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
-  const auto nearer = [&](std::size_t a, std::size_t b) {
-    return distance_yd(model.place_of(reached.states[a]), model.pin()) <
-           distance_yd(model.place_of(reached.states[b]), model.pin());
-  };
+  const auto nearer = [&](std::size_t a, std::size_t b) { return reached.distance_yd[a] < reached.distance_yd[b]; };
   // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.
   std::vector<int> local(reached.rows.size(), -1);
   for (auto& group : members) {

@@ -133,12 +133,22 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       phase_(resolution.phase),
       closeness_(resolution.closeness),
       even_strikes_(resolution.even_strikes) {
+  take_swings(player);
   for (const Lie lie : all_lies) {
-    const auto index = static_cast<std::size_t>(lie);
-    swings_[index] = full_swings(player, lie);
-    for (const double radius : grid_.radii()) baseline_on_rings_[index].push_back(short_game.strokes(lie, radius));
+    auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(lie)];
+    for (const double radius : grid_.radii()) on_rings.push_back(short_game.strokes(lie, radius));
   }
   choose_places();
+}
+
+HoleModel HoleModel::for_player(const Player& player) const {
+  HoleModel model = *this;
+  model.take_swings(player);
+  return model;
+}
+
+void HoleModel::take_swings(const Player& player) {
+  for (const Lie lie : all_lies) swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
 }
 
 namespace {

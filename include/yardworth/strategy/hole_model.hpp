@@ -195,6 +195,9 @@ class HoleModel {
   HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
             const StrikeLattices& lattices, const Resolution& resolution);
 
+  // The same hole, states and strikes for another golfer.
+  HoleModel for_player(const Player& player) const;
+
   const HoleMap& map() const { return *map_; }
   Point tee() const { return tee_; }
   Point pin() const { return map_->pin(); }
@@ -284,6 +287,7 @@ class HoleModel {
   int place_count() const { return static_cast<int>(vertices_.size()); }
   int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
   int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
+  void take_swings(const Player& player);
   void choose_places();
 
   const HoleMap* map_;
