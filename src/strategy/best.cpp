@@ -92,14 +92,7 @@ struct AimNodes {
 };
 
 // Which nodes of a fan are struck.
-enum class Closeness {
-  all,
-  // Further than thin_from_sd beyond the outermost aims one in thin_every, which stands for its neighbours: a thirtieth
-  // of the strikes at those aims go there, of others hardly any.
-  thin_tails
-};
-constexpr int thin_from_sd = 2;
-constexpr int thin_every = 3;
+enum class Closeness { all, thin_tails };
 
 std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
                             const Stratum& stratum, Closeness closeness, std::vector<Settled> outcomes) {
@@ -107,25 +100,13 @@ std::vector<Settled> strike(const HoleModel& model, StateId state, const Candida
   const AimNodes aims(candidate, stratum);
   outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
-  const int count = static_cast<int>(outcomes.size());
-  const auto strike_every = [&](int begin, int end, int every) {
-    Stratum sparse = stratum;
-    sparse.stride *= every;
-    Settled* outcome = outcomes.data() + begin;
-    const int middle = every / 2;
-    strike_nodes(model, model.place_of(state), swing, sparse, candidate.action.reference_heading_rad,
-                 first + (begin + middle) * stratum.stride, first + (end - 1) * stratum.stride,
-                 [&](int, const Rest& rest) {
-                   model.settle(rest, *outcome);
-                   for (int copy = 1; copy < every; ++copy) outcome[copy] = *outcome;
-                   outcome += every;
-                 });
-  };
-  const int tail = stratum.lattice->half_width() - thin_from_sd * stratum.lattice->steps_per_sd();
-  const int thin = closeness == Closeness::thin_tails ? tail / stratum.stride / thin_every * thin_every : 0;
-  if (thin > 0) strike_every(0, thin, thin_every);
-  strike_every(thin, count - thin, 1);
-  if (thin > 0) strike_every(count - thin, count, thin_every);
+  const int thin = closeness == Closeness::thin_tails ? thin_nodes(stratum) : 0;
+  strike_thinly(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first,
+                static_cast<int>(outcomes.size()), thin, [&](int i, int n, const Rest& rest) {
+                  Settled* const outcome = outcomes.data() + i;
+                  model.settle(rest, *outcome);
+                  std::fill(outcome + 1, outcome + n, *outcome);
+                });
   return outcomes;
 }
 

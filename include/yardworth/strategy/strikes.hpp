@@ -1,6 +1,8 @@
 #pragma once
 
 #include <array>
+#include <numeric>
+#include <vector>
 
 #include "yardworth/strategy/hole_model.hpp"
 
@@ -51,6 +53,38 @@ void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const 
   }
 }
 
+// Far tails hold a thirtieth of the strikes: further than thin_from_sd from the aims that nodes serve, one in
+// thin_every may stand for its neighbours too.
+inline constexpr int thin_from_sd = 2;
+inline constexpr int thin_every = 3;
+
+// How many nodes that is at each end, the outermost aim being half the width of the weights from it.
+inline int thin_nodes(const Stratum& stratum) {
+  const int tail = stratum.lattice->half_width() - thin_from_sd * stratum.lattice->steps_per_sd();
+  return tail / stratum.stride / thin_every * thin_every;
+}
+
+// Strikes `count` nodes of a stratum from `first` on, of the first and last `thin` (a multiple of thin_every) one in
+// thin_every: visit(int i, int n, const Rest&) for what the n nodes from the i-th on come to.
+template <class Visit>
+void strike_thinly(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
+                   double reference_heading_rad, int first, int count, int thin, Visit visit) {
+  const auto strike_every = [&](int begin, int end, int every) {
+    if (begin >= end) return;
+    Stratum sparse = stratum;
+    sparse.stride *= every;
+    int i = begin;
+    strike_nodes(model, from, swing, sparse, reference_heading_rad, first + (begin + every / 2) * stratum.stride,
+                 first + (end - 1) * stratum.stride, [&](int, const Rest& rest) {
+                   visit(i, every, rest);
+                   i += every;
+                 });
+  };
+  strike_every(0, thin, thin_every);
+  strike_every(thin, count - thin, 1);
+  strike_every(count - thin, count, thin_every);
+}
+
 // The strikes of a swing from a place, aimed so many steps right of a heading: visit(const Rest&, double weight),
 // weights sum to 1.
 template <class Visit>
@@ -86,16 +120,35 @@ void for_each_even_strike(const HoleModel& model, StateId state, const Swing& sw
   }
 }
 
-// The strikes of an action from a state, at every stride-th node, or over even strikes, as many in proportion.
+// The same for the tee shot, whose nodes are many, with thin tails.
+template <class Visit>
+void for_each_tee_strike(const HoleModel& model, const Swing& swing, const std::array<Stratum, 2>& strata,
+                         const Action& action, Visit visit) {
+  for (const Stratum& stratum : strata) {
+    if (stratum.share <= 0.0) continue;
+    const std::vector<double>& weights = stratum.weights();
+    const int first = action.aim * stratum.steps_per_aim - stratum.lattice->half_width();
+    strike_thinly(model, model.tee(), swing, stratum, action.reference_heading_rad, first,
+                  static_cast<int>(weights.size()), thin_nodes(stratum), [&](int i, int n, const Rest& rest) {
+                    const auto begin = weights.begin() + i;
+                    visit(rest, stratum.share * std::accumulate(begin, begin + n, 0.0));
+                  });
+  }
+}
+
+// The strikes of an action from a state: at every stride-th node of the lattice; or over even strikes, as many in
+// proportion, the tee shot's with thin tails.
 template <class Visit>
 void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool evenly,
                      Visit visit) {
   const Swing swing = model.swing_of(model.lie_of(state), action);
   const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
-  if (evenly && state != model.tee_state()) {
-    for_each_even_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
-  } else {
+  if (!evenly) {
     for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
+  } else if (state == model.tee_state()) {
+    for_each_tee_strike(model, swing, strata, action, visit);
+  } else {
+    for_each_even_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
   }
 }
 
