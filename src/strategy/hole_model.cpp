@@ -30,8 +30,11 @@ int poor_refinement(const Resolution& resolution) {
   return std::max(1, resolution.steps_per_sd / Resolution{}.steps_per_sd);
 }
 
-// As many as the nodes of the lattice would be if they all weighed the same as its heaviest; every stride divides it.
-int even_solid_of(const Resolution& resolution) { return std::max(6, resolution.steps_per_sd * 7 / 2 / 6 * 6); }
+// Even strikes at stride 1, about half as many as the nodes of the lattices: every stride divides them.
+int even_solid_strikes(const Resolution& resolution) {
+  return std::max(1, resolution.steps_per_sd * 17 / 24) * largest_lattice_stride;
+}
+int even_poor_strikes(const Resolution& resolution) { return 5 * poor_refinement(resolution) * largest_lattice_stride; }
 
 }  // namespace
 
@@ -49,6 +52,8 @@ Resolution judging(Resolution searched) {
   constexpr double closer = 3.5;
   searched.phase = lattice_phases / 2;
   searched.arc_yd /= closer;
+  // Even strikes give more than as many nodes of a lattice do.
+  searched.closeness /= 1.5;
   return searched;
 }
 
@@ -57,8 +62,8 @@ StrikeLattices::StrikeLattices(const Resolution& resolution)
       poor(poor_lattice_of(poor_refinement(resolution))),
       tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
       tee_poor(poor_lattice_of(poor_refinement(resolution) * resolution.tee_refinement)),
-      even_solid(even_solid_of(resolution), direction_cut_sd),
-      even_poor(24 * poor_refinement(resolution), poor_direction_cut_sd) {}
+      even_solid(even_solid_strikes(resolution), direction_cut_sd),
+      even_poor(even_poor_strikes(resolution), poor_direction_cut_sd) {}
 
 namespace {
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <array>
-#include <numeric>
 #include <vector>
 
 #include "yardworth/strategy/hole_model.hpp"
@@ -120,35 +119,17 @@ void for_each_even_strike(const HoleModel& model, StateId state, const Swing& sw
   }
 }
 
-// The same for the tee shot, whose nodes are many, with thin tails.
-template <class Visit>
-void for_each_tee_strike(const HoleModel& model, const Swing& swing, const std::array<Stratum, 2>& strata,
-                         const Action& action, Visit visit) {
-  for (const Stratum& stratum : strata) {
-    if (stratum.share <= 0.0) continue;
-    const std::vector<double>& weights = stratum.weights();
-    const int first = action.aim * stratum.steps_per_aim - stratum.lattice->half_width();
-    strike_thinly(model, model.tee(), swing, stratum, action.reference_heading_rad, first,
-                  static_cast<int>(weights.size()), thin_nodes(stratum), [&](int i, int n, const Rest& rest) {
-                    const auto begin = weights.begin() + i;
-                    visit(rest, stratum.share * std::accumulate(begin, begin + n, 0.0));
-                  });
-  }
-}
-
-// The strikes of an action from a state: at every stride-th node of the lattice; or over even strikes, as many in
-// proportion, the tee shot's with thin tails.
+// The strikes of an action from a state, at every stride-th node, or but for the tee shot over even strikes, as many in
+// proportion.
 template <class Visit>
 void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool evenly,
                      Visit visit) {
   const Swing swing = model.swing_of(model.lie_of(state), action);
   const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
-  if (!evenly) {
-    for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
-  } else if (state == model.tee_state()) {
-    for_each_tee_strike(model, swing, strata, action, visit);
-  } else {
+  if (evenly && state != model.tee_state()) {
     for_each_even_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
+  } else {
+    for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
   }
 }
 
