@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 namespace yardworth {
 
@@ -133,7 +134,10 @@ std::optional<double> HoleMap::edge_between(Point a, Point b) const {
   if (of_a == nullptr || of_b == nullptr) return std::nullopt;
   const Cell* known = of_a->outline == no_edge ? of_b : of_a;
   const Cell* other = known == of_a ? of_b : of_a;
-  const bool alone = other == known || other->outline == no_edge;
+  // Between cells that share no side the way leads through a third.
+  const auto apart = static_cast<std::size_t>(std::abs(of_a - of_b));
+  const bool side_by_side = apart <= 1 || apart == columns_;
+  const bool alone = other == known || (side_by_side && other->outline == no_edge);
   if (known->outline >= many_edges || !alone) return std::nullopt;
   const Outline& outline = outlines_[known->outline];
   if (outline.corner != Outline::Corner::none) return std::nullopt;

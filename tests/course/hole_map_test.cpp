@@ -250,6 +250,39 @@ TEST_CASE("nothing changes within the clearance, and nothing but fairway and rou
   CHECK(anywhere_far);  // a bound of 0 would be true and useless
 }
 
+TEST_CASE("where one edge lies between two places, the ground changes there and nowhere else on the way") {
+  unsigned seed = 77;
+  int found = 0;
+  for (const Course& course : both_courses()) {
+    for (const Hole& hole : course.holes) {
+      const HoleMap map(hole, course.firmness);
+      const AskedDirectly direct(map);
+      Engine engine(seed++);
+      int broken = 0;
+      for (int i = 0; i < 20000; ++i) {
+        const Point a = random_point(map, engine);
+        const Point b = a + along_heading(between(engine, -pi, pi));
+        const auto share = map.edge_between(a, b);
+        if (!share) continue;
+        ++found;
+        const auto ground_at = [&](double part) { return direct.at(a + part * (b - a)); };
+        constexpr double little = 1e-9;
+        if (*share < 0.0 || *share > 1.0) ++broken;
+        for (const double part : {0.0, 0.5 * *share, *share - little}) {
+          if (part >= 0.0 && ground_at(part) != ground_at(0.0)) ++broken;
+        }
+        for (const double part : {*share + little, 0.5 * (1.0 + *share), 1.0}) {
+          if (part <= 1.0 && ground_at(part) != ground_at(1.0)) ++broken;
+        }
+      }
+      CAPTURE(course.name);
+      CAPTURE(hole.number);
+      CHECK(broken == 0);
+    }
+  }
+  CHECK(found > 1000);
+}
+
 TEST_CASE("far away from the hole the answer is still right") {
   Hole hole = straight_hole(400.0);
   hole.hazards = {

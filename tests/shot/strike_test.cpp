@@ -78,6 +78,34 @@ TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
 }
 
 // Against Boost.Math's integration of the same density.
+TEST_CASE(
+    "even strikes: each stands for an equal share of the cut t, whatever the shift, and all shifts for all of it") {
+  for (const int cut_sd : {poor_direction_cut_sd, direction_cut_sd}) {
+    const EvenStrikes even(60, cut_sd);
+    const CutStudent cut(cut_sd);
+    for (const int n : {10, 20, 30, 60}) {
+      double sum = 0.0;
+      double squares = 0.0;
+      for (int shift = 0; shift < EvenStrikes::shifts; ++shift) {
+        for (int i = 0; i < n; ++i) {
+          CAPTURE(n);
+          CAPTURE(i);
+          CAPTURE(shift);
+          const double z = even.direction_deviate(i, n, shift);
+          CHECK(cut.cdf(z) > static_cast<double>(i) / n);
+          CHECK(cut.cdf(z) < static_cast<double>(i + 1) / n);
+          sum += z;
+          squares += z * z;
+        }
+      }
+      // Shifts are fewer than parts of a part where n is small, so that the whole is met nearly, not fully.
+      const double all = n * EvenStrikes::shifts;
+      CHECK(std::abs(sum / all) < 0.03);
+      CHECK(squares / all == doctest::Approx(cut.expectation([](double z) { return z * z; })).epsilon(0.05));
+    }
+  }
+}
+
 TEST_CASE("every second, third or sixth node has the weights of the same cut t") {
   const StrikeLattices lattices{Resolution{}};
   for (int which = 0; which < 4; ++which) {

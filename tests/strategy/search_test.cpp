@@ -134,6 +134,32 @@ TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one tha
   }
 }
 
+// Even strikes, a coarse grid and few strikes where few balls come, against the lattice, a grid four times as fine and
+// every node: the two rules share neither nodes nor weights.
+TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a fine one struck at every node" *
+          doctest::skip(test::sanitized)) {
+  Resolution fine;
+  fine.ring_yd /= 4.3;
+  fine.arc_yd /= 4.3;
+  fine.steps_per_sd *= 3;
+  fine.tee_refinement *= 2;
+  fine.closeness = every_node;
+  double in_all = 0.0;
+  double largest = 0.0;
+  const Round judge("weekend-16-man", judging(searching()));
+  const Round closely("weekend-16-man", fine);
+  for (const Hole& hole : judge.holes()) {
+    const double judged = test::habit_value(judge.prepare(hole).model).at_tee;
+    const double exact = test::habit_value(closely.prepare(hole).model).at_tee;
+    CAPTURE(hole.number);
+    CHECK(std::abs(judged - exact) < 0.01);
+    in_all += judged - exact;
+    largest = std::max(largest, std::abs(judged - exact));
+  }
+  std::printf("judged against every node of a fine grid: %+.4f a round, largest hole %.4f\n", in_all, largest);
+  CHECK(std::abs(in_all) < 0.05);
+}
+
 // With four times as many shots from the tee as by default: otherwise the least of so many values would be the least
 // error of their sums, and not the best aim.
 TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search over aims eight times finer") {

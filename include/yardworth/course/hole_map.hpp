@@ -42,8 +42,8 @@ class HoleMap {
     return cell != nullptr && cell->outline == no_edge ? cell->look : look_closely(cell, p);
   }
   Ground ground_at(Point p) const { return look_at(p).ground; }
-  // How far along the way from a to b, as a share, the ground of a ends, where a single edge known to lie between them
-  // says so; none where there may be more than one.
+  // How far along the way from a to b, less than two yards, as a share, the ground of a ends, where a single edge known
+  // to lie between them says so; none where there may be more than one.
   std::optional<double> edge_between(Point a, Point b) const;
   // The index in areas() of the area that counts at p, or -1 in the rough.
   int area_at(Point p) const;
