@@ -150,7 +150,9 @@ std::optional<double> HoleMap::edge_between(Point a, Point b) const {
 HoleMap::Look HoleMap::look_closely(const Cell* cell, Point p) const {
   if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
   const Outline& outline = outlines_[cell->outline];
-  return {outline.has_inside(p) ? outline.inside : outline.outside, 0, cell->look.trouble_yd};
+  // Past a corner a rolling ball may come to another edge soon: it is watched closely.
+  const std::uint8_t trouble_yd = outline.corner == Outline::Corner::none ? cell->look.trouble_yd : std::uint8_t{0};
+  return {outline.has_inside(p) ? outline.inside : outline.outside, 0, trouble_yd};
 }
 
 Ground HoleMap::ground_by_areas(Point p) const {

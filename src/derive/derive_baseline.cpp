@@ -102,6 +102,13 @@ struct Setting {
   }
 };
 
+// Who derives a table has time for every strike.
+SearchOptions closely() {
+  SearchOptions options;
+  options.thin_tails = false;
+  return options;
+}
+
 // Columns of all lies but the tee and the green, from one long hole.
 void derive_lies(const Setting& setting, BaselineTable& table) {
   const std::vector<double>& distances = setting.options.distances_yd;
@@ -117,7 +124,7 @@ void derive_lies(const Setting& setting, BaselineTable& table) {
   }
   const std::vector<StateId> roots(corners.begin(), corners.end());
   const PlanValue begun = evaluate_from(model, roots, Plan(static_cast<std::size_t>(model.state_count())));
-  SearchOptions everywhere;
+  SearchOptions everywhere = closely();
   everywhere.least_visits = 0.0;
   const BestPlan best = find_best_plan(model, habit_of(model), begun, everywhere);
   std::vector<std::vector<double>> sums(lie_columns.size(), std::vector<double>(distances.size(), 0.0));
@@ -140,7 +147,7 @@ double derive_tee(const Setting& setting, double length_yd) {
   const HoleMap map(reference_hole(length_yd, set_up_of(setting.golfer.band)), Firmness::normal);
   const HoleModel model = setting.model_of(map, length_yd, {});
   const ActionOf habit = habit_of(model);
-  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit));
+  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit), closely());
   double sum = 0.0;
   for (int set = 0; set < setting.options.judged_phases; ++set) {
     const HoleModel judge = setting.model_of(map, length_yd, judged(set));

@@ -23,7 +23,9 @@ std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const S
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
   const HoleModel model(map, map.tee(length_yd), golfer, near, lattices, Resolution{});
   const ActionOf habit = habit_of(model);
-  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit));
+  SearchOptions closely;
+  closely.thin_tails = false;
+  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit), closely);
   const ActionAt play = plan_at(model, best.exact.plan);
   RandomEngine engine(seed);
   std::vector<int> strokes(rounds);

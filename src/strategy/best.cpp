@@ -91,16 +91,13 @@ struct AimNodes {
   std::size_t nodes;  // from the first node of one such aim to that of the next
 };
 
-// Which nodes of a fan are struck.
-enum class Closeness { all, thin_tails };
-
 std::vector<Settled> strike(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
-                            const Stratum& stratum, Closeness closeness, std::vector<Settled> outcomes) {
+                            const Stratum& stratum, bool thin_tails, std::vector<Settled> outcomes) {
   if (stratum.share <= 0.0) return {};
   const AimNodes aims(candidate, stratum);
   outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
-  const int thin = closeness == Closeness::thin_tails ? thin_nodes(stratum) : 0;
+  const int thin = thin_tails ? thin_nodes(stratum) : 0;
   strike_thinly(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first,
                 static_cast<int>(outcomes.size()), thin, [&](int i, int n, const Rest& rest) {
                   Settled* const outcome = outcomes.data() + i;
@@ -179,12 +176,12 @@ AimStrokes strokes_by_aim(const HoleModel& model, StateId state, const Candidate
 }
 
 // `used` is a fan no longer wanted, whose memory will do.
-Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride, Closeness closeness,
+Fan strike_fan(const HoleModel& model, StateId state, const Candidate& candidate, int stride, bool thin_tails,
                Fan used = {}) {
   const Swing swing = model.swing_of(model.lie_of(state), candidate.action);
   const auto [solid, poor] = strata_of(model, state, swing, stride);
-  return {stride, strike(model, state, candidate, swing, solid, closeness, std::move(used.solid)),
-          strike(model, state, candidate, swing, poor, closeness, std::move(used.poor))};
+  return {stride, strike(model, state, candidate, swing, solid, thin_tails, std::move(used.solid)),
+          strike(model, state, candidate, swing, poor, thin_tails, std::move(used.poor))};
 }
 
 // How closely an option has been looked at: not at all; on few strikes; as closely as the state deserves, but with
@@ -486,8 +483,7 @@ class Search {
     // Where all strikes count a screen of a sixth of them errs by more than its margin.
     const int screen_stride = model_->fitting_stride(state, std::min(largest_lattice_stride, 3 * stride));
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
-      option.fan =
-          strike_fan(*model_, state, option.candidate, screen_stride, Closeness::thin_tails, std::move(screen_));
+      option.fan = strike_fan(*model_, state, option.candidate, screen_stride, options_.thin_tails, std::move(screen_));
       narrow(option.candidate, weigh(state, option));
       screen_ = std::exchange(option.fan, {});
       option.strokes -= options_.screen_margin;
@@ -495,8 +491,7 @@ class Search {
       return;
     }
     if (option.look != Look::stale) {
-      const Closeness closeness = options_.complete ? Closeness::all : Closeness::thin_tails;
-      option.fan = strike_fan(*model_, state, option.candidate, stride, closeness);
+      option.fan = strike_fan(*model_, state, option.candidate, stride, options_.thin_tails && !options_.complete);
       note_sights(state, option.candidate, option.fan);
       ++fans_;
     }
@@ -644,7 +639,7 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
 
 std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
                                const std::vector<double>& value) {
-  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1, Closeness::all), value).strokes;
+  return strokes_by_aim(model, state, candidate, strike_fan(model, state, candidate, 1, false), value).strokes;
 }
 
 BestPlan find_best_plan(const HoleModel& model, const ActionOf& start, const PlanValue& begun,

@@ -16,6 +16,8 @@ struct SearchOptions {
   // States that fewer balls than this over Resolution::closeness come to, of one struck from the tee, are left as the
   // start plays them. 0: all are looked at, at every node.
   double least_visits = 1.25e-3;
+  // In the far tails of the strikes from a state strike one node in three (strikes.hpp).
+  bool thin_tails = true;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
