@@ -173,10 +173,13 @@ JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanVa
 
 std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
                               const std::function<void(const Resolution&)>& work) {
-  // Of states far apart some may lie where a golfer never plays from and cannot play on.
-  Resolution closer = searching();
+  // Of few strikes from a place none may get away, though of more some do; and of states far apart some may lie where a
+  // golfer never plays from and cannot play on.
+  Resolution more_strikes = searching();
+  more_strikes.even_strikes = false;
+  Resolution closer = more_strikes;
   closer.arc_yd = judging(closer).arc_yd;
-  for (const Resolution& resolution : {searching(), closer}) {
+  for (const Resolution& resolution : {searching(), more_strikes, closer}) {
     try {
       work(resolution);
       return "";

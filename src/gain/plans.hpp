@@ -88,8 +88,8 @@ JudgedPlan plan_before(const HoleModels& models, PlanValue judged_habit, const S
 JudgedPlan plan_after(const HoleModels& models, const JudgedPlan& before, PlanValue judged_followed,
                       const SearchOptions& options = {});
 
-// Does work on a hole at the resolution to search at, or closer where it throws CannotFinish there. What it returns is
-// empty, or says why the hole cannot be finished.
+// Does work on a hole at the resolution to search at, or with more strikes or closer where it throws CannotFinish
+// there. What it returns is empty, or says why the hole cannot be finished.
 std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
                               const std::function<void(const Resolution&)>& work);
 

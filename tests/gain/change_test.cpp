@@ -132,6 +132,26 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, in any band
   }
 }
 
+// Who spreads widely comes to places that few strikes get away from.
+TEST_CASE("every member finishes every hole by both plans, and the best plan costs no more than the habit") {
+  const Course course = test::scenario_course();
+  for (const char* member : test::scenario_members) {
+    if (test::sanitized && std::string(member) != "junior") continue;
+    const Player player = test::scenario_member(member);
+    const std::size_t tees = test::sanitized ? 1 : course.tees.size();
+    for (std::size_t tee = 0; tee < tees; ++tee) {
+      CAPTURE(member);
+      CAPTURE(tee);
+      GainRequest request = request_of({20.0, 6.0}, Method::play, PlanChoice::both);
+      request.tee = tee;
+      const GainResult result = compute_gain(course, player, test::baseline_of(player), request);
+      for (std::size_t hole = 0; hole < course.holes.size(); ++hole) {
+        CHECK(result.best->holes[hole].strokes.before <= result.habit->holes[hole].strokes.before);
+      }
+    }
+  }
+}
+
 TEST_CASE("a change of nothing saves exactly nothing, in every part and on every hole") {
   const Course course = test::scenario_course();
   const std::vector<const char*> members = test::sanitized
