@@ -480,8 +480,9 @@ class Search {
 
   void look_closer(StateId state, Option& option) {
     const int stride = record(state).stride;
-    // Where all strikes count a screen of a sixth of them errs by more than its margin.
-    const int screen_stride = model_->fitting_stride(state, std::min(largest_lattice_stride, 3 * stride));
+    // Where all strikes count a screen of a sixth of them errs by more than its margin; but the tee shot has many.
+    const int screen_stride = model_->fitting_stride(
+        state, state == model_->tee_state() ? largest_lattice_stride : std::min(largest_lattice_stride, 3 * stride));
     if (option.look == Look::bounded && !options_.complete && screen_stride != stride) {
       option.fan = strike_fan(*model_, state, option.candidate, screen_stride, options_.thin_tails, std::move(screen_));
       narrow(option.candidate, weigh(state, option));

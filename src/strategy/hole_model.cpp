@@ -43,7 +43,7 @@ Resolution searching() {
   resolution.ring_yd = 11.0;
   resolution.arc_yd = 40.0;
   // What the rings and the states to judge on give leaves this much to spare.
-  resolution.closeness = 0.75;
+  resolution.closeness = 0.65;
   resolution.even_strikes = true;
   return resolution;
 }
@@ -53,7 +53,7 @@ Resolution judging(Resolution searched) {
   searched.phase = lattice_phases / 2;
   searched.arc_yd /= closer;
   // Even strikes give more than as many nodes of a lattice do.
-  searched.closeness /= 1.5;
+  searched.closeness /= 1.3;
   return searched;
 }
 
