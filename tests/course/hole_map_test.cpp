@@ -10,6 +10,7 @@
 #include <boost/random/uniform_int_distribution.hpp>
 #include <boost/random/uniform_real_distribution.hpp>
 #include <cmath>
+#include <functional>
 #include <set>
 #include <string>
 
@@ -110,24 +111,29 @@ Point random_point(const HoleMap& map, Engine& engine) {
   return on_edge + Point{between(engine, -3.0, 3.0), between(engine, -3.0, 3.0)};
 }
 
-TEST_CASE("what the ball lies on is what Boost.Geometry says of the polygons, on every hole of two courses") {
-  constexpr int points = 200000;
-  unsigned seed = 21;
+// Counts what breaks on every hole of both courses: count(map, what the polygons say, engine).
+void check_every_hole(unsigned seed, const std::function<int(const HoleMap&, const AskedDirectly&, Engine&)>& count) {
   for (const Course& course : both_courses()) {
     for (const Hole& hole : course.holes) {
       const HoleMap map(hole, course.firmness);
-      const AskedDirectly direct(map);
       Engine engine(seed++);
-      int different = 0;
-      for (int i = 0; i < points; ++i) {
-        const Point p = random_point(map, engine);
-        if (map.ground_at(p) != direct.at(p)) ++different;
-      }
       CAPTURE(course.name);
       CAPTURE(hole.number);
-      CHECK(different == 0);
+      CHECK(count(map, AskedDirectly(map), engine) == 0);
     }
   }
+}
+
+TEST_CASE("what the ball lies on is what Boost.Geometry says of the polygons, on every hole of two courses") {
+  constexpr int points = 200000;
+  check_every_hole(21, [&](const HoleMap& map, const AskedDirectly& direct, Engine& engine) {
+    int different = 0;
+    for (int i = 0; i < points; ++i) {
+      const Point p = random_point(map, engine);
+      if (map.ground_at(p) != direct.at(p)) ++different;
+    }
+    return different;
+  });
 }
 
 TEST_CASE("corners and edges of areas, doglegs included") {
@@ -218,68 +224,52 @@ TEST_CASE("a green touched by water stays whole, and has the size the file says"
 }
 
 TEST_CASE("nothing changes within the clearance, and nothing but fairway and rough within the trouble distance") {
-  unsigned seed = 51;
   bool anywhere_far = false;
-  for (const Course& course : both_courses()) {
-    for (const Hole& hole : course.holes) {
-      const HoleMap map(hole, course.firmness);
-      const AskedDirectly direct(map);
-      Engine engine(seed++);
-      int broken = 0;
-      for (int i = 0; i < 3000; ++i) {
-        const Point p = random_point(map, engine);
-        const HoleMap::Look look = map.look_at(p);
-        if (look.ground != direct.at(p) || look.clearance_yd > look.trouble_yd + 1e-12) ++broken;
-        anywhere_far = anywhere_far || look.clearance_yd >= 40.0;
-        const bool mown = look.ground == Ground::fairway || look.ground == Ground::rough;
-        for (int probe = 0; probe < 12; ++probe) {
-          const Point direction = along_heading(between(engine, -pi, pi));
-          // The whole way to the very limit, where a wrong bound shows first.
-          const double share = probe < 6 ? 0.999999 : between(engine, 0.0, 1.0);
-          if (direct.at(p + (share * look.clearance_yd) * direction) != look.ground) ++broken;
-          const Ground far = direct.at(p + (share * look.trouble_yd) * direction);
-          const bool harmless = mown ? far == Ground::fairway || far == Ground::rough : far == look.ground;
-          if (!harmless) ++broken;
-        }
+  check_every_hole(51, [&](const HoleMap& map, const AskedDirectly& direct, Engine& engine) {
+    int broken = 0;
+    for (int i = 0; i < 3000; ++i) {
+      const Point p = random_point(map, engine);
+      const HoleMap::Look look = map.look_at(p);
+      if (look.ground != direct.at(p) || look.clearance_yd > look.trouble_yd) ++broken;
+      anywhere_far = anywhere_far || look.clearance_yd >= 40;
+      const bool mown = look.ground == Ground::fairway || look.ground == Ground::rough;
+      for (int probe = 0; probe < 12; ++probe) {
+        const Point direction = along_heading(between(engine, -pi, pi));
+        // The whole way to the very limit, where a wrong bound shows first.
+        const double share = probe < 6 ? 0.999999 : between(engine, 0.0, 1.0);
+        if (direct.at(p + (share * look.clearance_yd) * direction) != look.ground) ++broken;
+        const Ground far = direct.at(p + (share * look.trouble_yd) * direction);
+        const bool harmless = mown ? far == Ground::fairway || far == Ground::rough : far == look.ground;
+        if (!harmless) ++broken;
       }
-      CAPTURE(course.name);
-      CAPTURE(hole.number);
-      CHECK(broken == 0);
     }
-  }
+    return broken;
+  });
   CHECK(anywhere_far);  // a bound of 0 would be true and useless
 }
 
 TEST_CASE("where one edge lies between two places, the ground changes there and nowhere else on the way") {
-  unsigned seed = 77;
   int found = 0;
-  for (const Course& course : both_courses()) {
-    for (const Hole& hole : course.holes) {
-      const HoleMap map(hole, course.firmness);
-      const AskedDirectly direct(map);
-      Engine engine(seed++);
-      int broken = 0;
-      for (int i = 0; i < 20000; ++i) {
-        const Point a = random_point(map, engine);
-        const Point b = a + along_heading(between(engine, -pi, pi));
-        const auto share = map.edge_between(a, b);
-        if (!share) continue;
-        ++found;
-        const auto ground_at = [&](double part) { return direct.at(a + part * (b - a)); };
-        constexpr double little = 1e-9;
-        if (*share < 0.0 || *share > 1.0) ++broken;
-        for (const double part : {0.0, 0.5 * *share, *share - little}) {
-          if (part >= 0.0 && ground_at(part) != ground_at(0.0)) ++broken;
-        }
-        for (const double part : {*share + little, 0.5 * (1.0 + *share), 1.0}) {
-          if (part <= 1.0 && ground_at(part) != ground_at(1.0)) ++broken;
-        }
+  check_every_hole(77, [&](const HoleMap& map, const AskedDirectly& direct, Engine& engine) {
+    int broken = 0;
+    for (int i = 0; i < 20000; ++i) {
+      const Point a = random_point(map, engine);
+      const Point b = a + along_heading(between(engine, -pi, pi));
+      const auto share = map.edge_between(a, b);
+      if (!share) continue;
+      ++found;
+      const auto ground_at = [&](double part) { return direct.at(a + part * (b - a)); };
+      constexpr double little = 1e-9;
+      if (*share < 0.0 || *share > 1.0) ++broken;
+      for (const double part : {0.0, 0.5 * *share, *share - little}) {
+        if (part >= 0.0 && ground_at(part) != ground_at(0.0)) ++broken;
       }
-      CAPTURE(course.name);
-      CAPTURE(hole.number);
-      CHECK(broken == 0);
+      for (const double part : {*share + little, 0.5 * (1.0 + *share), 1.0}) {
+        if (part <= 1.0 && ground_at(part) != ground_at(1.0)) ++broken;
+      }
     }
-  }
+    return broken;
+  });
   CHECK(found > 1000);
 }
 
