@@ -33,9 +33,10 @@ class HoleMap {
   // Small enough to be handed over in a register: places are looked at by the million.
   struct Look {
     Ground ground;
-    std::uint8_t
-        clearance_yd;  // the ground stays the same at least this far in every direction, up to 60; 0 near an edge
-    std::uint8_t trouble_yd;  // no edge but those between fairway and rough comes nearer than this, up to 60
+    // The ground stays the same at least so far in every direction, up to 60; 0 near an edge.
+    std::uint8_t clearance_yd;
+    // No edge but those between fairway and rough comes nearer than this, up to 60.
+    std::uint8_t trouble_yd;
   };
   Look look_at(Point p) const {
     const Cell* cell = cell_at(p);

@@ -78,8 +78,7 @@ class EvenStrikes {
 
  private:
   int most_;
-  std::vector<double>
-      deviates_;  // quantiles of the direction, as many in each of `most` equal parts as there are shifts
+  std::vector<double> deviates_;  // quantiles of the direction: of each of `most` equal parts one for each shift
 };
 
 }  // namespace yardworth

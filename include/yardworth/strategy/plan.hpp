@@ -126,7 +126,7 @@ struct Evaluated {
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const Evaluated& like);
 
 // The same for a plan made before the clubs changed, as it is followed with these. Where another club now fits and, by
-// the values of the plan before, does worse than the shot played before, the golfer stays with that (earlier_shot): by
+// the values of the plan before, does worse than the shot played before, the golfer stays with that (same_shot): by
 // policy improvement no such choice of a club makes the plan worse than it was.
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like);
