@@ -88,7 +88,7 @@ TableShot follow_by_table(const Setting& setting, const HoleModel& model, const 
   const Action now = follow_action(model, before_model, Lie::tee, model.tee(), before.action);
   const TableShot fits = shot_by_table(setting, model, player, now);
   const auto earlier = same_shot(model, before_model, Lie::tee, before.action);
-  if (!earlier || !may_do_worse(model, Lie::tee, model.tee(), now, *earlier)) return fits;
+  if (!earlier || difference_of(model, Lie::tee, model.tee(), now, *earlier) != Difference::other) return fits;
   const TableShot stays = shot_by_table(setting, model, player, *earlier);
   return stays.strokes < fits.strokes ? stays : fits;
 }

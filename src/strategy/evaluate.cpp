@@ -278,13 +278,30 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
   });
 }
 
+namespace {
+
+// The probability that an action ends in a penalty, sand or trees.
+double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
+  double trouble = 0.0;
+  for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
+    const bool rough_or_better = rest.lie != Lie::bunker && rest.lie != Lie::recovery;
+    if (rest.penalty_strokes > 0 || !rough_or_better) trouble += weight;
+  });
+  return trouble;
+}
+
+}  // namespace
+
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like) {
   RowsLike rows(model, like);
-  std::vector<double> value;  // filled when it is first asked for, which is seldom
+  std::vector<double> value;  // filled when it is first asked for
   const auto costs_less = [&](const Row& a, const Row& b) {
     if (value.empty()) value = filled_values(before.model, before.plan.value);
     return action_value(*a, value) < action_value(*b, value);
+  };
+  const auto finds_more_trouble = [&](StateId state, const Action& now, const Action& earlier, int stride) {
+    return trouble_of(model, state, now, stride) > trouble_of(model, state, earlier, stride);
   };
   return evaluate_from_tee(model, [&](StateId state, int stride) {
     const Action now = followed(state);
@@ -293,11 +310,15 @@ PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, co
     if (played.swing < 0) return std::pair{now, row};
     const Lie lie = model.lie_of(state);
     const auto earlier = same_shot(model, before.model, lie, played);
-    if (earlier && may_do_worse(model, lie, model.place_of(state), now, *earlier)) {
-      Row stays = rows.row(state, *earlier, stride);
-      if (costs_less(stays, row)) return std::pair{*earlier, stays};
+    if (!earlier) return std::pair{now, row};
+    const Difference difference = difference_of(model, lie, model.place_of(state), now, *earlier);
+    if (difference == Difference::none) return std::pair{now, row};
+    Row stays = rows.row(state, *earlier, stride);
+    if (!costs_less(stays, row)) return std::pair{now, row};
+    if (difference == Difference::further && finds_more_trouble(state, now, *earlier, stride)) {
+      return std::pair{now, row};
     }
-    return std::pair{now, row};
+    return std::pair{*earlier, stays};
   });
 }
 

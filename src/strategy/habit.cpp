@@ -147,19 +147,21 @@ std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned
   return Action{static_cast<int>(same_club - swings.begin()), carry, HoleModel::heading_of(was, action), 0};
 }
 
-bool may_do_worse(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
+Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
   // What is lost in rounding, in yards and as a share.
   constexpr double little = 1e-6;
   const Swing fits = model.swing_of(lie, now);
   Swing stays = model.swing_of(lie, earlier);
   const double green = roll_on_green(model);
   const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < little;
-  const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
-  if (fits.club == stays.club) return !same_total && to_short_game;
+  if (fits.club == stays.club) {
+    const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
+    return same_total ? Difference::none : to_short_game ? Difference::other : Difference::further;
+  }
   stays.carry_sd_share *= 1.0 + little;
   stays.direction_scale_rad *= 1.0 + little;
   stays.roll_share *= 1.0 + little;
-  return !same_total || !spreads_no_more(fits, stays);
+  return same_total && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
 }
 
 namespace {

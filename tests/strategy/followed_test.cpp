@@ -91,11 +91,50 @@ TEST_CASE("with longer clubs the wild one that now fits is left for the shot pla
   }
 }
 
+TEST_CASE("what a longer shot is beside the one before: none, further, or other where it comes into the short game") {
+  const Player player = standard_player(Band::from_13_to_20, Gender::men);
+  const LongerClubs clubs(player, 20.0, 0.0, 400.0);
+  const HoleModel& before = clubs.before.model;
+  const HoleModel& after = clubs.after.model;
+  const Action was = habit_action(before, Lie::tee, before.tee());
+  const Action now = habit_action(after, Lie::tee, after.tee());
+  const auto earlier = same_shot(after, before, Lie::tee, was);
+  REQUIRE(earlier);
+  CHECK(difference_of(after, Lie::tee, after.tee(), now, *earlier) == Difference::further);
+  CHECK(difference_of(after, Lie::tee, after.tee(), *earlier, *earlier) == Difference::none);
+  const Point near_green = after.pin() - 210.0 * Point{0.0, 1.0};
+  CHECK(difference_of(after, Lie::tee, near_green, now, *earlier) == Difference::other);
+}
+
+TEST_CASE("a longer driver that reaches a bunker is played into it all the same") {
+  const Player player = standard_player(Band::from_13_to_20, Gender::men);
+  const test::Mesh mesh;
+  const Baseline baseline(derived_table(player.band, player.gender));
+  Hole hole = test::open_hole(1, 420.0);
+  const double reach = player.clubs.front().carry_yd + player.clubs.front().roll_yd;
+  hole.hazards = {test::across(HazardKind::bunker, reach + 12.0, reach + 45.0)};
+  const test::PreparedHole before(hole, Firmness::normal, 0, player, baseline, mesh);
+  const HoleModel after = before.model.for_player(lengthen(player, 20.0, 0.0));
+  const PlanValue was = evaluate_plan(before.model, habit_of(before.model));
+  const auto tee = static_cast<std::size_t>(before.model.tee_state());
+  const ActionOf followed = [&](StateId state) {
+    const Action& action = was.plan[static_cast<std::size_t>(state)];
+    const Point place = after.place_of(state);
+    return action.swing >= 0 ? follow_action(after, before.model, after.lie_of(state), place, action)
+                             : habit_action(after, after.lie_of(state), place);
+  };
+  const PlanValue now = evaluate_followed(after, followed, {before.model, was}, {before.model, was});
+  REQUIRE(was.plan[tee].swing == 0);
+  CHECK(now.plan[tee].swing == 0);
+  CHECK(now.plan[tee].carry_yd == after.swings(Lie::tee).front().carry_yd);
+  CHECK(now.at_tee > was.at_tee);
+}
+
 TEST_CASE("a par 3 played as before with longer irons is played no worse, whatever the club table") {
   RandomEngine engine(22);
   for (int table = 0; table < 6; ++table) {
     CAPTURE(table);
-    const LongerClubs clubs(test::random_player(engine, test::Spreads::any), 0.0, 9.0, 160.0);
+    const LongerClubs clubs(test::random_player(engine), 0.0, 9.0, 160.0);
     const HoleModel& before = clubs.before.model;
     const HoleModel& after = clubs.after.model;
     const PlanValue was = evaluate_plan(before, habit_of(before));

@@ -55,9 +55,11 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
 // same direction. None where the club is gone or no longer has the carry.
 std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action);
 
-// Whether a shot that longer clubs bring may do worse than the earlier one: it is played with another club, and is not
-// surer in every respect, or it goes further, and into the short game.
-bool may_do_worse(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier);
+// What a shot that longer clubs bring is beside the earlier one: none that could do worse, being the same shot, or to
+// the same place and surer in every respect; the same club, going further; or other, by the club or because it now
+// comes into the short game.
+enum class Difference { none, further, other };
+Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier);
 
 // What a plan by state says of any place: the action of the nearest state (HoleModel::nearest_state), turned and
 // fitted to the place. Habit where the plan is silent.
@@ -125,9 +127,10 @@ struct Evaluated {
 // without.
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const Evaluated& like);
 
-// The same for a plan made before the clubs changed, as it is followed with these. Where another club now fits and, by
-// the values of the plan before, does worse than the shot played before, the golfer stays with that (same_shot): by
-// policy improvement no such choice of a club makes the plan worse than it was.
+// The same for a plan made before the clubs changed, as it is followed with these. Where a shot that is not what it was
+// (difference_of) does worse, by the values of the plan before, than the shot played before, the golfer stays with that
+// (same_shot): by policy improvement the plan is never worse than it was. But a shot that only goes further is left for
+// nothing that it finds more trouble than before: to see that is what planning afresh is for.
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like);
 
