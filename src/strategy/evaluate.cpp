@@ -312,7 +312,9 @@ PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, co
     const auto earlier = same_shot(model, before.model, lie, played);
     if (!earlier) return std::pair{now, row};
     const Difference difference = difference_of(model, lie, model.place_of(state), now, *earlier);
-    if (difference == Difference::none) return std::pair{now, row};
+    // What goes further from a place that hardly a ball comes to is not worth another look.
+    const bool seldom = difference == Difference::further && stride == largest_lattice_stride;
+    if (difference == Difference::none || seldom) return std::pair{now, row};
     Row stays = rows.row(state, *earlier, stride);
     if (!costs_less(stays, row)) return std::pair{now, row};
     if (difference == Difference::further && finds_more_trouble(state, now, *earlier, stride)) {

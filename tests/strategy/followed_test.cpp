@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "gain/plans.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/random_player.hpp"
@@ -117,13 +118,8 @@ TEST_CASE("a longer driver that reaches a bunker is played into it all the same"
   const HoleModel after = before.model.for_player(lengthen(player, 20.0, 0.0));
   const PlanValue was = evaluate_plan(before.model, habit_of(before.model));
   const auto tee = static_cast<std::size_t>(before.model.tee_state());
-  const ActionOf followed = [&](StateId state) {
-    const Action& action = was.plan[static_cast<std::size_t>(state)];
-    const Point place = after.place_of(state);
-    return action.swing >= 0 ? follow_action(after, before.model, after.lie_of(state), place, action)
-                             : habit_action(after, after.lie_of(state), place);
-  };
-  const PlanValue now = evaluate_followed(after, followed, {before.model, was}, {before.model, was});
+  const PlanValue now =
+      evaluate_followed(after, followed(after, before.model, was.plan), {before.model, was}, {before.model, was});
   REQUIRE(was.plan[tee].swing == 0);
   CHECK(now.plan[tee].swing == 0);
   CHECK(now.plan[tee].carry_yd == after.swings(Lie::tee).front().carry_yd);

@@ -129,8 +129,9 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
 
 // The same for a plan made before the clubs changed, as it is followed with these. Where a shot that is not what it was
 // (difference_of) does worse, by the values of the plan before, than the shot played before, the golfer stays with that
-// (same_shot): by policy improvement the plan is never worse than it was. But a shot that only goes further is left for
-// nothing that it finds more trouble than before: to see that is what planning afresh is for.
+// (same_shot): by policy improvement the plan is then never worse than it was. Two exceptions, both of a shot that only
+// goes further: it is played where it finds more trouble than before, to see which is what planning afresh is for; and
+// from places that hardly a ball comes to.
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like);
 
