@@ -210,6 +210,8 @@ void HoleMap::mark_edges(std::size_t area) {
   const double rows = static_cast<double>(rows_);
   const double columns = static_cast<double>(columns_);
   for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
+    // The inside of an outline is where its orientation says; of an edge here it is on the left.
+    const Edge edge = anticlockwise_[area] ? Edge{polygon[j], polygon[i]} : Edge{polygon[i], polygon[j]};
     const Point a = (1.0 / cell_yd) * (polygon[j] - origin_);
     const Point b = (1.0 / cell_yd) * (polygon[i] - origin_);
     const double low_y = std::min(a.y, b.y);
@@ -229,8 +231,6 @@ void HoleMap::mark_edges(std::size_t area) {
       const double first = std::clamp(std::floor(std::min(x0, x1) - 0.01), 0.0, columns);
       const double end = std::clamp(std::floor(std::max(x0, x1) + 0.01) + 1.0, 0.0, columns);
       for (double column = first; column < end; column += 1.0) {
-        // The inside of an outline is where its orientation says; of an edge here it is on the left.
-        const Edge edge = anticlockwise_[area] ? Edge{polygon[j], polygon[i]} : Edge{polygon[i], polygon[j]};
         mark_cell(static_cast<std::size_t>(row), static_cast<std::size_t>(column), area, edge);
       }
     }
@@ -290,19 +290,20 @@ bool HoleMap::join(Outline& outline, std::size_t area, Edge edge) {
 void HoleMap::measure_clearance(std::uint8_t Look::*clearance, bool trouble_only) {
   std::vector<std::uint8_t> cells(cells_.size(), 0);  // distance of each; those on the rim keep 0
   const auto has_edge = [&](const Cell& cell) { return trouble_only ? cell.near_trouble : cell.outline != no_edge; };
+  // Of the cell at `other` and those on both sides of it in its row, and of the one at `beside`.
+  const auto nearest = [&](std::size_t other, std::size_t beside) {
+    return std::min(std::min(int{cells[other - 1]}, int{cells[other]}),
+                    std::min(int{cells[other + 1]}, int{cells[beside]}));
+  };
   for (std::size_t row = 1; row + 1 < rows_; ++row) {
     for (std::size_t i = row * columns_ + 1; i + 1 < (row + 1) * columns_; ++i) {
       if (has_edge(cells_[i])) continue;
-      const std::uint8_t* const other = &cells[i - columns_];
-      const int nearest = std::min(std::min(int{other[-1]}, int{other[0]}), std::min(int{other[1]}, int{cells[i - 1]}));
-      cells[i] = static_cast<std::uint8_t>(std::min(clearance_limit_cells, nearest + 1));
+      cells[i] = static_cast<std::uint8_t>(std::min(clearance_limit_cells, nearest(i - columns_, i - 1) + 1));
     }
   }
   for (std::size_t row = rows_ - 1; row-- > 1;) {
     for (std::size_t i = (row + 1) * columns_ - 1; i-- > row * columns_ + 1;) {
-      const std::uint8_t* const other = &cells[i + columns_];
-      const int nearest = std::min(std::min(int{other[-1]}, int{other[0]}), std::min(int{other[1]}, int{cells[i + 1]}));
-      cells[i] = static_cast<std::uint8_t>(std::min(int{cells[i]}, nearest + 1));
+      cells[i] = static_cast<std::uint8_t>(std::min(int{cells[i]}, nearest(i + columns_, i + 1) + 1));
     }
   }
   for (std::size_t i = 0; i < cells.size(); ++i) {

@@ -223,10 +223,6 @@ void solve_component(const ReachedGraph& reached, const Component& members, std:
   }
 }
 
-}  // namespace
-
-namespace {
-
 // Evaluates the plan that says what is played from each state, and the row that this has at a stride.
 PlanValue evaluate_from_tee(const HoleModel& model, const std::function<std::pair<Action, Row>(StateId, int)>& play) {
   Plan plan(static_cast<std::size_t>(model.state_count()));
@@ -260,6 +256,15 @@ class RowsLike {
   TransitionBuilder builder_;
 };
 
+// The probability that an action ends in a penalty, sand or trees.
+double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
+  double trouble = 0.0;
+  for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
+    if (finds_trouble(rest)) trouble += weight;
+  });
+  return trouble;
+}
+
 }  // namespace
 
 PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of) {
@@ -277,20 +282,6 @@ PlanValue evaluate_plan(const HoleModel& model, const ActionOf& action_of, const
     return std::pair{action, rows.row(state, action, stride)};
   });
 }
-
-namespace {
-
-// The probability that an action ends in a penalty, sand or trees.
-double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
-  double trouble = 0.0;
-  for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
-    const bool rough_or_better = rest.lie != Lie::bunker && rest.lie != Lie::recovery;
-    if (rest.penalty_strokes > 0 || !rough_or_better) trouble += weight;
-  });
-  return trouble;
-}
-
-}  // namespace
 
 PlanValue evaluate_followed(const HoleModel& model, const ActionOf& followed, const Evaluated& before,
                             const Evaluated& like) {
@@ -353,7 +344,7 @@ PlanValue evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::
   result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());
   ReachedGraph reached = reach(model, row_of, roots, least_balls);
   const std::vector<int> component = find_components(reached, result.components);
-  std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(result.components));
+  std::vector<Component> members(static_cast<std::size_t>(result.components));
   for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
   const auto nearer = [&](std::size_t a, std::size_t b) { return reached.distance_yd[a] < reached.distance_yd[b]; };
   // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.

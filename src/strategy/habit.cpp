@@ -29,11 +29,17 @@ std::optional<int> fitting_swing(const std::vector<Swing>& swings,
   return best;
 }
 
+// Where among the swings a club of the bag is, if it is.
+std::optional<std::size_t> index_of_club(const std::vector<Swing>& swings, std::size_t club) {
+  const auto found = std::find_if(swings.begin(), swings.end(), [&](const Swing& swing) { return swing.club == club; });
+  if (found == swings.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - swings.begin());
+}
+
 // Whether the straight, solid shot stays out of trouble.
 bool is_sensible(const HoleModel& model, Point from, const Swing& swing, double heading) {
-  const Rest rest =
-      come_to_rest(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share);
-  return rest.penalty_strokes == 0 && rest.lie != Lie::bunker && rest.lie != Lie::recovery;
+  return !finds_trouble(
+      come_to_rest(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share));
 }
 
 Action full_action(const HoleModel& model, Point from, const std::vector<Swing>& swings, std::size_t index) {
@@ -123,9 +129,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
     }
   }
   if (action.swing == 0 && action.carry_yd >= full.carry_yd) {
-    const auto same_club =
-        std::find_if(now.begin(), now.end(), [&](const Swing& swing) { return swing.club == was.club; });
-    const auto index = same_club == now.end() ? std::size_t{0} : static_cast<std::size_t>(same_club - now.begin());
+    const std::size_t index = index_of_club(now, was.club).value_or(0);
     const double to_hole = now[index].carry_for(distance, green);
     const Swing swing = played_down(now[index], to_hole);
     return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
@@ -137,14 +141,13 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
 
 std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action) {
   const Swing was = planned.swing_of(lie, action);
-  const std::vector<Swing>& swings = model.swings(lie);
-  const auto same_club =
-      std::find_if(swings.begin(), swings.end(), [&](const Swing& swing) { return swing.club == was.club; });
-  if (same_club == swings.end()) return std::nullopt;
+  const auto index = index_of_club(model.swings(lie), was.club);
+  if (!index) return std::nullopt;
+  const Swing& full = model.swings(lie)[*index];
   const double green = roll_on_green(model);
-  const double carry = same_club->carry_for(was.total_yd(green), green);
-  if (carry > same_club->carry_yd) return std::nullopt;
-  return Action{static_cast<int>(same_club - swings.begin()), carry, HoleModel::heading_of(was, action), 0};
+  const double carry = full.carry_for(was.total_yd(green), green);
+  if (carry > full.carry_yd) return std::nullopt;
+  return Action{static_cast<int>(*index), carry, HoleModel::heading_of(was, action), 0};
 }
 
 Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {

@@ -54,29 +54,35 @@ double judged_best(const PreparedHole& search, const PreparedHole& judge) {
   return better_plan(search.model, judge.model, habit).judged.at_tee;
 }
 
+// A resolution to search at with the one that goes with it to judge at.
+struct Meshes {
+  explicit Meshes(const Resolution& searched) : search(searched), judge(judging(searched)) {}
+
+  Mesh search, judge;
+};
+
 double play_hole(const Course& course, std::size_t i, const Player& player, const Baseline& baseline,
-                 const Resolution& resolution, Played played) {
-  const Mesh mesh(resolution);
-  const Mesh other_mesh(judging(resolution));
-  const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, mesh);
-  const PreparedHole judge(course.holes[i], course.firmness, middle_tee, player, baseline, other_mesh);
+                 const Meshes& meshes, Played played) {
+  const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, meshes.search);
+  const PreparedHole judge(course.holes[i], course.firmness, middle_tee, player, baseline, meshes.judge);
   return played == Played::habit ? habit_value(judge.model).at_tee : judged_best(hole, judge);
 }
 
 RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {
   const Course course = scenario_course();
   const Baseline baseline = baseline_of(player);
+  const Meshes meshes(resolution);
   RoundAt round;
   round.strokes.resize(course.holes.size());
   const auto begun = std::chrono::steady_clock::now();
   tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
     try {
-      round.strokes[i] = play_hole(course, i, player, baseline, resolution, played);
+      round.strokes[i] = play_hole(course, i, player, baseline, meshes, played);
     } catch (const CannotFinish&) {
       // As gain does it (finish_or_say_why).
       Resolution more_strikes = resolution;
       more_strikes.even_strikes = false;
-      round.strokes[i] = play_hole(course, i, player, baseline, more_strikes, played);
+      round.strokes[i] = play_hole(course, i, player, baseline, Meshes(more_strikes), played);
     }
   });
   round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();

@@ -15,6 +15,11 @@ struct Rest {
   bool replay = false;      // stroke and distance: played again from where it was struck
 };
 
+// Whether a ball ends in what golfers keep away from: a penalty, sand or trees.
+inline bool finds_trouble(const Rest& rest) {
+  return rest.penalty_strokes > 0 || rest.lie == Lie::bunker || rest.lie == Lie::recovery;
+}
+
 // Roll on a ground over roll on a normal fairway. Common practice, no source; see docs/model.md, "Roll".
 double roll_factor(Ground ground, Firmness firmness);
 

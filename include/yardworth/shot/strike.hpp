@@ -71,8 +71,7 @@ class EvenStrikes {
   // Deviate of the direction of node i of n; shift in 0..shifts - 1 tells where between its neighbours it lies. n
   // divides most().
   double direction_deviate(int i, int n, int shift) const {
-    const int step = most_ / n * shifts;
-    return deviates_[static_cast<std::size_t>(i * step + shift * (most_ / n))];
+    return deviates_[static_cast<std::size_t>((i * shifts + shift) * (most_ / n))];
   }
   static constexpr int shifts = 12;
 
