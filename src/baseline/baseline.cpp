@@ -1,4 +1,4 @@
-#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/baseline.hpp"
 
 // pchip of Boost 1.74 asks for ::isnan, which only the C header gives.
 #include <math.h>

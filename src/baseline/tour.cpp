@@ -1,4 +1,5 @@
-#include "yardworth/baseline/baseline.hpp"
+#include "baseline/published.hpp"
+#include "yardworth/baseline.hpp"
 
 namespace yardworth {
 

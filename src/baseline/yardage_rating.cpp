@@ -1,6 +1,7 @@
 #include <stdexcept>
 
-#include "yardworth/baseline/baseline.hpp"
+#include "baseline/published.hpp"
+#include "yardworth/baseline.hpp"
 
 namespace yardworth {
 

@@ -1,16 +1,17 @@
-#include "yardworth/gain/bands.hpp"
+#include "yardworth/bands.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <memory>
 
-#include "change.hpp"
-#include "command.hpp"
-#include "inputs.hpp"
-#include "options.hpp"
-#include "progress.hpp"
-#include "yardworth/report/bands_report.hpp"
+#include "cli/change.hpp"
+#include "cli/command.hpp"
+#include "cli/inputs.hpp"
+#include "cli/options.hpp"
+#include "cli/progress.hpp"
+#include "input/hazard_change.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -24,7 +25,7 @@ struct BandsOptions {
   std::vector<Gender> genders = {Gender::men, Gender::women};
   ChangeOptions change;
   HazardChanges hazards;
-  PlanChoice plan = PlanChoice::habit;
+  PolicyChoice policy = PolicyChoice::habit;
   int hole = 0;  // 0: none
   int threads = 0;
   OutputOptions output;
@@ -64,7 +65,7 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
   std::sort(request.tees.begin(), request.tees.end());
   request.change = options.change.in_yards(course.units);
   if (assumes_change(options)) request.change.driver_carry_yd = to_yards(default_driver, course.units);
-  request.plan = options.plan;
+  request.policy = options.policy;
   request.threads = options.threads;
   if (options.hole > static_cast<int>(course.holes.size())) {
     complaints += fmt::format("yardworth: --hole: found {}, expected a hole of {}, 1 to {}\n", options.hole,
@@ -164,8 +165,8 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
   add_change_options(*command, options->change,
                      "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
   add_hazard_options(*command, *options);
-  add_choice<PlanChoice>(
-      *command, "--plan", options->plan, {{"habit", PlanChoice::habit}, {"best", PlanChoice::best}},
+  add_choice<PolicyChoice>(
+      *command, "--plan", options->policy, {{"habit", PolicyChoice::habit}, {"best", PolicyChoice::best}},
       "habit: as most club golfers play, unless given; best: with the fewest expected strokes, which "
       "takes several times as long");
   add_threads_option(*command, options->threads);

@@ -1,6 +1,6 @@
-#include "change.hpp"
+#include "cli/change.hpp"
 
-#include "options.hpp"
+#include "cli/options.hpp"
 
 namespace yardworth::cli {
 

@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "yardworth/gain/gain.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth::cli {
 

@@ -1,11 +1,10 @@
-#include "yardworth/report/check.hpp"
-
 #include <fmt/format.h>
 
 #include <memory>
 
-#include "command.hpp"
-#include "yardworth/input/read.hpp"
+#include "cli/command.hpp"
+#include "yardworth/read.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {

@@ -1,4 +1,4 @@
-#include "command.hpp"
+#include "cli/command.hpp"
 
 #include <fmt/format.h>
 
@@ -8,7 +8,7 @@
 
 #include "input/fields.hpp"
 #include "version.hpp"
-#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth::cli {
 namespace {

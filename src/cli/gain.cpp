@@ -1,16 +1,16 @@
-#include "yardworth/gain/gain.hpp"
+#include "yardworth/gain.hpp"
 
 #include <fmt/format.h>
 
 #include <cmath>
 #include <memory>
 
-#include "change.hpp"
-#include "command.hpp"
-#include "inputs.hpp"
-#include "options.hpp"
-#include "progress.hpp"
-#include "yardworth/report/gain_report.hpp"
+#include "cli/change.hpp"
+#include "cli/command.hpp"
+#include "cli/inputs.hpp"
+#include "cli/options.hpp"
+#include "cli/progress.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -26,7 +26,7 @@ struct GainOptions {
   ChangeOptions change;
   std::optional<double> to, step;  // in the course's units
   Method method = Method::play;
-  PlanChoice plan = PlanChoice::both;
+  PolicyChoice policy = PolicyChoice::both;
   int threads = 0;
 };
 
@@ -61,7 +61,7 @@ void say_default_change(const GainOptions& options, Inputs& inputs) {
 GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
   const Progress progress(surroundings.progress);
   const Units units = inputs.course.units;
-  const GainRequest request{inputs.tee, change_of(options, units), options.method, options.plan, options.threads};
+  const GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
   GainReport report;
   report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
   if (options.to) {
@@ -109,9 +109,9 @@ void add_curve_options(CLI::App& command, GainOptions& options) {
 void add_way_options(CLI::App& command, GainOptions& options) {
   add_choice<Method>(command, "--method", options.method, {{"play", Method::play}, {"table", Method::table}},
                      "play: the player's own shots to the green, unless given; table: one tee shot, then the baseline");
-  add_choice<PlanChoice>(
-      command, "--plan", options.plan,
-      {{"both", PlanChoice::both}, {"habit", PlanChoice::habit}, {"best", PlanChoice::best}},
+  add_choice<PolicyChoice>(
+      command, "--plan", options.policy,
+      {{"both", PolicyChoice::both}, {"habit", PolicyChoice::habit}, {"best", PolicyChoice::best}},
       "habit: as most club golfers play; best: with the fewest expected strokes; both, unless given");
   add_threads_option(command, options.threads);
 }

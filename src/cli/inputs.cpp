@@ -1,15 +1,15 @@
-#include "inputs.hpp"
+#include "cli/inputs.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <stdexcept>
 
-#include "yardworth/core/file_output.hpp"
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/input/read.hpp"
+#include "core/file_output.hpp"
+#include "input/derived_table.hpp"
+#include "strategy/policy.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
-#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth::cli {
 namespace {

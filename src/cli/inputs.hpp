@@ -5,12 +5,12 @@
 #include <string>
 #include <vector>
 
-#include "command.hpp"
-#include "options.hpp"
-#include "yardworth/baseline/baseline.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/course/course.hpp"
-#include "yardworth/player/golfer.hpp"
+#include "cli/command.hpp"
+#include "cli/options.hpp"
+#include "yardworth/baseline.hpp"
+#include "yardworth/course.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth::cli {
 

@@ -9,8 +9,8 @@
 #include <string_view>
 #include <vector>
 
-#include "command.hpp"
-#include "yardworth/core/diagnostics.hpp"
+#include "cli/command.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace {
 

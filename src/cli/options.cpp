@@ -1,11 +1,11 @@
-#include "options.hpp"
+#include "cli/options.hpp"
 
 #include <cctype>
 #include <charconv>
 #include <cmath>
 
 #include "input/fields.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/text.hpp"
 
 namespace yardworth::cli {
 namespace {

@@ -1,16 +1,17 @@
+#include "yardworth/strategy.hpp"
+
 #include <fmt/format.h>
 
 #include <filesystem>
 #include <memory>
 
-#include "change.hpp"
-#include "command.hpp"
-#include "inputs.hpp"
-#include "options.hpp"
-#include "progress.hpp"
-#include "yardworth/core/file_output.hpp"
-#include "yardworth/gain/hole_strategy.hpp"
-#include "yardworth/report/strategy_report.hpp"
+#include "cli/change.hpp"
+#include "cli/command.hpp"
+#include "cli/inputs.hpp"
+#include "cli/options.hpp"
+#include "cli/progress.hpp"
+#include "core/file_output.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {

@@ -1,4 +1,4 @@
-#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/diagnostics.hpp"
 
 #include <fmt/format.h>
 

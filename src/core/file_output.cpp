@@ -1,4 +1,4 @@
-#include "yardworth/core/file_output.hpp"
+#include "core/file_output.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>

@@ -1,4 +1,4 @@
-#include "yardworth/core/plane.hpp"
+#include "core/plane.hpp"
 
 #include <algorithm>
 #include <boost/geometry.hpp>

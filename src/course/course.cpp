@@ -1,8 +1,10 @@
-#include "yardworth/course/course.hpp"
+#include "yardworth/course.hpp"
 
 #include <algorithm>
 #include <array>
 #include <utility>
+
+#include "course/set_up.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,8 +1,10 @@
-#include "yardworth/course/hole_map.hpp"
+#include "course/hole_map.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+
+#include "course/set_up.hpp"
 
 namespace yardworth {
 
@@ -107,8 +109,8 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   place_raster();
   fill_raster();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
-  measure_clearance(&Look::clearance_yd, false);
-  measure_clearance(&Look::trouble_yd, true);
+  measure_clearance(&GroundProbe::clearance_yd, false);
+  measure_clearance(&GroundProbe::trouble_yd, true);
 }
 
 void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
@@ -147,11 +149,11 @@ std::optional<double> HoleMap::edge_between(Point a, Point b) const {
   return from / (from - to);
 }
 
-HoleMap::Look HoleMap::look_closely(const Cell* cell, Point p) const {
+HoleMap::GroundProbe HoleMap::probe_closely(const Cell* cell, Point p) const {
   if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
   const Outline& outline = outlines_[cell->outline];
   // Past a corner a rolling ball may come to another edge soon: it is watched closely.
-  const std::uint8_t trouble_yd = outline.corner == Outline::Corner::none ? cell->look.trouble_yd : std::uint8_t{0};
+  const std::uint8_t trouble_yd = outline.corner == Outline::Corner::none ? cell->probe.trouble_yd : std::uint8_t{0};
   return {outline.has_inside(p) ? outline.inside : outline.outside, 0, trouble_yd};
 }
 
@@ -196,7 +198,7 @@ void HoleMap::fill_raster() {
         const double first = std::clamp(std::ceil(crossings[k] - 0.5), 0.0, static_cast<double>(columns_));
         const double end = std::clamp(std::ceil(crossings[k + 1] - 0.5), 0.0, static_cast<double>(columns_));
         for (auto column = static_cast<std::size_t>(first); column < static_cast<std::size_t>(end); ++column) {
-          cells_[row * columns_ + column].look.ground = area->ground;
+          cells_[row * columns_ + column].probe.ground = area->ground;
         }
       }
     }
@@ -287,7 +289,7 @@ bool HoleMap::join(Outline& outline, std::size_t area, Edge edge) {
 
 // Chessboard distance, in cells, to the nearest cell that an edge crosses or that is outside the raster; the ball may
 // be anywhere in its own cell, so one less is certain. Two passes, each with what the neighbours behind it know.
-void HoleMap::measure_clearance(std::uint8_t Look::*clearance, bool trouble_only) {
+void HoleMap::measure_clearance(std::uint8_t GroundProbe::*clearance, bool trouble_only) {
   std::vector<std::uint8_t> cells(cells_.size(), 0);  // distance of each; those on the rim keep 0
   const auto has_edge = [&](const Cell& cell) { return trouble_only ? cell.near_trouble : cell.outline != no_edge; };
   // Of the cell at `other` and those on both sides of it in its row, and of the one at `beside`.
@@ -307,7 +309,7 @@ void HoleMap::measure_clearance(std::uint8_t Look::*clearance, bool trouble_only
     }
   }
   for (std::size_t i = 0; i < cells.size(); ++i) {
-    cells_[i].look.*clearance = static_cast<std::uint8_t>(std::max(0, cells[i] - 1) * static_cast<int>(cell_yd));
+    cells_[i].probe.*clearance = static_cast<std::uint8_t>(std::max(0, cells[i] - 1) * static_cast<int>(cell_yd));
   }
 }
 

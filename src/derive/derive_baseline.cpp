@@ -1,4 +1,4 @@
-#include "yardworth/derive/derive_baseline.hpp"
+#include "derive/derive_baseline.hpp"
 
 #include <tbb/parallel_for.h>
 
@@ -7,10 +7,11 @@
 #include <set>
 #include <utility>
 
-#include "yardworth/derive/reference_hole.hpp"
-#include "yardworth/shot/short_game.hpp"
-#include "yardworth/strategy/best.hpp"
-#include "yardworth/strategy/strikes.hpp"
+#include "baseline/published.hpp"
+#include "derive/reference_hole.hpp"
+#include "shot/short_game.hpp"
+#include "strategy/policy_iteration.hpp"
+#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
@@ -85,26 +86,26 @@ std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& di
 }
 
 // Strikes that no search has seen; 89 keeps the sets apart on the lattice.
-Resolution judged(int set) {
-  Resolution resolution;
-  resolution.phase = (set + 1) * 89 % lattice_phases;
-  return resolution;
+Discretisation held_out(int set) {
+  Discretisation discretisation;
+  discretisation.lattice_offset = (set + 1) * 89 % lattice_offsets;
+  return discretisation;
 }
 
 struct Setting {
   const Player& golfer;
   const Baseline& near;
   const DeriveOptions& options;
-  StrikeLattices lattices = StrikeLattices(Resolution{});
+  StrikeLattices lattices = StrikeLattices(Discretisation{});
 
-  HoleModel model_of(const HoleMap& map, double length_yd, const Resolution& resolution) const {
-    return {map, map.tee(length_yd), golfer, near, lattices, resolution};
+  HoleModel model_of(const HoleMap& map, double length_yd, const Discretisation& discretisation) const {
+    return {map, map.tee(length_yd), golfer, near, lattices, discretisation};
   }
 };
 
 // Who derives a table has time for every strike.
-SearchOptions closely() {
-  SearchOptions options;
+PolicyIterationOptions closely() {
+  PolicyIterationOptions options;
   options.thin_tails = false;
   return options;
 }
@@ -119,23 +120,24 @@ void derive_lies(const Setting& setting, BaselineTable& table) {
   const std::vector<Sample> samples = samples_on(map, distances, set_up);
   std::set<StateId> corners;
   for (const Sample& sample : samples) {
-    const Settled settled = model.settle(sample.rest);
-    for (const auto state : settled.state) corners.insert(static_cast<StateId>(state));
+    const Continuation continuation = model.continuation(sample.rest);
+    for (const auto state : continuation.state) corners.insert(static_cast<StateId>(state));
   }
   const std::vector<StateId> roots(corners.begin(), corners.end());
-  const PlanValue begun = evaluate_from(model, roots, Plan(static_cast<std::size_t>(model.state_count())));
-  SearchOptions everywhere = closely();
+  const PolicyEvaluation warm_start =
+      evaluate_from(model, roots, Policy(static_cast<std::size_t>(model.state_count())));
+  PolicyIterationOptions everywhere = closely();
   everywhere.least_visits = 0.0;
-  const BestPlan best = find_best_plan(model, habit_of(model), begun, everywhere);
+  const BestPolicy best = find_best_policy(model, habit_of(model), warm_start, everywhere);
   std::vector<std::vector<double>> sums(lie_columns.size(), std::vector<double>(distances.size(), 0.0));
-  for (int set = 0; set < setting.options.judged_phases; ++set) {
-    const HoleModel judge = setting.model_of(map, length_yd, judged(set));
-    const PlanValue value = evaluate_from(judge, roots, best.exact.plan);
+  for (int set = 0; set < setting.options.held_out_offsets; ++set) {
+    const HoleModel judge = setting.model_of(map, length_yd, held_out(set));
+    const PolicyEvaluation value = evaluate_from(judge, roots, best.exact.policy);
     for (const Sample& sample : samples) {
-      sums[sample.column][sample.distance] += judge.settle(sample.rest).worth(value.value);
+      sums[sample.column][sample.distance] += judge.continuation(sample.rest).worth(value.value);
     }
   }
-  const double samples_each = 2.0 * setting.options.judged_phases;
+  const double samples_each = 2.0 * setting.options.held_out_offsets;
   for (std::size_t column = 0; column < lie_columns.size(); ++column) {
     for (std::size_t i = 0; i < distances.size(); ++i) {
       append(table.*lie_columns[column].column, distances[i], sums[column][i] / samples_each);
@@ -147,14 +149,14 @@ double derive_tee(const Setting& setting, double length_yd) {
   const HoleMap map(reference_hole(length_yd, set_up_of(setting.golfer.band)), Firmness::normal);
   const HoleModel model = setting.model_of(map, length_yd, {});
   const ActionOf habit = habit_of(model);
-  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit), closely());
+  const BestPolicy best = find_best_policy(model, habit, evaluate_policy(model, habit), closely());
   double sum = 0.0;
-  for (int set = 0; set < setting.options.judged_phases; ++set) {
-    const HoleModel judge = setting.model_of(map, length_yd, judged(set));
+  for (int set = 0; set < setting.options.held_out_offsets; ++set) {
+    const HoleModel judge = setting.model_of(map, length_yd, held_out(set));
     sum +=
-        evaluate_from(judge, {judge.tee_state()}, best.exact.plan).value[static_cast<std::size_t>(judge.tee_state())];
+        evaluate_from(judge, {judge.tee_state()}, best.exact.policy).value[static_cast<std::size_t>(judge.tee_state())];
   }
-  return sum / setting.options.judged_phases;
+  return sum / setting.options.held_out_offsets;
 }
 
 }  // namespace
@@ -199,8 +201,8 @@ ApproachResult approach_from(const Player& golfer, double distance_yd) {
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
   // The habit asks no baseline.
   const Baseline any(tour_table());
-  const StrikeLattices lattices{Resolution{}};
-  const HoleModel model(map, map.tee(length_yd), golfer, any, lattices, Resolution{});
+  const StrikeLattices lattices{Discretisation{}};
+  const HoleModel model(map, map.tee(length_yd), golfer, any, lattices, Discretisation{});
   const Point from = model.pin() + Point{0.0, -distance_yd};
   const Action action = habit_action(model, Lie::fairway, from);
   const Swing swing = model.swing_of(Lie::fairway, action);

@@ -1,10 +1,10 @@
-#include "yardworth/derive/drive_spread.hpp"
+#include "derive/drive_spread.hpp"
 
 #include <boost/math/distributions/students_t.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <cmath>
 
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 

@@ -1,4 +1,4 @@
-#include "yardworth/derive/fit_skills.hpp"
+#include "derive/fit_skills.hpp"
 
 #include <fmt/format.h>
 
@@ -8,13 +8,15 @@
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
 
+#include "baseline/published.hpp"
+#include "derive/derive_baseline.hpp"
+#include "derive/drive_spread.hpp"
 #include "derive/least_squares.hpp"
-#include "yardworth/derive/derive_baseline.hpp"
-#include "yardworth/derive/drive_spread.hpp"
-#include "yardworth/derive/scores.hpp"
-#include "yardworth/shot/putting.hpp"
-#include "yardworth/shot/short_game.hpp"
-#include "yardworth/strategy/plan.hpp"
+#include "derive/scores.hpp"
+#include "player/skill.hpp"
+#include "shot/putting.hpp"
+#include "shot/short_game.hpp"
+#include "strategy/policy.hpp"
 
 namespace yardworth {
 
@@ -217,8 +219,8 @@ std::array<double, 4> full_shots_at_seam(const BaselineTable& derived) {
 }
 
 // Stage 2. The numbers of a tour golfer that the tour table pins, as factors of a first guess.
-Skill tour_skill(const Skill& begun, const std::vector<double>& x) {
-  Skill skill = begun;
+Skill tour_skill(const Skill& warm_start, const std::vector<double>& x) {
+  Skill skill = warm_start;
   skill.driver_roll_yd = driver_total_yd(tour_index, Gender::men) * driver_roll_share(tour_index);
   skill.driver_carry_yd = driver_total_yd(tour_index, Gender::men) - skill.driver_roll_yd;
   skill.wedge_direction_sd_rad = radians(2.1 * x[0]);
@@ -252,14 +254,14 @@ std::size_t tour_residual_count() {
          3 * cells.short_game.size() + seam_lies.size() + 2 + tour_parameters;
 }
 
-std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>& x) {
+std::vector<double> tour_residuals(const Skill& warm_start, const std::vector<double>& x) {
   const FittedCells cells;
   const Baseline published(tour_table());
   DeriveOptions options;
   options.near = tour_table();
   for (double yards = 60.0; yards <= 500.0; yards += 20.0) options.distances_yd.push_back(yards);
   options.tee_lengths_yd = cells.tee;
-  Player golfer = standard_player(tour_skill(begun, x), Gender::men);
+  Player golfer = standard_player(tour_skill(warm_start, x), Gender::men);
   golfer.band = Band::tour;
   BaselineTable found;
   try {
@@ -303,10 +305,10 @@ std::vector<double> tour_residuals(const Skill& begun, const std::vector<double>
 }
 
 LeastSquares fit_tour(SkillModel& model) {
-  const Skill begun = model.tour;
-  LeastSquares found = least_squares([&](const std::vector<double>& x) { return tour_residuals(begun, x); },
+  const Skill warm_start = model.tour;
+  LeastSquares found = least_squares([&](const std::vector<double>& x) { return tour_residuals(warm_start, x); },
                                      std::vector<double>(tour_parameters, 1.0), 0.05, 300);
-  model.tour = tour_skill(begun, found.parameters);
+  model.tour = tour_skill(warm_start, found.parameters);
   return found;
 }
 
@@ -330,7 +332,7 @@ double better_half(const Skill& skill, const Rated& rated) {
   constexpr std::uint64_t seed = 1;
   const Player golfer = standard_player(skill, rated.gender);
   DeriveOptions options = all_distances();
-  options.judged_phases = 1;
+  options.held_out_offsets = 1;
   options.tee_lengths_yd.clear();
   const BaselineTable near = derive_baseline(golfer, options);
   return simulate_scores(golfer, near, standard_lengths_yd(rated.length_yd), twenties, seed).better_half;
@@ -364,7 +366,7 @@ double root_of(const std::function<double(double)>& rising, double low, double h
 void fit_seam(SkillModel& model, Gender gender, std::size_t row) {
   DeriveOptions options;
   options.distances_yd = {seam_yd, 300.0};
-  options.judged_phases = 1;
+  options.held_out_offsets = 1;
   const double index = row_indexes[row];
   const Skill skill = model.of(index, gender);
   const Putting putting(skill.putting);
@@ -389,11 +391,11 @@ void fit_seams(SkillModel& model, Gender gender, std::initializer_list<std::size
 // Stage 5. What a number of scratch or bogey golfers must be for the level of the published yardage rating; `settle`
 // fits again what depends on it. How far it is missed.
 double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated,
-                     const std::function<void()>& settle) {
+                     const std::function<void()>& continuation) {
   const double rating = yardage_rating(band, rated.gender).strokes(rated.length_yd);
   const auto over = [&](double value) {
     model.*number = value;
-    settle();
+    continuation();
     return better_half(model.rated(band, rated.gender), rated) - rating;
   };
   // Secants: nearly a straight line.

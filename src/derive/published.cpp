@@ -1,4 +1,4 @@
-#include "yardworth/derive/published.hpp"
+#include "baseline/published.hpp"
 
 #include <fmt/format.h>
 
@@ -6,12 +6,13 @@
 #include <cmath>
 #include <utility>
 
-#include "yardworth/derive/derive_baseline.hpp"
-#include "yardworth/derive/drive_spread.hpp"
-#include "yardworth/derive/fit_skills.hpp"
-#include "yardworth/derive/scores.hpp"
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/shot/putting.hpp"
+#include "derive/derive_baseline.hpp"
+#include "derive/drive_spread.hpp"
+#include "derive/fit_skills.hpp"
+#include "derive/published.hpp"
+#include "derive/scores.hpp"
+#include "input/derived_table.hpp"
+#include "shot/putting.hpp"
 
 namespace yardworth {
 

@@ -1,6 +1,8 @@
-#include "yardworth/derive/reference_hole.hpp"
+#include "derive/reference_hole.hpp"
 
 #include <algorithm>
+
+#include "course/set_up.hpp"
 
 namespace yardworth {
 

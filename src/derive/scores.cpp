@@ -1,4 +1,4 @@
-#include "yardworth/derive/scores.hpp"
+#include "derive/scores.hpp"
 
 #include <tbb/parallel_for.h>
 
@@ -6,10 +6,11 @@
 #include <cmath>
 #include <numeric>
 
-#include "yardworth/derive/reference_hole.hpp"
-#include "yardworth/shot/short_game.hpp"
-#include "yardworth/strategy/best.hpp"
-#include "yardworth/strategy/simulate.hpp"
+#include "baseline/published.hpp"
+#include "derive/reference_hole.hpp"
+#include "shot/short_game.hpp"
+#include "strategy/policy_iteration.hpp"
+#include "strategy/simulate.hpp"
 
 namespace yardworth {
 
@@ -21,12 +22,12 @@ constexpr std::size_t rounds_kept = 20;
 std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const StrikeLattices& lattices,
                              double length_yd, const FinishFrom& finish_from, std::size_t rounds, std::uint64_t seed) {
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
-  const HoleModel model(map, map.tee(length_yd), golfer, near, lattices, Resolution{});
+  const HoleModel model(map, map.tee(length_yd), golfer, near, lattices, Discretisation{});
   const ActionOf habit = habit_of(model);
-  SearchOptions closely;
+  PolicyIterationOptions closely;
   closely.thin_tails = false;
-  const BestPlan best = find_best_plan(model, habit, evaluate_plan(model, habit), closely);
-  const ActionAt play = plan_at(model, best.exact.plan);
+  const BestPolicy best = find_best_policy(model, habit, evaluate_policy(model, habit), closely);
+  const ActionAt play = policy_at(model, best.exact.policy);
   RandomEngine engine(seed);
   std::vector<int> strokes(rounds);
   for (int& round : strokes) round = play_hole(model, play, finish_from, engine);
@@ -69,7 +70,7 @@ ScoreSummary simulate_scores(const Player& golfer, const BaselineTable& near, co
     return short_game.draw_strokes(lie, distance_yd, engine);
   };
   const Baseline baseline(near);
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   const std::size_t rounds = static_cast<std::size_t>(twenties) * rounds_kept;
   std::vector<std::vector<int>> holes(lengths_yd.size());
   tbb::parallel_for(std::size_t{0}, lengths_yd.size(), [&](std::size_t i) {

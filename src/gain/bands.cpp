@@ -1,4 +1,4 @@
-#include "yardworth/gain/bands.hpp"
+#include "yardworth/bands.hpp"
 
 #include <fmt/format.h>
 
@@ -9,8 +9,11 @@
 #include <stdexcept>
 #include <utility>
 
-#include "gain/plans.hpp"
-#include "yardworth/input/derived_table.hpp"
+#include "gain/bag_places.hpp"
+#include "gain/policies.hpp"
+#include "gain/tee_guideline.hpp"
+#include "input/derived_table.hpp"
+#include "input/hazard_change.hpp"
 
 namespace yardworth {
 
@@ -40,11 +43,11 @@ struct Round {
   std::string failure;
 };
 
-void reckon(Round& round, PlanChoice plan) {
+void reckon(Round& round, PolicyChoice policy) {
   GainRequest request;
   request.tee = round.tee;
   request.change = round.change;
-  request.plan = plan;
+  request.policy = policy;
   request.threads = 1;
   request.describe_play = true;
   try {
@@ -57,7 +60,7 @@ void reckon(Round& round, PlanChoice plan) {
 // Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
 void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
   const std::vector<double> alike(rounds.size(), 1.0);
-  work_in_parallel(request.threads, alike, [&](std::size_t i) { reckon(rounds[i], request.plan); });
+  work_in_parallel(request.threads, alike, [&](std::size_t i) { reckon(rounds[i], request.policy); });
 }
 
 void require_carries_of(const Golfer& golfer, const DistanceChange& change) {
@@ -88,7 +91,7 @@ void scale_to_one(ClubShares& shares) {
   for (auto& [club, share] : shares) share /= sum;
 }
 
-RoundPlay round_play(const Player& player, const PlanGain& gain, TeeShotResult HoleGain::*tee_shot,
+RoundPlay round_play(const Player& player, const PolicyGain& gain, TeeShotResult HoleGain::*tee_shot,
                      std::optional<HolePlay> HoleGain::*hole_play) {
   RoundPlay play;
   ClubShares second;
@@ -132,7 +135,7 @@ BandOnTee band_on_tee(const Round& round, const Round* with_change, const BagPla
   on_tee.cannot_finish = round.failure;
   if (with_change != nullptr && on_tee.cannot_finish.empty()) on_tee.cannot_finish = with_change->failure;
   if (!on_tee.cannot_finish.empty()) return on_tee;
-  const PlanGain& gain = round.gain->answer();
+  const PolicyGain& gain = round.gain->answer();
   const Player& player = round.golfer->player;
   on_tee.before = round_play(player, gain, &HoleGain::before, &HoleGain::play_before);
   on_tee.after = round_play(player, gain, &HoleGain::after, &HoleGain::play_after);
@@ -318,8 +321,8 @@ BandsResult compute_bands(const Course& course, const BandsRequest& request) {
   result.tees = describe_tees(course, work.tees);
   result.longest_tee = course.tees[longest_tee].name;
   result.change = request.change;
-  result.plan = request.plan;
-  result.replanning_computed = request.plan != PlanChoice::habit;
+  result.policy = request.policy;
+  result.replanning_computed = request.policy != PolicyChoice::habit;
   result.holes = static_cast<int>(course.holes.size());
   put_golfers(work, result);
   for (std::size_t i = 0; i < work.golfers.size(); ++i) {

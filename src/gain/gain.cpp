@@ -1,4 +1,4 @@
-#include "yardworth/gain/gain.hpp"
+#include "yardworth/gain.hpp"
 
 #include <fmt/format.h>
 
@@ -6,9 +6,10 @@
 #include <cmath>
 #include <utility>
 
-#include "gain/plans.hpp"
-#include "yardworth/gain/plan_change.hpp"
-#include "yardworth/gain/tee_shot.hpp"
+#include "gain/hole_play.hpp"
+#include "gain/policies.hpp"
+#include "gain/policy_change.hpp"
+#include "gain/tee_shot.hpp"
 
 namespace yardworth {
 
@@ -20,27 +21,27 @@ struct Setting {
   const Baseline& baseline;
   const GainRequest& request;
   Units units;
-  StrikeLattices lattices = StrikeLattices(searching());
+  StrikeLattices lattices = StrikeLattices(search_grid());
 };
 
 ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
   return [&model, action_from](StateId state) { return action_from(model.lie_of(state), model.place_of(state)); };
 }
 
-// The habit of a golfer who keeps the tee club of the plan before.
+// The habit of a golfer who keeps the tee club of the policy before.
 ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
   return
       [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
 }
 
-// The habit as a plan follows it: from places where that stays with a shot played before the clubs changed, that one.
-ActionFrom habit_as_followed(const HoleModel& model, const Plan& plan) {
+// The habit as a policy follows it: from places where that stays with a shot played before the clubs changed, that one.
+ActionFrom habit_as_followed(const HoleModel& model, const Policy& policy) {
   return [&](Lie lie, Point from) {
-    if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
+    if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
     const StateId near = model.nearest_state(lie, from);
-    const Action& planned = plan[static_cast<std::size_t>(near)];
+    const Action& planned = policy[static_cast<std::size_t>(near)];
     const bool stays = planned.swing >= 0 && !(planned == habit_action(model, lie, model.place_of(near)));
-    return stays ? action_near(model, plan, lie, from) : habit_action(model, lie, from);
+    return stays ? action_near(model, policy, lie, from) : habit_action(model, lie, from);
   };
 }
 
@@ -55,12 +56,12 @@ void describe_tee_shots(const HoleModels& models, const Golfers& golfers, const 
   gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
 }
 
-// The habit plan before, evaluated: a value of its own, and where the search for the best plan begins.
-PlanValue evaluate_habit(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
+// The habit policy before, evaluated: a value of its own, and where the search for the best policy begins.
+PolicyEvaluation evaluate_habit(const HoleModel& model) { return evaluate_policy(model, habit_of(model)); }
 
 // How the hole is played before and after, and how much its strokes vary.
-void describe_plays(const Setting& setting, const HoleModels& models, const PlanValue& before,
-                    const ActionFrom& from_before, const PlanValue& after, const ActionFrom& from_after,
+void describe_plays(const Setting& setting, const HoleModels& models, const PolicyEvaluation& before,
+                    const ActionFrom& from_before, const PolicyEvaluation& after, const ActionFrom& from_after,
                     HoleGain& gain) {
   if (!setting.request.describe_play) {
     if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(models.before, before);
@@ -82,7 +83,7 @@ TableShot shot_by_table(const Setting& setting, const HoleModel& model, const Pl
   return {action, table_strokes(model, setting.baseline, nodes)};
 }
 
-// The tee shot of a plan followed with other clubs: where the table likes it better, the one played before.
+// The tee shot of a policy followed with other clubs: where the table likes it better, the one played before.
 TableShot follow_by_table(const Setting& setting, const HoleModel& model, const Player& player,
                           const HoleModel& before_model, const TableShot& before) {
   const Action now = follow_action(model, before_model, Lie::tee, model.tee(), before.action);
@@ -109,57 +110,58 @@ HoleGain table_gain(const Setting& setting, const HoleModels& models, HoleGain g
 
 // The habit before and after the change.
 struct HabitValues {
-  PlanValue before, after;
+  PolicyEvaluation before, after;
 };
 
-HabitValues habit_gain(const Setting& setting, const HoleModels& models, PlanValue value_before, HoleGain& gain) {
+HabitValues habit_gain(const Setting& setting, const HoleModels& models, PolicyEvaluation value_before,
+                       HoleGain& gain) {
   const HoleModel& before = models.before;
   const auto tee = static_cast<std::size_t>(before.tee_state());
-  const Action tee_before = value_before.plan[tee];
+  const Action tee_before = value_before.policy[tee];
   const auto follow = [&](const HoleModel& model) {
     return by_place(model,
                     habit_with_tee_shot(model, follow_action(model, before, Lie::tee, before.tee(), tee_before)));
   };
-  FollowedPlan followed = follow_plan(setting.golfers, models, value_before, follow);
-  const PlanValue& after = followed.all_longer;
+  FollowedPolicy followed = follow_policy(setting.golfers, models, value_before, follow);
+  const PolicyEvaluation& after = followed.all_longer;
   gain.strokes = {value_before.at_tee, followed.driver_longer.at_tee, after.at_tee, after.at_tee};
   const ActionFrom from_before = habit_with_tee_shot(before, tee_before);
-  const ActionFrom from_after = habit_as_followed(models.after, after.plan);
-  describe_tee_shots(models, setting.golfers, tee_before, from_before, after.plan[tee], from_after, gain);
-  // With both plans the answer is the best one.
-  if (setting.request.plan == PlanChoice::habit) {
+  const ActionFrom from_after = habit_as_followed(models.after, after.policy);
+  describe_tee_shots(models, setting.golfers, tee_before, from_before, after.policy[tee], from_after, gain);
+  // With both policies the answer is the best one.
+  if (setting.request.policy == PolicyChoice::habit) {
     describe_plays(setting, models, value_before, from_before, after, from_after, gain);
   }
   return {std::move(value_before), std::move(followed.all_longer)};
 }
 
-HoleGain best_gain(const Setting& setting, const HoleModels& models, PlanValue habit_before,
-                   const PlanValue* habit_after, HoleGain gain) {
+HoleGain best_gain(const Setting& setting, const HoleModels& models, PolicyEvaluation habit_before,
+                   const PolicyEvaluation* habit_after, HoleGain gain) {
   const Golfers& golfers = setting.golfers;
   const HoleModel& before = models.before;
-  const JudgedPlan planned_before = plan_before(models, std::move(habit_before));
-  const PlanValue& best_before = planned_before.judged;
-  const Plan& plan = best_before.plan;
-  const auto follow = [&](const HoleModel& model) { return followed(model, before, plan); };
+  const FoundPolicy planned_before = policy_before(models, std::move(habit_before));
+  const PolicyEvaluation& best_before = planned_before.held_out;
+  const Policy& policy = best_before.policy;
+  const auto follow = [&](const HoleModel& model) { return followed(model, before, policy); };
   // With other irons hardly a swing is that of before, but many are those of the habit.
-  FollowedPlan kept = follow_plan(golfers, models, best_before, follow, golfers.no_irons() ? nullptr : habit_after);
+  FollowedPolicy kept = follow_policy(golfers, models, best_before, follow, golfers.no_irons() ? nullptr : habit_after);
   gain.strokes = {best_before.at_tee, kept.driver_longer.at_tee, kept.all_longer.at_tee, kept.all_longer.at_tee};
   const auto tee = static_cast<std::size_t>(before.tee_state());
-  const Action kept_tee = kept.all_longer.plan[tee];
-  std::optional<PlanValue> planned;  // afresh
+  const Action kept_tee = kept.all_longer.policy[tee];
+  std::optional<PolicyEvaluation> planned;  // afresh
   if (!golfers.no_driver() || !golfers.no_irons()) {
-    planned = plan_after(models, planned_before, std::move(kept.all_longer)).judged;
+    planned = policy_after(models, planned_before, std::move(kept.all_longer)).held_out;
     gain.strokes.replanned = std::min(gain.strokes.all_longer, planned->at_tee);
   }
-  const PlanValue& planned_after = planned ? *planned : best_before;
-  const Plan& plan_after = planned_after.plan;
-  describe_plays(setting, models, best_before, near_plan(before, plan), planned_after,
-                 near_plan(models.after, plan_after), gain);
-  describe_tee_shots(models, golfers, plan[tee], near_plan(before, plan), plan_after[tee],
-                     near_plan(models.after, plan_after), gain);
-  gain.plan_change =
-      explain_plan_change({before, golfers.before, plan[tee]}, {models.after, golfers.all_longer, kept_tee},
-                          {models.after, golfers.all_longer, plan_after[tee]}, setting.units);
+  const PolicyEvaluation& planned_after = planned ? *planned : best_before;
+  const Policy& policy_after = planned_after.policy;
+  describe_plays(setting, models, best_before, near_policy(before, policy), planned_after,
+                 near_policy(models.after, policy_after), gain);
+  describe_tee_shots(models, golfers, policy[tee], near_policy(before, policy), policy_after[tee],
+                     near_policy(models.after, policy_after), gain);
+  gain.policy_change =
+      explain_policy_change({before, golfers.before, policy[tee]}, {models.after, golfers.all_longer, kept_tee},
+                            {models.after, golfers.all_longer, policy_after[tee]}, setting.units);
   return gain;
 }
 
@@ -169,9 +171,9 @@ struct BothGains {
   std::string failure;  // why the hole cannot be finished
 };
 
-BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, const Resolution& resolution) {
+BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, const Discretisation& discretisation) {
   const HoleModels models(map, map.tee(hole.length_yd[setting.request.tee]), setting.golfers, setting.baseline,
-                          setting.lattices, resolution);
+                          setting.lattices, discretisation);
   HoleGain gain;
   gain.number = hole.number;
   gain.par = hole.par;
@@ -182,9 +184,9 @@ BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, 
     return both;
   }
   HabitValues habit{evaluate_habit(models.before), {}};
-  const bool habit_asked = setting.request.plan != PlanChoice::best;
+  const bool habit_asked = setting.request.policy != PolicyChoice::best;
   if (habit_asked) habit = habit_gain(setting, models, std::move(habit.before), both.habit.emplace(gain));
-  if (setting.request.plan != PlanChoice::habit) {
+  if (setting.request.policy != PolicyChoice::habit) {
     both.best = best_gain(setting, models, std::move(habit.before), habit_asked ? &habit.after : nullptr, gain);
   }
   return both;
@@ -193,9 +195,9 @@ BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, 
 BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness) {
   const HoleMap map(hole, firmness);
   BothGains both;
-  both.failure =
-      finish_or_say_why(map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
-                        [&](const Resolution& resolution) { both = gain_on(setting, hole, map, resolution); });
+  both.failure = finish_or_say_why(
+      map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
+      [&](const Discretisation& discretisation) { both = gain_on(setting, hole, map, discretisation); });
   return both;
 }
 
@@ -219,8 +221,8 @@ std::vector<BothGains> all_holes(const Course& course, const Setting& setting) {
   return holes;
 }
 
-std::optional<PlanGain> gather(const std::vector<BothGains>& holes, std::optional<HoleGain> BothGains::*which) {
-  PlanGain gain;
+std::optional<PolicyGain> gather(const std::vector<BothGains>& holes, std::optional<HoleGain> BothGains::*which) {
+  PolicyGain gain;
   for (const BothGains& hole : holes) {
     if (!(hole.*which)) return std::nullopt;
     gain.holes.push_back(*(hole.*which));
@@ -258,8 +260,8 @@ std::vector<std::string> notes_of(const GainRequest& request, const Golfers& gol
 
 std::string_view name(Method method) { return method == Method::table ? "table" : "play"; }
 
-std::string_view name(PlanChoice plan) {
-  return plan == PlanChoice::habit ? "habit" : plan == PlanChoice::best ? "best" : "both";
+std::string_view name(PolicyChoice policy) {
+  return policy == PolicyChoice::habit ? "habit" : policy == PolicyChoice::best ? "best" : "both";
 }
 
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
@@ -270,7 +272,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   GainResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);
   result.method = request.method;
-  result.plan = request.method == Method::table ? PlanChoice::habit : request.plan;
+  result.policy = request.method == Method::table ? PolicyChoice::habit : request.policy;
   result.change = request.change;
   if (const auto reference = reference_iron(player)) result.reference_iron = player.clubs[*reference].name;
   result.habit = gather(holes, &BothGains::habit);
@@ -290,7 +292,7 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
     GainRequest here = request;
     here.change.driver_carry_yd = i * step_yd;
     here.change.irons_carry_yd = irons_per_yard * here.change.driver_carry_yd;
-    if (here.plan == PlanChoice::both) here.plan = PlanChoice::best;
+    if (here.policy == PolicyChoice::both) here.policy = PolicyChoice::best;
     // A point is four values: what else a gain tells would be worked out for nothing.
     here.describe_play = here.spread_of_score = false;
     curve.push_back({here.change, compute_gain(course, player, baseline, here).answer().round});

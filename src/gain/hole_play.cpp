@@ -1,4 +1,4 @@
-#include "yardworth/gain/hole_play.hpp"
+#include "gain/hole_play.hpp"
 
 #include <algorithm>
 #include <array>
@@ -7,8 +7,8 @@
 #include <span>
 #include <utility>
 
-#include "gain/plans.hpp"
-#include "yardworth/strategy/strikes.hpp"
+#include "gain/policies.hpp"
+#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
@@ -16,44 +16,46 @@ namespace {
 
 // Balls that come to a state less often than this, of one struck from the tee, are left out: a hundred such states
 // change no probability by more than a hundredth, most of them by nothing.
-constexpr double rare_ball = 1e-4;
+constexpr double rare_visits = 1e-4;
 constexpr int most_strokes = 200;
 
 double distance_left(const HoleModel& model, Point at) { return distance_yd(at, model.pin()); }
 
-bool is_planned(const PlanValue& planned, StateId state) {
-  return planned.plan[static_cast<std::size_t>(state)].swing >= 0;
+bool has_action(const PolicyEvaluation& planned, StateId state) {
+  return planned.policy[static_cast<std::size_t>(state)].swing >= 0;
 }
 
 // Balls by state, of one struck from the tee.
-using Balls = std::vector<double>;
+using VisitsByState = std::vector<double>;
 
-double sum_of(const Balls& balls) {
+double sum_of(const VisitsByState& visits_here) {
   double sum = 0.0;
-  for (const double ball : balls) sum += ball;
+  for (const double ball : visits_here) sum += ball;
   return sum;
 }
 
-Balls no_balls(const HoleModel& model) { return Balls(static_cast<std::size_t>(model.state_count()), 0.0); }
-
-// Where the balls of one state go under its row.
-void send(const PlanValue& planned, StateId state, double balls, Balls& to) {
-  const Transition& row = *planned.rows[static_cast<std::size_t>(state)];
-  to[static_cast<std::size_t>(state)] += balls * row.replay;
-  for (const auto& [other, share] : row.to) to[static_cast<std::size_t>(other)] += balls * share;
+VisitsByState no_visits(const HoleModel& model) {
+  return VisitsByState(static_cast<std::size_t>(model.state_count()), 0.0);
 }
 
-// Where the strikes of a state end under the plan. Struck once, since every question comes to the same states.
+// Where the balls of one state go under its row.
+void send(const PolicyEvaluation& planned, StateId state, double visits_here, VisitsByState& to) {
+  const Transition& row = *planned.rows[static_cast<std::size_t>(state)];
+  to[static_cast<std::size_t>(state)] += visits_here * row.replay;
+  for (const auto& [other, share] : row.to) to[static_cast<std::size_t>(other)] += visits_here * share;
+}
+
+// Where the strikes of a state end under the policy. Struck once, since every question comes to the same states.
 struct Outcome {
   Rest rest;
-  Settled settled;
+  Continuation continuation;
   double weight = 0.0;
 };
 
 class Outcomes {
  public:
   // All are kept in `store`, whose memory serves one hole after the other.
-  Outcomes(const HoleModel& model, const PlanValue& planned, std::vector<Outcome>& store)
+  Outcomes(const HoleModel& model, const PolicyEvaluation& planned, std::vector<Outcome>& store)
       : model_(model), planned_(planned), store_(store), places_(static_cast<std::size_t>(model.state_count())) {
     store_.clear();
   }
@@ -64,9 +66,9 @@ class Outcomes {
     if (count == 0) {
       first = store_.size();
       const auto index = static_cast<std::size_t>(state);
-      for_each_strike(model_, state, planned_.plan[index], planned_.rows[index]->stride,
+      for_each_strike(model_, state, planned_.policy[index], planned_.rows[index]->stride,
                       [&](const Rest& rest, double weight) {
-                        store_.push_back({rest, model_.settle(rest), weight});
+                        store_.push_back({rest, model_.continuation(rest), weight});
                       });
       count = store_.size() - first;
     }
@@ -75,7 +77,7 @@ class Outcomes {
 
  private:
   const HoleModel& model_;
-  const PlanValue& planned_;
+  const PolicyEvaluation& planned_;
   std::vector<Outcome>& store_;
   std::vector<std::pair<std::size_t, std::size_t>> places_;  // by state: where in the store, and how many
 };
@@ -87,18 +89,18 @@ std::vector<Outcome>& store_of_thread() {
 
 }  // namespace
 
-std::vector<double> expected_visits(const HoleModel& model, const PlanValue& planned) {
+std::vector<double> expected_visits(const HoleModel& model, const PolicyEvaluation& planned) {
   constexpr double gone = 1e-9;
-  Balls visits = no_balls(model);
-  Balls here = no_balls(model);
+  VisitsByState visits = no_visits(model);
+  VisitsByState here = no_visits(model);
   here[static_cast<std::size_t>(model.tee_state())] = 1.0;
   for (int stroke = 0; stroke < most_strokes && sum_of(here) > gone; ++stroke) {
-    Balls next = no_balls(model);
+    VisitsByState next = no_visits(model);
     for (StateId state = 0; state < model.state_count(); ++state) {
-      const double balls = here[static_cast<std::size_t>(state)];
-      if (balls <= 0.0) continue;
-      visits[static_cast<std::size_t>(state)] += balls;
-      send(planned, state, balls, next);
+      const double visits_here = here[static_cast<std::size_t>(state)];
+      if (visits_here <= 0.0) continue;
+      visits[static_cast<std::size_t>(state)] += visits_here;
+      send(planned, state, visits_here, next);
     }
     here = std::move(next);
   }
@@ -127,23 +129,23 @@ double short_game_variance(double expected) {
   return std::lerp(a.variance, b.variance, share);
 }
 
-double strokes_variance(const HoleModel& model, const PlanValue& planned, VarianceOf short_game_spread) {
+double strokes_variance(const HoleModel& model, const PolicyEvaluation& planned, VarianceOf short_game_spread) {
   const std::vector<double> value = filled_values(model, planned.value);
   const std::vector<double> visits = expected_visits(model, planned);
   double variance = 0.0;
   for (StateId state = 0; state < model.state_count(); ++state) {
     const auto index = static_cast<std::size_t>(state);
-    if (visits[index] < rare_ball || !is_planned(planned, state)) continue;
+    if (visits[index] < rare_visits || !has_action(planned, state)) continue;
     double mean = 0.0;
     double squares = 0.0;
     double short_game = 0.0;
     // A spread to a hundredth is all that is asked for, and few strikes tell that.
     const int stride = model.fitting_stride(state, largest_lattice_stride);
-    for_each_strike(model, state, planned.plan[index], stride, [&](const Rest& rest, double weight) {
-      const Settled settled = model.settle(rest);
-      double worth = settled.worth(value);
-      if (settled.kind == Settled::Kind::replay) worth += value[index];
-      if (settled.kind == Settled::Kind::holed) {
+    for_each_strike(model, state, planned.policy[index], stride, [&](const Rest& rest, double weight) {
+      const Continuation continuation = model.continuation(rest);
+      double worth = continuation.worth(value);
+      if (continuation.kind == Continuation::Kind::replay) worth += value[index];
+      if (continuation.kind == Continuation::Kind::holed) {
         short_game += weight * short_game_spread(worth - rest.penalty_strokes);
       }
       mean += weight * worth;
@@ -201,17 +203,17 @@ class GreenFromShortGame {
 // Balls by state and strokes taken so far, followed until they are on the green or out of strokes.
 class Regulation {
  public:
-  Regulation(const HoleModel& model, const PlanValue& planned, int par, Outcomes& outcomes)
+  Regulation(const HoleModel& model, const PolicyEvaluation& planned, int par, Outcomes& outcomes)
       : model_(model), planned_(planned), outcomes_(outcomes), near_(model), last_(par - 2) {
-    for (int taken = 0; taken < last_; ++taken) balls_.push_back(no_balls(model));
+    for (int taken = 0; taken < last_; ++taken) balls_.push_back(no_visits(model));
     balls_.front()[static_cast<std::size_t>(model.tee_state())] = 1.0;
   }
 
   double green() {
     for (int taken = 0; taken < last_; ++taken) {
       for (StateId state = 0; state < model_.state_count(); ++state) {
-        const double balls = balls_[static_cast<std::size_t>(taken)][static_cast<std::size_t>(state)];
-        if (balls >= rare_ball && is_planned(planned_, state)) strike(state, taken, balls);
+        const double visits_here = balls_[static_cast<std::size_t>(taken)][static_cast<std::size_t>(state)];
+        if (visits_here >= rare_visits && has_action(planned_, state)) strike(state, taken, visits_here);
       }
     }
     return green_;
@@ -219,37 +221,37 @@ class Regulation {
 
  private:
   // Every stroke takes one more, so that a ball never comes back to where it has been with the same strokes taken.
-  void strike(StateId state, int taken, double balls) {
+  void strike(StateId state, int taken, double visits_here) {
     for (const Outcome& outcome : outcomes_.of(state)) {
       const int now = taken + 1 + outcome.rest.penalty_strokes;
-      if (now <= last_) count(state, outcome, now, balls * outcome.weight);
+      if (now <= last_) count(state, outcome, now, visits_here * outcome.weight);
     }
   }
 
-  void count(StateId state, const Outcome& outcome, int taken, double balls) {
-    const auto& [rest, settled, weight] = outcome;
-    if (settled.kind == Settled::Kind::holed) {
+  void count(StateId state, const Outcome& outcome, int taken, double visits_here) {
+    const auto& [rest, continuation, weight] = outcome;
+    if (continuation.kind == Continuation::Kind::holed) {
       const bool on_green = rest.lie == Lie::green;
-      if (on_green) green_ += balls;
-      if (!on_green && taken < last_) green_ += balls * near_(rest.lie, distance_left(model_, rest.at));
+      if (on_green) green_ += visits_here;
+      if (!on_green && taken < last_) green_ += visits_here * near_(rest.lie, distance_left(model_, rest.at));
       return;
     }
     if (taken == last_) return;
-    Balls& next = balls_[static_cast<std::size_t>(taken)];
-    if (settled.kind == Settled::Kind::replay) {
-      next[static_cast<std::size_t>(state)] += balls;
+    VisitsByState& next = balls_[static_cast<std::size_t>(taken)];
+    if (continuation.kind == Continuation::Kind::replay) {
+      next[static_cast<std::size_t>(state)] += visits_here;
       return;
     }
-    const std::array<double, 4> shares = settled.weights();
-    for (std::size_t i = 0; i < 4; ++i) next[settled.state[i]] += balls * shares[i];
+    const std::array<double, 4> shares = continuation.weights();
+    for (std::size_t i = 0; i < 4; ++i) next[continuation.state[i]] += visits_here * shares[i];
   }
 
   const HoleModel& model_;
-  const PlanValue& planned_;
+  const PolicyEvaluation& planned_;
   Outcomes& outcomes_;
   GreenFromShortGame near_;
   int last_;  // strokes that the green may take
-  std::vector<Balls> balls_;
+  std::vector<VisitsByState> balls_;
   double green_ = 0.0;
 };
 
@@ -262,19 +264,19 @@ bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Actio
 // Follows balls to their approach, and counts its club.
 class Approaches {
  public:
-  Approaches(const HoleModel& model, const Player& player, const PlanValue& planned, const ActionFrom& action_from,
-             Outcomes& outcomes)
+  Approaches(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
+             const ActionFrom& action_from, Outcomes& outcomes)
       : model_(model), player_(player), planned_(planned), action_from_(action_from), outcomes_(outcomes) {}
 
   std::map<std::string, double> clubs() {
     constexpr double gone = 1e-6;
-    Balls here = no_balls(model_);
+    VisitsByState here = no_visits(model_);
     here[static_cast<std::size_t>(model_.tee_state())] = 1.0;
     for (int stroke = 0; stroke < most_strokes && sum_of(here) > gone; ++stroke) {
-      next_ = no_balls(model_);
+      next_ = no_visits(model_);
       for (StateId state = 0; state < model_.state_count(); ++state) {
-        const double balls = here[static_cast<std::size_t>(state)];
-        if (balls > 0.0 && is_planned(planned_, state)) play_on(state, balls);
+        const double visits_here = here[static_cast<std::size_t>(state)];
+        if (visits_here > 0.0 && has_action(planned_, state)) play_on(state, visits_here);
       }
       here = next_;
     }
@@ -282,37 +284,37 @@ class Approaches {
   }
 
  private:
-  void play_on(StateId state, double balls) {
+  void play_on(StateId state, double visits_here) {
     // Few balls are not worth striking.
     constexpr double few = 1e-3;
     const Lie lie = model_.lie_of(state);
-    const Action& action = planned_.plan[static_cast<std::size_t>(state)];
-    if (lie != Lie::tee && count_if_approach(lie, model_.place_of(state), action, balls)) return;
-    if (balls < few) return send(planned_, state, balls, next_);
-    for (const Outcome& outcome : outcomes_.of(state)) come_to(state, outcome, balls * outcome.weight);
+    const Action& action = planned_.policy[static_cast<std::size_t>(state)];
+    if (lie != Lie::tee && count_if_approach(lie, model_.place_of(state), action, visits_here)) return;
+    if (visits_here < few) return send(planned_, state, visits_here, next_);
+    for (const Outcome& outcome : outcomes_.of(state)) come_to(state, outcome, visits_here * outcome.weight);
   }
 
-  void come_to(StateId state, const Outcome& outcome, double balls) {
-    const auto& [rest, settled, weight] = outcome;
-    if (settled.kind == Settled::Kind::replay) next_[static_cast<std::size_t>(state)] += balls;
-    if (settled.kind != Settled::Kind::between_states) return;
-    if (count_if_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at), balls)) return;
-    const std::array<double, 4> shares = settled.weights();
-    for (std::size_t i = 0; i < 4; ++i) next_[settled.state[i]] += balls * shares[i];
+  void come_to(StateId state, const Outcome& outcome, double visits_here) {
+    const auto& [rest, continuation, weight] = outcome;
+    if (continuation.kind == Continuation::Kind::replay) next_[static_cast<std::size_t>(state)] += visits_here;
+    if (continuation.kind != Continuation::Kind::between_states) return;
+    if (count_if_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at), visits_here)) return;
+    const std::array<double, 4> shares = continuation.weights();
+    for (std::size_t i = 0; i < 4; ++i) next_[continuation.state[i]] += visits_here * shares[i];
   }
 
-  bool count_if_approach(Lie lie, Point from, const Action& action, double balls) {
+  bool count_if_approach(Lie lie, Point from, const Action& action, double visits_here) {
     if (!is_played_at_green(model_, lie, from, action)) return false;
-    clubs_[player_.clubs[model_.swings(lie)[static_cast<std::size_t>(action.swing)].club].name] += balls;
+    clubs_[player_.clubs[model_.swings(lie)[static_cast<std::size_t>(action.swing)].club].name] += visits_here;
     return true;
   }
 
   const HoleModel& model_;
   const Player& player_;
-  const PlanValue& planned_;
+  const PolicyEvaluation& planned_;
   const ActionFrom& action_from_;
   Outcomes& outcomes_;
-  Balls next_;
+  VisitsByState next_;
   std::map<std::string, double> clubs_;
 };
 
@@ -358,14 +360,14 @@ std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_sho
 
 }  // namespace
 
-HolePlay describe_play(const HoleModel& model, const Player& player, const PlanValue& planned,
+HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
                        const ActionFrom& action_from, int par, Units units) {
   HolePlay play;
   Outcomes outcomes(model, planned, store_of_thread());
   play.strokes_variance = strokes_variance(model, planned);
   play.green_in_regulation = Regulation(model, planned, par, outcomes).green();
   if (par > 3) play.approach = Approaches(model, player, planned, action_from, outcomes).clubs();
-  play.hazards = hazards_met(model, planned.plan[static_cast<std::size_t>(model.tee_state())], units);
+  play.hazards = hazards_met(model, planned.policy[static_cast<std::size_t>(model.tee_state())], units);
   return play;
 }
 

@@ -1,4 +1,4 @@
-#include "yardworth/gain/rounds_to_show.hpp"
+#include "gain/rounds_to_show.hpp"
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>

@@ -1,4 +1,4 @@
-#include "yardworth/gain/tee_guideline.hpp"
+#include "gain/tee_guideline.hpp"
 
 #include <algorithm>
 #include <array>

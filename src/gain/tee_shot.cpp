@@ -1,9 +1,10 @@
-#include "yardworth/gain/tee_shot.hpp"
+#include "gain/tee_shot.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "yardworth/strategy/strikes.hpp"
+#include "gain/hole_play.hpp"
+#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
@@ -26,7 +27,7 @@ const std::string& tee_club_of(const HoleModel& model, const Player& player, con
 
 std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                          const ActionFrom& action_from) {
-  // Aim 0 of the same heading: the nodes' strikes then do not depend on the aim, and two plans can be paired.
+  // Aim 0 of the same heading: the nodes' strikes then do not depend on the aim, and two policies can be paired.
   Action straight = action;
   straight.reference_heading_rad = HoleModel::heading_of(model.swing_of(Lie::tee, action), action);
   straight.aim = 0;

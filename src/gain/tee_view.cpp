@@ -1,4 +1,4 @@
-#include "yardworth/gain/tee_view.hpp"
+#include "gain/tee_view.hpp"
 
 #include <fmt/format.h>
 
@@ -6,8 +6,8 @@
 #include <cmath>
 #include <optional>
 
-#include "yardworth/shot/area_found.hpp"
-#include "yardworth/strategy/strikes.hpp"
+#include "shot/area_found.hpp"
+#include "strategy/strikes.hpp"
 
 namespace yardworth {
 

@@ -4,7 +4,7 @@
 #include <limits>
 #include <utility>
 
-#include "formats.hpp"
+#include "input/formats.hpp"
 
 namespace yardworth::input {
 namespace {

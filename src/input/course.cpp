@@ -6,7 +6,9 @@
 #include <set>
 #include <utility>
 
-#include "formats.hpp"
+#include "core/plane.hpp"
+#include "course/set_up.hpp"
+#include "input/formats.hpp"
 
 namespace yardworth::input {
 namespace {
@@ -248,7 +250,7 @@ void read_polygon(Fields& fields, const Setting& setting, const HoleReading& rea
   hazard.corners = corners_from(value, setting, findings);
   const bool complete = value.node->kind == Node::Kind::list && hazard.corners.size() == value.node->items.size();
   const auto& corners = hazard.corners;
-  // A last corner that repeats the first, as some plans write it, says nothing new.
+  // A last corner that repeats the first, as some policies write it, says nothing new.
   const bool closed = corners.size() > 3 && corners.front().right_yd == corners.back().right_yd &&
                       corners.front().along_yd == corners.back().along_yd;
   if (closed) hazard.corners.pop_back();

@@ -1,4 +1,4 @@
-#include "yardworth/input/derived_table.hpp"
+#include "input/derived_table.hpp"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 

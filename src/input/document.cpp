@@ -1,4 +1,4 @@
-#include "document.hpp"
+#include "input/document.hpp"
 
 #include <fmt/format.h>
 #include <yaml-cpp/eventhandler.h>

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth::input {
 

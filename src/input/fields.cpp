@@ -1,4 +1,4 @@
-#include "fields.hpp"
+#include "input/fields.hpp"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>

@@ -6,9 +6,9 @@
 #include <string_view>
 #include <vector>
 
-#include "document.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/core/units.hpp"
+#include "input/document.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/units.hpp"
 
 namespace yardworth::input {
 

@@ -3,11 +3,11 @@
 #include <string>
 #include <string_view>
 
-#include "fields.hpp"
-#include "yardworth/baseline/baseline.hpp"
-#include "yardworth/course/course.hpp"
-#include "yardworth/input/read.hpp"
-#include "yardworth/player/golfer.hpp"
+#include "input/fields.hpp"
+#include "yardworth/baseline.hpp"
+#include "yardworth/course.hpp"
+#include "yardworth/player.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth::input {
 

@@ -1,4 +1,4 @@
-#include "yardworth/input/hazard_change.hpp"
+#include "input/hazard_change.hpp"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 #include <optional>
 #include <utility>
 
-#include "formats.hpp"
+#include "input/formats.hpp"
 
 namespace yardworth {
 namespace input {

@@ -5,7 +5,8 @@
 #include <map>
 #include <utility>
 
-#include "formats.hpp"
+#include "input/formats.hpp"
+#include "player/skill.hpp"
 
 namespace yardworth::input {
 namespace {

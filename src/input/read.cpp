@@ -1,4 +1,4 @@
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 #include <fmt/format.h>
 
@@ -10,7 +10,7 @@
 #include <system_error>
 #include <utility>
 
-#include "formats.hpp"
+#include "input/formats.hpp"
 
 namespace yardworth {
 namespace input {

@@ -3,7 +3,8 @@
 #include <charconv>
 #include <vector>
 
-#include "yardworth/player/golfer.hpp"
+#include "player/skill.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth {
 

@@ -1,9 +1,11 @@
+#include "player/skill.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
 
-#include "yardworth/player/golfer.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth {
 

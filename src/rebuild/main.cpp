@@ -11,10 +11,10 @@
 #include <string>
 #include <vector>
 
-#include "yardworth/derive/derive_baseline.hpp"
-#include "yardworth/derive/fit_skills.hpp"
-#include "yardworth/derive/published.hpp"
-#include "yardworth/input/read.hpp"
+#include "derive/derive_baseline.hpp"
+#include "derive/fit_skills.hpp"
+#include "derive/published.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "csv_parts.hpp"
-#include "gain_parts.hpp"
-#include "yardworth/report/bands_report.hpp"
+#include "report/csv_parts.hpp"
+#include "report/gain_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -22,7 +22,7 @@ Cells golfer_headings() { return {"band", "gender", "tee", "course", "plan"}; }
 
 Cells golfer_cells(const BandsResult& result, const BandOnTee& golfer) {
   return {std::string(name(golfer.band)), std::string(name(golfer.gender)), text(result.tees[golfer.tee].name),
-          text(result.course), std::string(name(result.plan))};
+          text(result.course), std::string(name(result.policy))};
 }
 
 // Every club that any of the golfers plays at a green.

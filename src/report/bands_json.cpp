@@ -1,5 +1,5 @@
-#include "json_parts.hpp"
-#include "yardworth/report/bands_report.hpp"
+#include "report/json_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -106,7 +106,7 @@ std::string bands_json(const BandsReport& report) {
                {"course", result.course},
                {"change",
                 {{"driver_carry_yd", result.change.driver_carry_yd}, {"irons_carry_yd", result.change.irons_carry_yd}}},
-               {"plan", text(name(result.plan))},
+               {"plan", text(name(result.policy))},
                {"replanning_computed", result.replanning_computed},
                {"tees", tees_json(result)},
                {"longest_tee", result.longest_tee}};

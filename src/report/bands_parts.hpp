@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "yardworth/gain/bands.hpp"
+#include "yardworth/bands.hpp"
 
 namespace yardworth::report {
 

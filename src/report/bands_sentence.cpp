@@ -4,10 +4,10 @@
 #include <cmath>
 #include <functional>
 
-#include "bands_parts.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/report/bands_report.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/bands_parts.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {

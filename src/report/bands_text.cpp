@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bands_parts.hpp"
-#include "gain_parts.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/report/bands_report.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/bands_parts.hpp"
+#include "report/gain_parts.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -365,7 +365,7 @@ std::string changed_section(const BandsResult& result) {
 }
 
 std::string plan_words(const BandsResult& result) {
-  if (result.plan == PlanChoice::habit) {
+  if (result.policy == PolicyChoice::habit) {
     return "Habit plan: the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits "
            "the distance left at the middle of the green. What playing the course differently would save or avoid is "
            "not in it; --plan best looks for that.";

@@ -1,5 +1,3 @@
-#include "yardworth/report/check.hpp"
-
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -7,6 +5,8 @@
 #include <array>
 #include <variant>
 #include <vector>
+
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth::report {
 

@@ -1,5 +1,5 @@
-#include "csv_parts.hpp"
-#include "yardworth/report/gain_report.hpp"
+#include "report/csv_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -45,14 +45,14 @@ Cells hole_cells(const HoleGain& hole) {
   return join(join(std::move(cells), strokes_cells(hole.strokes)), shot_cells(hole));
 }
 
-Cells round_cells(const PlanGain& plan) {
+Cells round_cells(const PolicyGain& policy) {
   int par = 0;
   double length_yd = 0.0;
-  for (const HoleGain& hole : plan.holes) {
+  for (const HoleGain& hole : policy.holes) {
     par += hole.par;
     length_yd += hole.length_yd;
   }
-  Cells cells = join({"round", std::to_string(par), number(length_yd)}, strokes_cells(plan.round));
+  Cells cells = join({"round", std::to_string(par), number(length_yd)}, strokes_cells(policy.round));
   cells.resize(cells.size() + shot_headings().size());
   return cells;
 }
@@ -62,18 +62,18 @@ Cells about_headings() { return {"course", "tee", "player", "method", "plan"}; }
 
 Cells about_cells(const GainResult& result) {
   return {text(result.course), text(result.tee), text(result.player), std::string(name(result.method)),
-          std::string(result.best ? name(PlanChoice::best) : name(PlanChoice::habit))};
+          std::string(result.best ? name(PolicyChoice::best) : name(PolicyChoice::habit))};
 }
 
 }  // namespace
 
 std::string gain_csv(const GainReport& report) {
-  const PlanGain& plan = report.result.answer();
+  const PolicyGain& policy = report.result.answer();
   const Cells about = about_cells(report.result);
   const Cells headings = join({"hole", "par", "length_yd"}, join(strokes_headings(), shot_headings()));
   std::string csv = csv_row(join(headings, about_headings()));
-  for (const HoleGain& hole : plan.holes) csv += csv_row(join(hole_cells(hole), about));
-  return csv + csv_row(join(round_cells(plan), about));
+  for (const HoleGain& hole : policy.holes) csv += csv_row(join(hole_cells(hole), about));
+  return csv + csv_row(join(round_cells(policy), about));
 }
 
 std::string gain_curve_csv(const GainReport& report) {

@@ -1,6 +1,6 @@
-#include "json_parts.hpp"
-#include "yardworth/gain/rounds_to_show.hpp"
-#include "yardworth/report/gain_report.hpp"
+#include "gain/rounds_to_show.hpp"
+#include "report/json_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -29,13 +29,13 @@ Json hole_json(const HoleGain& hole) {
   json["next_club"] = next_club_json(hole);
   json["fairway_probability"] = before_after(hole.before.fairway, hole.after.fairway);
   json["penalty_probability"] = before_after(hole.before.penalty, hole.after.penalty);
-  json["plan_change"] = hole.plan_change;
+  json["plan_change"] = hole.policy_change;
   return json;
 }
 
-Json holes_json(const PlanGain& plan) {
+Json holes_json(const PolicyGain& policy) {
   Json json = Json::array();
-  for (const HoleGain& hole : plan.holes) json.push_back(hole_json(hole));
+  for (const HoleGain& hole : policy.holes) json.push_back(hole_json(hole));
   return json;
 }
 
@@ -60,7 +60,7 @@ Json head_json(const GainResult& result) {
                {"player", result.player},
                {"band", text(name(result.band))},
                {"method", text(name(result.method))},
-               {"plan", text(name(result.plan))},
+               {"plan", text(name(result.policy))},
                {"change", change_json(result.change)}};
   if (result.reference_iron) json["change"]["reference_iron"] = *result.reference_iron;
   return json;

@@ -1,10 +1,11 @@
-#include "gain_parts.hpp"
+#include "report/gain_parts.hpp"
 
 #include <algorithm>
 #include <cctype>
 #include <tuple>
 
-#include "yardworth/report/text.hpp"
+#include "player/skill.hpp"
+#include "report/text.hpp"
 
 namespace yardworth::report {
 namespace {
@@ -66,15 +67,15 @@ std::vector<ClubShare> in_bag_order(const ClubShares& before, const ClubShares& 
   return clubs;
 }
 
-SecondShots second_shots(const PlanGain& plan) {
+SecondShots second_shots(const PolicyGain& policy) {
   SecondShots shots;
   ClubShares before;
   ClubShares after;
   const auto longer_holes =
-      std::count_if(plan.holes.begin(), plan.holes.end(), [](const HoleGain& hole) { return hole.par > 3; });
+      std::count_if(policy.holes.begin(), policy.holes.end(), [](const HoleGain& hole) { return hole.par > 3; });
   shots.holes = static_cast<int>(longer_holes);
   const double weight = longer_holes > 0 ? 1.0 / static_cast<double>(longer_holes) : 0.0;
-  for (const HoleGain& hole : plan.holes) {
+  for (const HoleGain& hole : policy.holes) {
     if (hole.par <= 3) continue;
     for (const auto& [club, share] : hole.before.next_shares) before[club] += weight * share;
     for (const auto& [club, share] : hole.after.next_shares) after[club] += weight * share;

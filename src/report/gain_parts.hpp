@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "yardworth/gain/gain.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth::report {
 
@@ -26,7 +26,7 @@ struct SecondShots {
   double fairway_before = 0.0, fairway_after = 0.0;
   double penalty_before = 0.0, penalty_after = 0.0;
 };
-SecondShots second_shots(const PlanGain& plan);
+SecondShots second_shots(const PolicyGain& policy);
 
 // The club's name where there is little room: wedges by their letters or their loft.
 std::string short_club_name(const std::string& club);

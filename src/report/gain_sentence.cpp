@@ -3,9 +3,9 @@
 #include <cmath>
 #include <string>
 
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/report/gain_report.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gain_parts.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/gain/rounds_to_show.hpp"
-#include "yardworth/report/gain_report.hpp"
-#include "yardworth/report/text.hpp"
+#include "gain/rounds_to_show.hpp"
+#include "report/gain_parts.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -30,9 +30,9 @@ std::string section(std::string_view title) { return fmt::format("\n{}\n", title
 
 std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
 
-// The strokes of a round under one plan. A plan that was kept has nothing from replanning.
-Cells round_row(const std::string& plan, const FourValues& round, bool replanned) {
-  return {plan,
+// The strokes of a round under one policy. A policy that was kept has nothing from replanning.
+Cells round_row(const std::string& policy, const FourValues& round, bool replanned) {
+  return {policy,
           strokes(round.before),
           strokes(round.replanned),
           strokes(round.strokes_saved()),
@@ -83,10 +83,10 @@ Cells hole_row(const HoleGain& hole, Units units) {
           strokes(hole.strokes.strokes_saved())};
 }
 
-Cells total_row(const PlanGain& plan, Units units) {
+Cells total_row(const PolicyGain& policy, Units units) {
   int par = 0;
   double length_yd = 0.0;
-  for (const HoleGain& hole : plan.holes) {
+  for (const HoleGain& hole : policy.holes) {
     par += hole.par;
     length_yd += hole.length_yd;
   }
@@ -97,9 +97,9 @@ Cells total_row(const PlanGain& plan, Units units) {
           "",
           "",
           "",
-          strokes(plan.round.before),
-          strokes(plan.round.replanned),
-          strokes(plan.round.strokes_saved())};
+          strokes(policy.round.before),
+          strokes(policy.round.replanned),
+          strokes(policy.round.strokes_saved())};
 }
 
 std::string holes_section(const GainResult& result) {
@@ -115,10 +115,10 @@ std::string holes_section(const GainResult& result) {
                {"strokes\nafter"},
                {"saved"}},
               {}};
-  const PlanGain& plan = result.answer();
-  for (const HoleGain& hole : plan.holes) table.rows.push_back(hole_row(hole, result.units));
+  const PolicyGain& policy = result.answer();
+  for (const HoleGain& hole : policy.holes) table.rows.push_back(hole_row(hole, result.units));
   table.rows.emplace_back();
-  table.rows.push_back(total_row(plan, result.units));
+  table.rows.push_back(total_row(policy, result.units));
   return section(result.best ? "The holes, best plan" : "The holes, habit plan") + format_table(table) +
          wrap(
              "Left: expected distance to the hole after the tee shot. Other club: how often the same strike is "
@@ -129,7 +129,7 @@ std::string holes_section(const GainResult& result) {
 std::string plan_changes_section(const GainResult& result) {
   std::string text;
   for (const HoleGain& hole : result.answer().holes) {
-    if (!hole.plan_change.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, hole.plan_change));
+    if (!hole.policy_change.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, hole.policy_change));
   }
   return text.empty() ? text : section("Where the plan changed") + text;
 }
@@ -230,17 +230,17 @@ std::string method_words(Method method) {
   return "Method table knows nothing of the player's irons: what comes from them is 0 by construction.";
 }
 
-std::string plan_words(PlanChoice plan) {
+std::string plan_words(PolicyChoice policy) {
   const std::string habit =
       "the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits the distance "
       "left at the middle of the green";
   const std::string best = "for every place the ball can lie, the club and aim with the fewest expected strokes";
-  switch (plan) {
-    case PlanChoice::habit:
+  switch (policy) {
+    case PolicyChoice::habit:
       return "Habit plan: " + habit + ".";
-    case PlanChoice::best:
+    case PolicyChoice::best:
       return "Best plan: " + best + ".";
-    case PlanChoice::both:
+    case PolicyChoice::both:
       return "Best plan, which is the answer: " + best + ". Habit plan, beside it: " + habit + ".";
   }
   return "";
@@ -254,7 +254,7 @@ std::string irons_words(const GainResult& result) {
 
 std::string basis_section(const GainResult& result) {
   std::string text =
-      section("What it rests on") + bullet(method_words(result.method)) + bullet(plan_words(result.plan));
+      section("What it rests on") + bullet(method_words(result.method)) + bullet(plan_words(result.policy));
   if (!result.replanning_computed) {
     text += bullet("What playing the course differently would save was not computed, and counts as 0.");
   }

@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "gain_parts.hpp"
+#include "report/gain_parts.hpp"
 
 namespace yardworth::report {
 

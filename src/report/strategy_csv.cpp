@@ -1,5 +1,5 @@
-#include "csv_parts.hpp"
-#include "yardworth/report/strategy_report.hpp"
+#include "report/csv_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -15,10 +15,10 @@ std::string row(const StrategyResult& result, const HoleStrategy& hole, const ch
                   text(result.tee), text(result.player)});
 }
 
-std::string rows(const StrategyResult& result, const HoleStrategy& hole, const char* when, const TeePlan& plan) {
-  std::string csv = row(result, hole, when, 0, plan.tee_shot);
-  for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
-    csv += row(result, hole, when, i + 1, plan.alternatives[i]);
+std::string rows(const StrategyResult& result, const HoleStrategy& hole, const char* when, const TeePlay& policy) {
+  std::string csv = row(result, hole, when, 0, policy.tee_shot);
+  for (std::size_t i = 0; i < policy.alternatives.size(); ++i) {
+    csv += row(result, hole, when, i + 1, policy.alternatives[i]);
   }
   return csv;
 }

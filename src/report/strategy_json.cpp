@@ -1,5 +1,5 @@
-#include "json_parts.hpp"
-#include "yardworth/report/strategy_report.hpp"
+#include "report/json_parts.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -28,12 +28,12 @@ Json next_json(const NextShot& next) {
   return json;
 }
 
-Json plan_json(const TeePlan& plan) {
-  Json json = {{"strokes", plan.tee_shot.strokes}, {"tee_shot", option_json(plan.tee_shot)}};
+Json plan_json(const TeePlay& policy) {
+  Json json = {{"strokes", policy.tee_shot.strokes}, {"tee_shot", option_json(policy.tee_shot)}};
   json["alternatives"] = Json::array();
-  for (const TeeOption& option : plan.alternatives) json["alternatives"].push_back(option_json(option));
+  for (const TeeOption& option : policy.alternatives) json["alternatives"].push_back(option_json(option));
   json["next_shot"] = Json::array();
-  for (const NextShot& next : plan.next) json["next_shot"].push_back(next_json(next));
+  for (const NextShot& next : policy.next) json["next_shot"].push_back(next_json(next));
   return json;
 }
 
@@ -48,7 +48,7 @@ Json hazard_json(const HazardChance& chance) {
   return json;
 }
 
-Json proof_json(const PlanProof& proof) {
+Json proof_json(const OptimalityProof& proof) {
   return {{"largest_residual", proof.largest_residual}, {"states", proof.states}};
 }
 
@@ -56,7 +56,7 @@ Json hole_json(const HoleStrategy& hole) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   json["before"] = plan_json(hole.before);
   if (hole.after) json["after"] = plan_json(*hole.after);
-  if (hole.after) json["plan_change"] = hole.plan_change;
+  if (hole.after) json["plan_change"] = hole.policy_change;
   json["hazards"] = Json::array();
   for (const HazardChance& chance : hole.hazards) json["hazards"].push_back(hazard_json(chance));
   if (hole.proof_before) json["proof"]["before"] = proof_json(*hole.proof_before);

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cctype>
 
-#include "gain_parts.hpp"
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/report/strategy_report.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/gain_parts.hpp"
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -38,9 +38,9 @@ std::string bold(std::string text, bool emphasis) {
   return "\x1b[1m" + text + "\x1b[0m\n";
 }
 
-void add_options(Table& table, const std::string& when, const TeePlan& plan) {
-  table.rows.push_back({when, shot_words(plan.tee_shot), strokes(plan.tee_shot.strokes), ""});
-  for (const TeeOption& option : plan.alternatives) {
+void add_options(Table& table, const std::string& when, const TeePlay& policy) {
+  table.rows.push_back({when, shot_words(policy.tee_shot), strokes(policy.tee_shot.strokes), ""});
+  for (const TeeOption& option : policy.alternatives) {
     table.rows.push_back({"", "or " + shot_words(option), strokes(option.strokes),
                           (option.costs < 0.0 ? "" : "+") + strokes(option.costs)});
   }
@@ -75,9 +75,9 @@ std::string finish_words(const NextShot& next) {
   return std::string(name(next.finish));
 }
 
-void add_next(Table& table, std::string when, const TeePlan& plan, Units units) {
+void add_next(Table& table, std::string when, const TeePlay& policy, Units units) {
   bool shown = true;
-  for (const NextShot& next : plan.next) {
+  for (const NextShot& next : policy.next) {
     if (next.third.empty()) shown = next.probability >= worth_a_row;
     if (!shown) continue;
     table.rows.push_back({when, finish_words(next), next.third.empty() ? percent(next.probability) : "",
@@ -112,7 +112,7 @@ std::string hazards_table(const HoleStrategy& hole) {
 }
 
 std::string proof_words(const HoleStrategy& hole) {
-  const auto words = [](const PlanProof& proof) {
+  const auto words = [](const OptimalityProof& proof) {
     return fmt::format("nothing played from any of {} places beats the plan by more than {:.1e} strokes", proof.states,
                        proof.largest_residual);
   };
@@ -160,9 +160,9 @@ std::string overview(const StrategyResult& result) {
   Table table{{{"hole"}, {"par"}, {name(result.units)}, {"tee shot", Align::left, 60}, {"strokes"}}, {}};
   if (result.change) table.columns.push_back({"before"});
   for (const HoleStrategy& hole : result.holes) {
-    const TeePlan& plan = hole.after ? *hole.after : hole.before;
+    const TeePlay& policy = hole.after ? *hole.after : hole.before;
     Cells row = {std::to_string(hole.number), std::to_string(hole.par), whole(hole.length_yd, result.units),
-                 shot_words(plan.tee_shot), strokes(plan.tee_shot.strokes)};
+                 shot_words(policy.tee_shot), strokes(policy.tee_shot.strokes)};
     if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
     table.rows.push_back(std::move(row));
   }
@@ -195,7 +195,7 @@ std::string strategy_sentence(const HoleStrategy& hole) {
   std::string text = same_shot(before, after) ? fmt::format("{}, as before: {}", capitalised(shot_words(after)), change)
                                               : fmt::format("{} instead of {}: {}", capitalised(shot_words(after)),
                                                             shot_words(before), change);
-  if (!hole.plan_change.empty()) text += "; " + escape_control(hole.plan_change);
+  if (!hole.policy_change.empty()) text += "; " + escape_control(hole.policy_change);
   return text + ".";
 }
 

@@ -1,4 +1,4 @@
-#include "yardworth/report/text.hpp"
+#include "report/text.hpp"
 
 #include <fmt/format.h>
 
@@ -8,7 +8,7 @@
 #include <cmath>
 #include <sstream>
 
-#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 namespace {

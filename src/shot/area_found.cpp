@@ -1,4 +1,4 @@
-#include "yardworth/shot/area_found.hpp"
+#include "shot/area_found.hpp"
 
 namespace yardworth {
 

@@ -1,10 +1,10 @@
-#include "yardworth/shot/putting.hpp"
+#include "shot/putting.hpp"
 
 #include <algorithm>
 #include <boost/random/normal_distribution.hpp>
 #include <cmath>
 
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 

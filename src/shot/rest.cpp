@@ -1,4 +1,4 @@
-#include "yardworth/shot/rest.hpp"
+#include "shot/rest.hpp"
 
 #include <cmath>
 
@@ -15,13 +15,14 @@ constexpr double step_yd = 2.0;
 bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
 
 // The ball is in a penalty area at `inside`, which looks like `look`; it came along `direction` from `from`.
-Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside, HoleMap::Look look) {
+Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside,
+                            HoleMap::GroundProbe probed) {
   const double flown = distance_yd(from, inside);
   double out = 0.0;  // yards back from `inside`: still inside
-  double back = std::max<double>(1.0, look.clearance_yd);
-  while (back < flown && (look = map.look_at(inside - back * direction)).ground == Ground::penalty_area) {
+  double back = std::max<double>(1.0, probed.clearance_yd);
+  while (back < flown && (probed = map.probe(inside - back * direction)).ground == Ground::penalty_area) {
     out = back;
-    back += std::max<double>(1.0, look.clearance_yd);
+    back += std::max<double>(1.0, probed.clearance_yd);
   }
   const auto place = [&](double yards_back) { return inside - yards_back * direction; };
   if (const auto share = map.edge_between(place(out), place(back))) {
@@ -44,25 +45,26 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
 
 }  // namespace
 
-Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, HoleMap::Look landed, double roll_yd) {
+Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, HoleMap::GroundProbe landed,
+              double roll_yd) {
   Point at = landing;
-  HoleMap::Look look = landed;
-  Ground ground = look.ground;
+  HoleMap::GroundProbe probed = landed;
+  Ground ground = probed.ground;
   double factor = roll_factor(ground, map.firmness());
   double left = roll_yd * factor;  // in yards of this ground
   for (;;) {
     if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
-    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at, look);
+    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at, probed);
     if (!(left >= 1e-6)) return {at, lie_on(ground), 0, false};
     // Between fairway and rough alone an edge met a little late only changes the roll a little.
-    const double watch = left < look.trouble_yd ? 2.0 * step_yd : step_yd;
-    const double step = std::min(left, std::max<double>(watch, look.clearance_yd));
+    const double watch = left < probed.trouble_yd ? 2.0 * step_yd : step_yd;
+    const double step = std::min(left, std::max<double>(watch, probed.clearance_yd));
     at = at + step * direction;
     left -= step;
-    look = map.look_at(at);
-    if (look.ground == ground) continue;
+    probed = map.probe(at);
+    if (probed.ground == ground) continue;
     const double before = factor;
-    ground = look.ground;
+    ground = probed.ground;
     factor = roll_factor(ground, map.firmness());
     left *= factor / before;
   }

@@ -1,11 +1,11 @@
-#include "yardworth/shot/sample.hpp"
+#include "shot/sample.hpp"
 
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/student_t_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
 #include <cmath>
 
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 

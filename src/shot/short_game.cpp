@@ -1,11 +1,11 @@
-#include "yardworth/shot/short_game.hpp"
+#include "shot/short_game.hpp"
 
 #include <algorithm>
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
 #include <cmath>
 
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 

@@ -1,4 +1,4 @@
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
@@ -48,7 +48,7 @@ StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
   }
 }
 
-EvenStrikes::EvenStrikes(int most, int cut_sd) : most_(most) {
+EqualWeightLattice::EqualWeightLattice(int most, int cut_sd) : most_(most) {
   const boost::math::students_t_distribution<double> student(direction_freedom);
   const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
   const double outside = boost::math::cdf(student, -cut_sd * unit);

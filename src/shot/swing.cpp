@@ -1,9 +1,9 @@
-#include "yardworth/shot/swing.hpp"
+#include "shot/swing.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 

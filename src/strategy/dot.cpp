@@ -1,4 +1,4 @@
-#include "yardworth/strategy/dot.hpp"
+#include "strategy/dot.hpp"
 
 #include <fmt/format.h>
 
@@ -10,8 +10,8 @@
 #include <utility>
 #include <vector>
 
-#include "yardworth/core/diagnostics.hpp"
-#include "yardworth/strategy/strikes.hpp"
+#include "strategy/strikes.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 
@@ -46,24 +46,24 @@ Group group_of(const HoleModel& model, StateId state, double step_yd) {
   return {Group::Kind::lie, model.lie_of(state), static_cast<int>(std::floor(distance / step_yd))};
 }
 
-// One outcome of the shot that the plan plays from a state.
+// One outcome of the shot that the policy plays from a state.
 template <class Visit>
 void for_each_outcome(const HoleModel& model, StateId state, const Action& action, Visit visit) {
   for_each_strike(model, state, action, 1, [&](const Rest& rest, double weight) {
-    const Settled settled = model.settle(rest);
-    if (settled.kind != Settled::Kind::between_states) {
-      visit(rest, settled.kind == Settled::Kind::replay ? state : StateId{-1}, weight);
+    const Continuation continuation = model.continuation(rest);
+    if (continuation.kind != Continuation::Kind::between_states) {
+      visit(rest, continuation.kind == Continuation::Kind::replay ? state : StateId{-1}, weight);
       return;
     }
-    const std::array<double, 4> shares = settled.weights();
+    const std::array<double, 4> shares = continuation.weights();
     for (std::size_t i = 0; i < 4; ++i) {
-      if (shares[i] > 0.0) visit(rest, static_cast<StateId>(settled.state[i]), weight * shares[i]);
+      if (shares[i] > 0.0) visit(rest, static_cast<StateId>(continuation.state[i]), weight * shares[i]);
     }
   });
 }
 
 // Expected visits of each state a hole: what is on its way is sent on until next to nothing is left.
-std::vector<double> expected_visits(const HoleModel& model, const Plan& plan) {
+std::vector<double> expected_visits(const HoleModel& model, const Policy& policy) {
   constexpr double nothing = 1e-9;
   constexpr int most_strokes = 500;
   const auto states = static_cast<std::size_t>(model.state_count());
@@ -79,7 +79,7 @@ std::vector<double> expected_visits(const HoleModel& model, const Plan& plan) {
     for (std::size_t state = 0; state < states; ++state) {
       if (here[state] <= 0.0) continue;
       visits[state] += here[state];
-      if (!rows[state]) rows[state] = builder.build(static_cast<StateId>(state), plan[state]);
+      if (!rows[state]) rows[state] = builder.build(static_cast<StateId>(state), policy[state]);
       next[state] += here[state] * rows[state]->replay;
       left += here[state] * rows[state]->replay;
       for (const auto& [to, probability] : rows[state]->to) {
@@ -92,15 +92,15 @@ std::vector<double> expected_visits(const HoleModel& model, const Plan& plan) {
   return visits;
 }
 
-Drawing draw(const HoleModel& model, const Player& player, const PlanValue& planned, double step_yd) {
+Drawing draw(const HoleModel& model, const Player& player, const PolicyEvaluation& planned, double step_yd) {
   // So rarely that it would be nothing of any node.
   constexpr double never = 1e-6;
   Drawing drawing;
-  const std::vector<double> visits = expected_visits(model, planned.plan);
+  const std::vector<double> visits = expected_visits(model, planned.policy);
   for (StateId state = 0; state < model.state_count(); ++state) {
     const auto index = static_cast<std::size_t>(state);
     if (visits[index] < never) continue;
-    const Action& action = planned.plan[index];
+    const Action& action = planned.policy[index];
     const Group from = group_of(model, state, step_yd);
     Node& node = drawing.nodes[from];
     node.visits += visits[index];
@@ -152,8 +152,8 @@ std::string dot_label(const std::string& text) {
   return label;
 }
 
-std::string plan_graph_dot(const HoleModel& model, const Player& player, const PlanValue& planned,
-                           const std::string& title, const DotOptions& options) {
+std::string policy_graph_dot(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
+                             const std::string& title, const DotOptions& options) {
   const Drawing drawing = draw(model, player, planned, options.distance_step_yd);
   std::string dot = fmt::format(
       "digraph plan {{\n  label=\"{}\";\n  labelloc=t;\n  rankdir=TB;\n  node [shape=box, fontname=\"sans-serif\"];\n"

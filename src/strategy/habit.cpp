@@ -2,7 +2,7 @@
 #include <cmath>
 #include <optional>
 
-#include "yardworth/strategy/plan.hpp"
+#include "strategy/policy.hpp"
 
 namespace yardworth {
 
@@ -198,11 +198,11 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
 
 }  // namespace
 
-Action action_near(const HoleModel& model, const Plan& plan, Lie lie, Point from) {
-  if (lie == Lie::tee) return plan[static_cast<std::size_t>(model.tee_state())];
+Action action_near(const HoleModel& model, const Policy& policy, Lie lie, Point from) {
+  if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
   if (distance_yd(from, model.pin()) <= short_game_radius_yd) return habit_action(model, lie, from);
   const StateId state = model.nearest_state(lie, from);
-  const Action& action = plan[static_cast<std::size_t>(state)];
+  const Action& action = policy[static_cast<std::size_t>(state)];
   return action.swing >= 0 ? moved(model, state, action, from) : habit_action(model, lie, from);
 }
 

@@ -1,4 +1,4 @@
-#include "yardworth/strategy/hole_model.hpp"
+#include "strategy/hole_model.hpp"
 
 #include <algorithm>
 #include <limits>
@@ -14,7 +14,7 @@ constexpr int poor_steps_per_sd = static_cast<int>(aims_per_sd * poor_direction_
 
 StrikeLattice solid_lattice_of(int steps_per_sd) {
   return {steps_per_sd, direction_cut_sd,
-          direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd + lattice_phases};
+          direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd + lattice_offsets};
 }
 
 StrikeLattice poor_lattice_of(int refinement) {
@@ -22,60 +22,62 @@ StrikeLattice poor_lattice_of(int refinement) {
   // At a long stride the last aim may lie between two that have nodes, so that these go on beyond it.
   constexpr int furthest_aim = largest_aim + largest_lattice_stride;
   return {steps_per_sd, poor_direction_cut_sd,
-          poor_direction_cut_sd * steps_per_sd + furthest_aim * refinement + lattice_phases};
+          poor_direction_cut_sd * steps_per_sd + furthest_aim * refinement + lattice_offsets};
 }
 
 // As often as solid strikes have their usual steps.
-int poor_refinement(const Resolution& resolution) {
-  return std::max(1, resolution.steps_per_sd / Resolution{}.steps_per_sd);
+int poor_refinement(const Discretisation& discretisation) {
+  return std::max(1, discretisation.steps_per_sd / Discretisation{}.steps_per_sd);
 }
 
 // Even strikes at stride 1, about half as many as the nodes of the lattices: every stride divides them.
-int even_solid_strikes(const Resolution& resolution) {
-  return std::max(1, resolution.steps_per_sd * 17 / 24) * largest_lattice_stride;
+int equal_weight_solid_nodes(const Discretisation& discretisation) {
+  return std::max(1, discretisation.steps_per_sd * 17 / 24) * largest_lattice_stride;
 }
-int even_poor_strikes(const Resolution& resolution) { return 5 * poor_refinement(resolution) * largest_lattice_stride; }
+int equal_weight_poor_nodes(const Discretisation& discretisation) {
+  return 5 * poor_refinement(discretisation) * largest_lattice_stride;
+}
 
 }  // namespace
 
-Resolution searching() {
-  Resolution resolution;
-  resolution.ring_yd = 11.0;
-  resolution.arc_yd = 40.0;
+Discretisation search_grid() {
+  Discretisation discretisation;
+  discretisation.ring_yd = 11.0;
+  discretisation.arc_yd = 40.0;
   // What the rings and the states to judge on give leaves this much to spare.
-  resolution.closeness = 0.65;
-  resolution.even_strikes = true;
-  return resolution;
+  discretisation.sampling_density = 0.65;
+  discretisation.equal_weight_rows = true;
+  return discretisation;
 }
 
-Resolution judging(Resolution searched) {
+Discretisation held_out_grid(Discretisation searched) {
   constexpr double closer = 3.5;
-  searched.phase = lattice_phases / 2;
+  searched.lattice_offset = lattice_offsets / 2;
   searched.arc_yd /= closer;
   // Even strikes give more than as many nodes of a lattice do.
-  searched.closeness /= 1.3;
+  searched.sampling_density /= 1.3;
   return searched;
 }
 
-StrikeLattices::StrikeLattices(const Resolution& resolution)
-    : solid(solid_lattice_of(resolution.steps_per_sd)),
-      poor(poor_lattice_of(poor_refinement(resolution))),
-      tee_solid(solid_lattice_of(resolution.steps_per_sd * resolution.tee_refinement)),
-      tee_poor(poor_lattice_of(poor_refinement(resolution) * resolution.tee_refinement)),
-      even_solid(even_solid_strikes(resolution), direction_cut_sd),
-      even_poor(even_poor_strikes(resolution), poor_direction_cut_sd) {}
+StrikeLattices::StrikeLattices(const Discretisation& discretisation)
+    : solid(solid_lattice_of(discretisation.steps_per_sd)),
+      poor(poor_lattice_of(poor_refinement(discretisation))),
+      tee_solid(solid_lattice_of(discretisation.steps_per_sd * discretisation.tee_refinement)),
+      tee_poor(poor_lattice_of(poor_refinement(discretisation) * discretisation.tee_refinement)),
+      equal_weight_solid(equal_weight_solid_nodes(discretisation), direction_cut_sd),
+      equal_weight_poor(equal_weight_poor_nodes(discretisation), poor_direction_cut_sd) {}
 
 namespace {
 
-std::vector<double> ring_radii(double first_yd, double last_yd, const Resolution& resolution) {
+std::vector<double> ring_radii(double first_yd, double last_yd, const Discretisation& discretisation) {
   constexpr double beside_edge_yd = 0.5;
   std::vector<double> radii = {first_yd};
   while (radii.back() < last_yd) {
     // Nearly half as far apart near the green; as far as at 150 yards from there on out.
-    radii.push_back(radii.back() + resolution.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.0));
+    radii.push_back(radii.back() + discretisation.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.0));
   }
   const double furthest_yd = radii.back();
-  for (const double edge : resolution.edges_yd) {
+  for (const double edge : discretisation.edges_yd) {
     for (const double radius : {edge - beside_edge_yd, edge + beside_edge_yd}) {
       if (radius > first_yd && radius < furthest_yd) radii.push_back(radius);
     }
@@ -88,12 +90,12 @@ std::vector<double> ring_radii(double first_yd, double last_yd, const Resolution
 
 }  // namespace
 
-RingGrid::RingGrid(double first_yd, double last_yd, const Resolution& resolution)
-    : radius_(ring_radii(first_yd, last_yd, resolution)) {
+RingGrid::RingGrid(double first_yd, double last_yd, const Discretisation& discretisation)
+    : radius_(ring_radii(first_yd, last_yd, discretisation)) {
   first_vertex_.push_back(0);
   for (const double radius : radius_) {
     // A multiple of four puts a state in line with the axes; eight at least keep the innermost ring round.
-    const double around = 2.0 * pi * radius / resolution.arc_yd;
+    const double around = 2.0 * pi * radius / discretisation.arc_yd;
     first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
   }
   const auto ring_at = [&](std::size_t ring) {
@@ -129,15 +131,15 @@ std::vector<Point> RingGrid::offsets() const {
 }
 
 HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
-                     const StrikeLattices& lattices, const Resolution& resolution)
+                     const StrikeLattices& lattices, const Discretisation& discretisation)
     : map_(&map),
       tee_(tee),
       short_game_(&short_game),
-      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), resolution),
+      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), discretisation),
       lattices_(&lattices),
-      phase_(resolution.phase),
-      closeness_(resolution.closeness),
-      even_strikes_(resolution.even_strikes) {
+      lattice_offset_(discretisation.lattice_offset),
+      sampling_density_(discretisation.sampling_density),
+      equal_weight_rows_(discretisation.equal_weight_rows) {
   take_swings(player);
   for (const Lie lie : all_lies) {
     auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(lie)];
@@ -217,9 +219,9 @@ void HoleModel::choose_places() {
   places_.push_back(tee_);
 }
 
-int HoleModel::stride_for(StateId state, double balls) const {
+int HoleModel::stride_for(StateId state, double visits_here) const {
   if (state == tee_state()) return 1;
-  const auto as_many_as = [&](double usual) { return balls >= usual / closeness_; };
+  const auto as_many_as = [&](double usual) { return visits_here >= usual / sampling_density_; };
   return fitting_stride(state, as_many_as(0.005)    ? 1
                                : as_many_as(0.0015) ? 2
                                : as_many_as(0.001)  ? 3

@@ -2,7 +2,7 @@
 #include <cmath>
 #include <limits>
 
-#include "yardworth/strategy/plan.hpp"
+#include "strategy/policy.hpp"
 
 namespace yardworth {
 
@@ -111,17 +111,17 @@ double needed_carry_yd(const HoleMap& map, Point tee) {
   const std::vector<std::vector<Point>> shore = shores(islands);
   // The least of the widest gaps on the way, island by island, nearest first.
   std::vector<double> widest(shore.size(), infinity);
-  std::vector<bool> settled(shore.size(), false);
+  std::vector<bool> reached(shore.size(), false);
   widest[static_cast<std::size_t>(start)] = 0.0;
   for (;;) {
     std::size_t here = shore.size();
     for (std::size_t i = 0; i < shore.size(); ++i) {
-      if (!settled[i] && widest[i] < infinity && (here == shore.size() || widest[i] < widest[here])) here = i;
+      if (!reached[i] && widest[i] < infinity && (here == shore.size() || widest[i] < widest[here])) here = i;
     }
     if (here == shore.size() || here == static_cast<std::size_t>(end)) break;
-    settled[here] = true;
+    reached[here] = true;
     for (std::size_t to = 0; to < shore.size(); ++to) {
-      if (!settled[to]) widest[to] = std::min(widest[to], std::max(widest[here], gap_yd(shore[here], shore[to])));
+      if (!reached[to]) widest[to] = std::min(widest[to], std::max(widest[here], gap_yd(shore[here], shore[to])));
     }
   }
   return widest[static_cast<std::size_t>(end)];

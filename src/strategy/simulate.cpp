@@ -1,4 +1,4 @@
-#include "yardworth/strategy/simulate.hpp"
+#include "strategy/simulate.hpp"
 
 #include <cmath>
 
@@ -14,8 +14,8 @@ ActionAt habit_at(const HoleModel& model) {
   return [&model](Lie lie, Point from, RandomEngine&) { return habit_action(model, lie, from); };
 }
 
-ActionAt plan_at(const HoleModel& model, const Plan& plan) {
-  return [&model, &plan](Lie lie, Point from, RandomEngine&) { return action_near(model, plan, lie, from); };
+ActionAt policy_at(const HoleModel& model, const Policy& policy) {
+  return [&model, &policy](Lie lie, Point from, RandomEngine&) { return action_near(model, policy, lie, from); };
 }
 
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine) {

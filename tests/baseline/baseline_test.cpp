@@ -1,4 +1,4 @@
-#include "yardworth/baseline/baseline.hpp"
+#include "yardworth/baseline.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,7 +7,8 @@
 #include <numeric>
 #include <stdexcept>
 
-#include "yardworth/input/derived_table.hpp"
+#include "baseline/published.hpp"
+#include "input/derived_table.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,5 +1,5 @@
 // What the resolution costs in accuracy: strokes of the scenario's holes at coarser and finer states and shots, the
-// habit plan and the best plan, and how far each lies from the finest. docs/performance.md is filled from this.
+// habit policy and the best policy, and how far each lies from the finest. docs/performance.md is filled from this.
 
 #include <tbb/parallel_for.h>
 
@@ -11,7 +11,7 @@
 #include <cstring>
 #include <vector>
 
-#include "gain/plans.hpp"
+#include "gain/policies.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
 
@@ -22,24 +22,24 @@ enum class Played { habit, best };
 
 struct Level {
   const char* name;
-  Resolution resolution;
+  Discretisation discretisation;
 };
 
-// Rings, arcs and shots this many times finer than the program searches at, and no coarser anywhere; judging() has the
-// grid that goes with it.
-Resolution finer(double states, int shots) {
-  Resolution resolution = searching();
-  resolution.ring_yd /= states;
-  resolution.arc_yd /= states;
-  resolution.steps_per_sd *= shots;
-  resolution.closeness *= states * states * shots;
-  return resolution;
+// Rings, arcs and shots this many times finer than the program searches at, and no coarser anywhere; held_out_grid()
+// has the grid that goes with it.
+Discretisation finer(double states, int shots) {
+  Discretisation discretisation = search_grid();
+  discretisation.ring_yd /= states;
+  discretisation.arc_yd /= states;
+  discretisation.steps_per_sd *= shots;
+  discretisation.sampling_density *= states * states * shots;
+  return discretisation;
 }
 
-Resolution coarser() {
-  Resolution resolution = finer(0.5, 1);
-  resolution.steps_per_sd /= 2;
-  return resolution;
+Discretisation coarser() {
+  Discretisation discretisation = finer(0.5, 1);
+  discretisation.steps_per_sd /= 2;
+  return discretisation;
 }
 
 struct RoundAt {
@@ -50,13 +50,13 @@ struct RoundAt {
 
 // As `gain` does it: looked for on one grid, judged on another.
 double judged_best(const PreparedHole& search, const PreparedHole& judge) {
-  const PlanStart habit = {habit_of(search.model), habit_of(judge.model), habit_value(judge.model)};
-  return better_plan(search.model, judge.model, habit).judged.at_tee;
+  const PolicyStart habit = {habit_of(search.model), habit_of(judge.model), habit_value(judge.model)};
+  return better_policy(search.model, judge.model, habit).held_out.at_tee;
 }
 
 // A resolution to search at with the one that goes with it to judge at.
 struct Meshes {
-  explicit Meshes(const Resolution& searched) : search(searched), judge(judging(searched)) {}
+  explicit Meshes(const Discretisation& searched) : search(searched), judge(held_out_grid(searched)) {}
 
   Mesh search, judge;
 };
@@ -68,24 +68,24 @@ double play_hole(const Course& course, std::size_t i, const Player& player, cons
   return played == Played::habit ? habit_value(judge.model).at_tee : judged_best(hole, judge);
 }
 
-RoundAt play_round(const Player& player, const Resolution& resolution, Played played) {
+RoundAt play_round(const Player& player, const Discretisation& discretisation, Played played) {
   const Course course = scenario_course();
   const Baseline baseline = baseline_of(player);
-  const Meshes meshes(resolution);
+  const Meshes meshes(discretisation);
   RoundAt round;
   round.strokes.resize(course.holes.size());
-  const auto begun = std::chrono::steady_clock::now();
+  const auto warm_start = std::chrono::steady_clock::now();
   tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
     try {
       round.strokes[i] = play_hole(course, i, player, baseline, meshes, played);
     } catch (const CannotFinish&) {
       // As gain does it (finish_or_say_why).
-      Resolution more_strikes = resolution;
-      more_strikes.even_strikes = false;
+      Discretisation more_strikes = discretisation;
+      more_strikes.equal_weight_rows = false;
       round.strokes[i] = play_hole(course, i, player, baseline, Meshes(more_strikes), played);
     }
   });
-  round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
+  round.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - warm_start).count();
   for (const double strokes : round.strokes) round.total += strokes;
   return round;
 }
@@ -93,7 +93,7 @@ RoundAt play_round(const Player& player, const Resolution& resolution, Played pl
 void print_table(const char* member, Played played, const std::vector<Level>& levels) {
   const Player player = scenario_member(member);
   std::vector<RoundAt> rounds;
-  for (const Level& level : levels) rounds.push_back(play_round(player, level.resolution, played));
+  for (const Level& level : levels) rounds.push_back(play_round(player, level.discretisation, played));
   const RoundAt& finest = rounds.back();
   std::printf("\n%s, %s plan: strokes, and differences to the finest\n", member,
               played == Played::habit ? "habit" : "best");

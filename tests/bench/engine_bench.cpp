@@ -7,10 +7,10 @@
 #include <chrono>
 #include <string>
 
+#include "strategy/simulate.hpp"
 #include "support/every_state.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/strategy/simulate.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth::test {
 namespace {
@@ -38,12 +38,12 @@ struct Scenario {
 
 // Whole rounds -------------------------------------------------------------------------------------------------------
 
-void gain_of_round(benchmark::State& state, const char* member, PlanChoice plan, int threads) {
+void gain_of_round(benchmark::State& state, const char* member, PolicyChoice policy, int threads) {
   const Scenario scenario(member);
   GainRequest request;
   request.tee = middle_tee;
   request.change = {20.0, 6.0};
-  request.plan = plan;
+  request.policy = policy;
   request.threads = threads;
   for (auto _ : state) {
     benchmark::DoNotOptimize(compute_gain(scenario.course, scenario.player, scenario.baseline, request));
@@ -54,31 +54,32 @@ void gain_of_round(benchmark::State& state, const char* member, PlanChoice plan,
 // The first round of a process takes a tenth longer than those that follow; so long that it does not stand alone.
 constexpr double rounds_seconds = 3.0;
 
-BENCHMARK_CAPTURE(gain_of_round, both_plans_1_thread, "weekend-16-man", PlanChoice::both, 1)
+BENCHMARK_CAPTURE(gain_of_round, both_plans_1_thread, "weekend-16-man", PolicyChoice::both, 1)
     ->Unit(benchmark::kMillisecond)
     ->MinTime(rounds_seconds)
     ->UseRealTime();
-BENCHMARK_CAPTURE(gain_of_round, both_plans_2_threads, "weekend-16-man", PlanChoice::both, 2)
+BENCHMARK_CAPTURE(gain_of_round, both_plans_2_threads, "weekend-16-man", PolicyChoice::both, 2)
     ->Unit(benchmark::kMillisecond)
     ->MinTime(rounds_seconds)
     ->UseRealTime();
-BENCHMARK_CAPTURE(gain_of_round, habit_1_thread, "weekend-16-man", PlanChoice::habit, 1)
+BENCHMARK_CAPTURE(gain_of_round, habit_1_thread, "weekend-16-man", PolicyChoice::habit, 1)
     ->Unit(benchmark::kMillisecond)
     ->MinTime(rounds_seconds)
     ->UseRealTime();
 
-// Every member of the scenario, before and after, with both plans on two threads.
+// Every member of the scenario, before and after, with both policies on two threads.
 void gain_of_member(benchmark::State& state) {
   const char* member = scenario_members[static_cast<std::size_t>(state.range(0))];
   state.SetLabel(member);
-  gain_of_round(state, member, PlanChoice::both, 2);
+  gain_of_round(state, member, PolicyChoice::both, 2);
 }
 BENCHMARK(gain_of_member)
     ->DenseRange(0, static_cast<int>(scenario_members.size()) - 1)
     ->Unit(benchmark::kMillisecond)
     ->UseRealTime();
 
-// One hole, one plan -------------------------------------------------------------------------------------------------
+// One hole, one policy
+// -------------------------------------------------------------------------------------------------
 
 constexpr int long_hole = 3;   // a par 5 with a dogleg
 constexpr int short_hole = 6;  // a par 3
@@ -91,17 +92,17 @@ void habit_of_hole(benchmark::State& state) {
 }
 BENCHMARK(habit_of_hole)->Arg(long_hole)->Arg(short_hole)->Unit(benchmark::kMillisecond);
 
-void count_search(benchmark::State& state, const BestPlan& best) {
+void count_search(benchmark::State& state, const BestPolicy& best) {
   state.counters["states"] = best.considered;
   state.counters["sweeps"] = best.sweeps;
-  state.counters["fans"] = static_cast<double>(best.fans);
+  state.counters["fans"] = static_cast<double>(best.sampled_swings);
   state.counters["strokes"] = best.exact.at_tee;
 }
 
 void search_hole(benchmark::State& state, const Scenario& scenario, int number, const Mesh& mesh,
-                 const SearchOptions& options) {
+                 const PolicyIterationOptions& options) {
   const PreparedHole hole = scenario.prepare(number, mesh);
-  BestPlan best;
+  BestPolicy best;
   for (auto _ : state) {
     best = best_plan(hole.model, options);
     benchmark::DoNotOptimize(best);
@@ -173,11 +174,11 @@ BENCHMARK(play_holes);
 
 // Tenths of a yard between rings; the arcs in the default proportion.
 void best_by_grid_spacing(benchmark::State& state) {
-  Resolution resolution;
-  const double factor = static_cast<double>(state.range(0)) / 10.0 / resolution.ring_yd;
-  resolution.ring_yd *= factor;
-  resolution.arc_yd *= factor;
-  search_hole(state, Scenario(), long_hole, Mesh(resolution), {});
+  Discretisation discretisation;
+  const double factor = static_cast<double>(state.range(0)) / 10.0 / discretisation.ring_yd;
+  discretisation.ring_yd *= factor;
+  discretisation.arc_yd *= factor;
+  search_hole(state, Scenario(), long_hole, Mesh(discretisation), {});
 }
 BENCHMARK(best_by_grid_spacing)->Arg(180)->Arg(90)->Arg(45)->Unit(benchmark::kMillisecond);
 
@@ -195,7 +196,7 @@ BENCHMARK(best_by_clubs)->Arg(3)->Arg(6)->Arg(12)->Unit(benchmark::kMillisecond)
 
 // Direction spreads that aims are searched beyond the reference and the hole.
 void best_by_aims(benchmark::State& state) {
-  SearchOptions options;
+  PolicyIterationOptions options;
   options.aim_reach_sd = static_cast<int>(state.range(0));
   search_hole(state, Scenario(), long_hole, Mesh(), options);
 }
@@ -213,19 +214,19 @@ void dense_value_iteration(benchmark::State& state) {
   const Scenario scenario;
   const Mesh mesh;
   const PreparedHole hole = scenario.prepare(static_cast<int>(state.range(0)), mesh);
-  const std::vector<StateId> states = states_of_all_plans(hole.model, SearchOptions{}.aim_reach_sd);
+  const std::vector<StateId> states = states_of_all_plans(hole.model, PolicyIterationOptions{}.aim_reach_sd);
   DenseValues dense;
   Clock::duration taken{};
   for (auto _ : state) {
-    const auto begun = Clock::now();
-    dense = iterate_dense(hole.model, states, SearchOptions{}.aim_reach_sd, 1e-6);
-    taken = Clock::now() - begun;
+    const auto warm_start = Clock::now();
+    dense = iterate_dense(hole.model, states, PolicyIterationOptions{}.aim_reach_sd, 1e-6);
+    taken = Clock::now() - warm_start;
   }
   constexpr int searches = 5;
-  BestPlan best;
-  const auto begun = Clock::now();
+  BestPolicy best;
+  const auto warm_start = Clock::now();
   for (int i = 0; i < searches; ++i) best = best_plan(hole.model);
-  const std::chrono::duration<double> search = (Clock::now() - begun) / searches;
+  const std::chrono::duration<double> search = (Clock::now() - warm_start) / searches;
   const double exact = dense.value[static_cast<std::size_t>(hole.model.tee_state())];
   state.counters["states"] = static_cast<double>(states.size());
   state.counters["sweeps"] = dense.sweeps;

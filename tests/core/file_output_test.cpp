@@ -1,4 +1,4 @@
-#include "yardworth/core/file_output.hpp"
+#include "core/file_output.hpp"
 
 #include <doctest/doctest.h>
 #include <sys/resource.h>

@@ -1,4 +1,4 @@
-#include "yardworth/core/plane.hpp"
+#include "core/plane.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,7 +11,7 @@
 #include <cmath>
 #include <utility>
 
-#include "yardworth/core/units.hpp"
+#include "yardworth/units.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,4 +1,4 @@
-#include "yardworth/course/hole_map.hpp"
+#include "course/hole_map.hpp"
 
 #include <doctest/doctest.h>
 
@@ -14,7 +14,7 @@
 #include <set>
 #include <string>
 
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {
@@ -229,17 +229,17 @@ TEST_CASE("nothing changes within the clearance, and nothing but fairway and rou
     int broken = 0;
     for (int i = 0; i < 3000; ++i) {
       const Point p = random_point(map, engine);
-      const HoleMap::Look look = map.look_at(p);
-      if (look.ground != direct.at(p) || look.clearance_yd > look.trouble_yd) ++broken;
-      anywhere_far = anywhere_far || look.clearance_yd >= 40;
-      const bool mown = look.ground == Ground::fairway || look.ground == Ground::rough;
+      const HoleMap::GroundProbe probed = map.probe(p);
+      if (probed.ground != direct.at(p) || probed.clearance_yd > probed.trouble_yd) ++broken;
+      anywhere_far = anywhere_far || probed.clearance_yd >= 40;
+      const bool mown = probed.ground == Ground::fairway || probed.ground == Ground::rough;
       for (int probe = 0; probe < 12; ++probe) {
         const Point direction = along_heading(between(engine, -pi, pi));
         // The whole way to the very limit, where a wrong bound shows first.
         const double share = probe < 6 ? 0.999999 : between(engine, 0.0, 1.0);
-        if (direct.at(p + (share * look.clearance_yd) * direction) != look.ground) ++broken;
-        const Ground far = direct.at(p + (share * look.trouble_yd) * direction);
-        const bool harmless = mown ? far == Ground::fairway || far == Ground::rough : far == look.ground;
+        if (direct.at(p + (share * probed.clearance_yd) * direction) != probed.ground) ++broken;
+        const Ground far = direct.at(p + (share * probed.trouble_yd) * direction);
+        const bool harmless = mown ? far == Ground::fairway || far == Ground::rough : far == probed.ground;
         if (!harmless) ++broken;
       }
     }

@@ -1,6 +1,8 @@
+#include "course/set_up.hpp"
+
 #include <doctest/doctest.h>
 
-#include "yardworth/course/course.hpp"
+#include "yardworth/course.hpp"
 
 namespace yardworth {
 namespace {

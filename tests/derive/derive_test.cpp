@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "course/hole_map.hpp"
+#include "derive/derive_baseline.hpp"
+#include "derive/drive_spread.hpp"
+#include "derive/reference_hole.hpp"
+#include "derive/scores.hpp"
+#include "input/derived_table.hpp"
+#include "shot/strike.hpp"
 #include "support/sanitized.hpp"
-#include "yardworth/course/hole_map.hpp"
-#include "yardworth/derive/derive_baseline.hpp"
-#include "yardworth/derive/drive_spread.hpp"
-#include "yardworth/derive/reference_hole.hpp"
-#include "yardworth/derive/scores.hpp"
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/shot/strike.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,4 +1,4 @@
-#include "yardworth/derive/published.hpp"
+#include "derive/published.hpp"
 
 #include <doctest/doctest.h>
 

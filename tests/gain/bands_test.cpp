@@ -1,13 +1,17 @@
-#include "yardworth/gain/bands.hpp"
+#include "yardworth/bands.hpp"
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <numeric>
 #include <stdexcept>
 
+#include "course/set_up.hpp"
+#include "gain/bag_places.hpp"
+#include "input/derived_table.hpp"
+#include "input/hazard_change.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
@@ -73,7 +77,7 @@ TEST_CASE("each band on each tee is the gain of its standard golfer there") {
   GainRequest request;
   request.tee = 1;
   request.change = {20.0, 0.0};
-  request.plan = PlanChoice::habit;
+  request.policy = PolicyChoice::habit;
   const GainResult gain = compute_gain(course, standard_player(Band::bogey, Gender::women),
                                        Baseline(derived_table(Band::bogey, Gender::women)), request);
   const BandOnTee& same = golfer(result, Band::bogey, Gender::women, 1);

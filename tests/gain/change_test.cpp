@@ -9,26 +9,27 @@
 #include "support/random_player.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/report/gain_report.hpp"
+#include "yardworth/gain.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
 
-GainRequest request_of(DistanceChange change, Method method, PlanChoice plan) {
+GainRequest request_of(DistanceChange change, Method method, PolicyChoice policy) {
   GainRequest request;
   request.change = change;
   request.method = method;
-  request.plan = plan;
+  request.policy = policy;
   return request;
 }
 
-GainResult gain_on(const Course& course, const Player& player, DistanceChange change, Method method, PlanChoice plan) {
-  return compute_gain(course, player, test::baseline_of(player), request_of(change, method, plan));
+GainResult gain_on(const Course& course, const Player& player, DistanceChange change, Method method,
+                   PolicyChoice policy) {
+  return compute_gain(course, player, test::baseline_of(player), request_of(change, method, policy));
 }
 
-double saved_on(const Hole& hole, const Player& player, Method method, PlanChoice plan) {
-  return gain_on(test::course_of({hole}), player, {20.0, 0.0}, method, plan).answer().round.strokes_saved();
+double saved_on(const Hole& hole, const Player& player, Method method, PolicyChoice policy) {
+  return gain_on(test::course_of({hole}), player, {20.0, 0.0}, method, policy).answer().round.strokes_saved();
 }
 
 // The least of the parts of a saving: what the longer driver gives, what longer irons add, and what planning adds.
@@ -36,7 +37,7 @@ double least_part(const HoleGain& hole) {
   return std::min({hole.strokes.from_tee(), hole.strokes.from_irons(), hole.strokes.from_replanning()});
 }
 
-// The holes of a result, of either plan.
+// The holes of a result, of either policy.
 std::vector<HoleGain> holes_of(const GainResult& result) {
   std::vector<HoleGain> holes = result.habit->holes;
   if (result.best) holes.insert(holes.end(), result.best->holes.begin(), result.best->holes.end());
@@ -70,7 +71,7 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, whatever th
     const Player player = test::random_player(engine);
     const DistanceChange change{test::uniform(engine, 1.0, 30.0), test::uniform(engine, 1.0, 12.0)};
     for (const Method method : {Method::table, Method::play}) {
-      for (const HoleGain& hole : holes_of(gain_on(course, player, change, method, PlanChoice::both))) {
+      for (const HoleGain& hole : holes_of(gain_on(course, player, change, method, PolicyChoice::both))) {
         CAPTURE(table);
         CAPTURE(hole.length_yd);
         CAPTURE(change.driver_carry_yd);
@@ -93,7 +94,7 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, in any band
       CAPTURE(player.label);
       double worst = 1.0;
       for (const Method method : {Method::table, Method::play}) {
-        const GainResult result = gain_on(test::course_of(holes), player, {20.0, 6.0}, method, PlanChoice::both);
+        const GainResult result = gain_on(test::course_of(holes), player, {20.0, 6.0}, method, PolicyChoice::both);
         for (const HoleGain& hole : holes_of(result)) {
           CAPTURE(hole.length_yd);
           CHECK_MESSAGE(least_part(hole) >= -most_lost(hole.length_yd, method), name(method));
@@ -116,7 +117,7 @@ TEST_CASE("every member finishes every hole by both plans, and the best plan cos
     for (std::size_t tee = 0; tee < tees; ++tee) {
       CAPTURE(member);
       CAPTURE(tee);
-      GainRequest request = request_of({20.0, 6.0}, Method::play, PlanChoice::both);
+      GainRequest request = request_of({20.0, 6.0}, Method::play, PolicyChoice::both);
       request.tee = tee;
       const GainResult result = compute_gain(course, player, test::baseline_of(player), request);
       for (std::size_t hole = 0; hole < course.holes.size(); ++hole) {
@@ -134,12 +135,12 @@ TEST_CASE("a change of nothing saves exactly nothing, in every part and on every
   for (const char* member : members) {
     const Player player = test::scenario_member(member);
     for (const Method method : {Method::table, Method::play}) {
-      const GainResult result = gain_on(course, player, {0.0, 0.0}, method, PlanChoice::both);
-      std::vector<const PlanGain*> gains;
+      const GainResult result = gain_on(course, player, {0.0, 0.0}, method, PolicyChoice::both);
+      std::vector<const PolicyGain*> gains;
       if (result.habit) gains.push_back(&*result.habit);
       if (result.best) gains.push_back(&*result.best);
       REQUIRE(!gains.empty());
-      for (const PlanGain* gain : gains) {
+      for (const PolicyGain* gain : gains) {
         CHECK(gain->round.from_tee() == 0.0);
         CHECK(gain->round.from_irons() == 0.0);
         CHECK(gain->round.from_replanning() == 0.0);
@@ -162,7 +163,7 @@ TEST_CASE("the same inputs give the same bytes, whatever the number of threads")
   const Course course = test::scenario_course();
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
-  GainRequest request = request_of({20.0, 6.0}, Method::play, PlanChoice::both);
+  GainRequest request = request_of({20.0, 6.0}, Method::play, PolicyChoice::both);
   request.tee = test::middle_tee;
   request.threads = 1;
   const std::string once = gain_json({compute_gain(course, player, baseline, request), {}, {}});
@@ -178,7 +179,7 @@ TEST_CASE("a longer driver gains nothing from the tee of a par 3 that is played 
   for (const double length : {110.0, 130.0, 150.0}) {
     const Course course = test::course_of({test::open_hole(1, length)});
     for (const Method method : {Method::table, Method::play}) {
-      const GainResult result = gain_on(course, player, {20.0, 0.0}, method, PlanChoice::habit);
+      const GainResult result = gain_on(course, player, {20.0, 0.0}, method, PolicyChoice::habit);
       const HoleGain& hole = result.answer().holes.front();
       CAPTURE(length);
       CHECK(hole.par == 3);
@@ -192,7 +193,7 @@ TEST_CASE("a longer driver gains nothing from the tee of a par 3 that is played 
 TEST_CASE("a longer driver and longer irons: what the driver gives a par 3 played with an iron is nothing") {
   const Course course = test::scenario_course();
   const GainResult result =
-      gain_on(course, test::scenario_member("weekend-16-man"), {20.0, 6.0}, Method::play, PlanChoice::best);
+      gain_on(course, test::scenario_member("weekend-16-man"), {20.0, 6.0}, Method::play, PolicyChoice::best);
   int par_3s = 0;
   for (const HoleGain& hole : result.answer().holes) {
     if (hole.par != 3 || hole.before.club == "driver") continue;
@@ -208,8 +209,8 @@ TEST_CASE("one short club ends in an answer or in the sentence that there is non
   player.clubs = {player.clubs[player.clubs.size() / 2]};
   player.clubs[0].carry_yd = 30.0;
   player.clubs[0].roll_yd = 3.0;
-  CHECK_THROWS_AS(gain_on(test::scenario_course(), player, {0.0, 6.0}, Method::play, PlanChoice::best), CannotFinish);
-  CHECK(gain_on(test::course_of({test::open_hole(1, 300.0)}), player, {0.0, 6.0}, Method::play, PlanChoice::best)
+  CHECK_THROWS_AS(gain_on(test::scenario_course(), player, {0.0, 6.0}, Method::play, PolicyChoice::best), CannotFinish);
+  CHECK(gain_on(test::course_of({test::open_hole(1, 300.0)}), player, {0.0, 6.0}, Method::play, PolicyChoice::best)
             .answer()
             .round.before > 8.0);
 }
@@ -218,11 +219,11 @@ TEST_CASE("a bag without a driver gains nothing from a longer one") {
   Player player = standard_player(Band::from_13_to_20, Gender::men);
   player.clubs.erase(player.clubs.begin());
   const Course course = test::course_of({test::open_hole(1, 150.0), test::open_hole(2, 390.0)});
-  const GainResult result = gain_on(course, player, {20.0, 0.0}, Method::play, PlanChoice::both);
+  const GainResult result = gain_on(course, player, {20.0, 0.0}, Method::play, PolicyChoice::both);
   CHECK(result.habit->round.strokes_saved() == 0.0);
   CHECK(result.best->round.from_tee() == 0.0);
   CHECK(result.best->round.from_irons() == 0.0);
-  // A second search starts from the plan of the first and may find what that screened out.
+  // A second search starts from the policy of the first and may find what that screened out.
   CHECK(std::abs(result.best->round.from_replanning()) < 0.001);
 }
 
@@ -233,8 +234,8 @@ TEST_CASE("added distance is worth less where out of bounds squeezes the hole, b
   for (const Band band : {Band::scratch, Band::from_13_to_20, Band::bogey}) {
     const Player player = standard_player(band, Gender::men);
     for (const Method method : {Method::table, Method::play}) {
-      const double on_open = saved_on(open, player, method, PlanChoice::habit);
-      const double on_squeezed = saved_on(squeezed, player, method, PlanChoice::habit);
+      const double on_open = saved_on(open, player, method, PolicyChoice::habit);
+      const double on_squeezed = saved_on(squeezed, player, method, PolicyChoice::habit);
       std::printf("+20 driver, %s man, %s: open %.3f, squeezed %.3f strokes saved\n", std::string(name(band)).c_str(),
                   std::string(name(method)).c_str(), on_open, on_squeezed);
       CHECK(on_squeezed < on_open);
@@ -247,7 +248,7 @@ TEST_CASE("a part of the change that no club takes is said, and distances are in
     Course course = test::course_of({test::open_hole(1, 152.0)});
     course.units = Units::metres;
     std::string all;
-    for (const std::string& note : gain_on(course, player, change, Method::play, PlanChoice::habit).notes) {
+    for (const std::string& note : gain_on(course, player, change, Method::play, PolicyChoice::habit).notes) {
       all += note + "\n";
     }
     return all;
@@ -283,12 +284,12 @@ TEST_CASE("a hole that a coarse grid cannot finish is tried on a finer one") {
   CHECK(result.answer().round.strokes_saved() < -10.0);
 }
 
-// Plans share rows of states that they play alike; which plan was struck first must not be seen.
+// Policies share rows of states that they play alike; which policy was struck first must not be seen.
 TEST_CASE("the best plan's answer is the same whether the habit's is asked for too or not") {
   const Course course = test::scenario_course();
   const Player player = test::scenario_member("weekend-16-man");
-  const FourValues alone = gain_on(course, player, {20.0, 6.0}, Method::play, PlanChoice::best).best->round;
-  const FourValues beside = gain_on(course, player, {20.0, 6.0}, Method::play, PlanChoice::both).best->round;
+  const FourValues alone = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::best).best->round;
+  const FourValues beside = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::both).best->round;
   CHECK(alone.before == beside.before);
   CHECK(alone.driver_longer == beside.driver_longer);
   CHECK(alone.all_longer == beside.all_longer);

@@ -3,7 +3,9 @@
 #include <utility>
 #include <vector>
 
-#include "yardworth/gain/tee_shot.hpp"
+#include "baseline/published.hpp"
+#include "gain/hole_play.hpp"
+#include "gain/tee_shot.hpp"
 
 namespace yardworth {
 namespace {
@@ -38,8 +40,8 @@ TEST_CASE("first case: two outcomes, fairway and rough") {
   table.rough = straight(3.0, 3.5);
   const Baseline baseline(table);
   const Player player = one_club();
-  const StrikeLattices lattices{Resolution{}};
-  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Resolution{});
+  const StrikeLattices lattices{Discretisation{}};
+  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Discretisation{});
   // On the fairway 240 yards on, 160 left; in the rough 49 right of it, 168 short of the hole: 175 left.
   const std::vector<TeeShotNode> nodes = {{0.7, {{0.0, 240.0}, Lie::fairway, 0, false}, "7-iron"},
                                           {0.3, {{49.0, 232.0}, Lie::rough, 0, false}, "6-iron"}};
@@ -52,8 +54,8 @@ TEST_CASE("second case: two outcomes, fairway and out of bounds") {
   table.fairway = straight(2.8, 3.2);
   const Baseline baseline(table);
   const Player player = one_club();
-  const StrikeLattices lattices{Resolution{}};
-  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Resolution{});
+  const StrikeLattices lattices{Discretisation{}};
+  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Discretisation{});
   const std::vector<TeeShotNode> nodes = {{0.85, {{0.0, 240.0}, Lie::fairway, 0, false}, "7-iron"},
                                           {0.15, {{0.0, 0.0}, Lie::rough, 1, true}, "driver"}};
   CHECK(std::abs(table_strokes(model, baseline, nodes) - 4.3929411765) < 1e-9);
@@ -76,7 +78,7 @@ TEST_CASE("third case: real strikes, out of bounds on the right, by both methods
   table.green = {{3.0, 30.0}, {2.75, 2.75}};
   const Baseline baseline(table);
   const Player player = one_club();
-  Resolution coarse;
+  Discretisation coarse;
   coarse.steps_per_sd = 4;
   coarse.tee_refinement = 1;
   const StrikeLattices lattices{coarse};
@@ -91,8 +93,8 @@ TEST_CASE("third case: real strikes, out of bounds on the right, by both methods
   CHECK(std::abs(out - 0.1527960937) < 1e-9);
   CHECK(std::abs(table_strokes(model, baseline, nodes) - 4.1107067732) < 1e-9);
   // Every other ball lies within the short game, where method play takes the same baseline.
-  const PlanValue play =
-      evaluate_plan(model, [&](StateId state) { return habit(model.lie_of(state), model.place_of(state)); });
+  const PolicyEvaluation play =
+      evaluate_policy(model, [&](StateId state) { return habit(model.lie_of(state), model.place_of(state)); });
   CHECK(std::abs(play.at_tee - 4.1107067732) < 1e-9);
 }
 

@@ -1,4 +1,4 @@
-#include "yardworth/gain/hole_play.hpp"
+#include "gain/hole_play.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,12 +7,14 @@
 #include <cstdio>
 #include <numeric>
 
+#include "baseline/published.hpp"
+#include "course/set_up.hpp"
+#include "shot/short_game.hpp"
+#include "strategy/simulate.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/shot/short_game.hpp"
-#include "yardworth/strategy/simulate.hpp"
 
 namespace yardworth {
 namespace {
@@ -29,7 +31,7 @@ bool is_at_green(const HoleModel& model, Point from, const Swing& swing) {
   return std::abs(total - left) <= 0.12 * left;
 }
 
-// The habit plan, stroke by stroke, with strikes drawn: the second road to describe_play.
+// The habit policy, stroke by stroke, with strikes drawn: the second road to describe_play.
 Played play_once(const HoleModel& model, const Player& player, int par, RandomEngine& engine) {
   Played played;
   Lie lie = Lie::tee;
@@ -179,8 +181,8 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
   // With every strike, and as the program does it.
-  Resolution every_strike;
-  every_strike.closeness = every_node;
+  Discretisation every_strike;
+  every_strike.sampling_density = every_node;
   const test::Mesh mesh(every_strike);
   const test::Mesh thinned;
   const int plays = test::repeats(40000);
@@ -249,12 +251,12 @@ TEST_CASE("visits count what is played again") {
   player.clubs[0].carry_sd_yd = 1.0;
   player.clubs[0].direction_sd_rad = 0.06;
   const Baseline baseline(tour_table());
-  Resolution coarse;
+  Discretisation coarse;
   coarse.steps_per_sd = 4;
   coarse.tee_refinement = 1;
   const test::Mesh mesh(coarse);
   const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
-  const PlanValue planned = test::habit_value(here.model);
+  const PolicyEvaluation planned = test::habit_value(here.model);
   const std::vector<double> visits = expected_visits(here.model, planned);
   CHECK(std::accumulate(visits.begin(), visits.end(), 0.0) == doctest::Approx(1.0 / (1.0 - 0.1527960937)));
 }

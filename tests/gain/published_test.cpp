@@ -1,13 +1,16 @@
+#include "baseline/published.hpp"
+
 #include <doctest/doctest.h>
 
 #include <cstdio>
 #include <numeric>
 #include <string>
 
+#include "course/set_up.hpp"
+#include "input/derived_table.hpp"
 #include "support/courses.hpp"
 #include "support/figures.hpp"
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/input/derived_table.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth {
 namespace {
@@ -17,7 +20,7 @@ double saved_by_20(Band band, const BaselineTable& table, Method method) {
   GainRequest request;
   request.change = {20.0, 0.0};
   request.method = method;
-  request.plan = PlanChoice::habit;
+  request.policy = PolicyChoice::habit;
   request.threads = 1;
   const Player player = standard_player(band, Gender::men);
   return compute_gain(test::standard_course(), player, Baseline(table), request).answer().round.strokes_saved();

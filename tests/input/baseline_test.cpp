@@ -3,9 +3,10 @@
 #include <string>
 #include <vector>
 
+#include "baseline/published.hpp"
+#include "input/derived_table.hpp"
 #include "input/samples.hpp"
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

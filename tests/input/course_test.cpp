@@ -4,8 +4,9 @@
 #include <string>
 #include <vector>
 
+#include "course/set_up.hpp"
 #include "input/samples.hpp"
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -5,8 +5,9 @@
 #include <variant>
 #include <vector>
 
+#include "baseline/published.hpp"
 #include "input/samples.hpp"
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,9 +1,10 @@
-#include "yardworth/input/hazard_change.hpp"
+#include "input/hazard_change.hpp"
 
 #include <doctest/doctest.h>
 
 #include <string>
 
+#include "course/set_up.hpp"
 #include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"

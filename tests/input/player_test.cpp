@@ -4,7 +4,8 @@
 #include <vector>
 
 #include "input/samples.hpp"
-#include "yardworth/input/read.hpp"
+#include "player/skill.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -6,7 +6,7 @@
 #include <fstream>
 #include <string>
 
-#include "yardworth/input/read.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

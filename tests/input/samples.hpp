@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "yardworth/core/diagnostics.hpp"
+#include "yardworth/diagnostics.hpp"
 
 // So that a failed check shows the lines.
 template <>

@@ -1,9 +1,9 @@
 // A program that knows only the installed headers and library.
 #include <cstdio>
 
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/input/read.hpp"
+#include "input/derived_table.hpp"
+#include "yardworth/gain.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
 
 int main() {
@@ -14,7 +14,7 @@ int main() {
   const Baseline baseline(derived_table(player.value->band, player.value->gender));
   GainRequest request;
   request.change = {.driver_carry_yd = 20.0, .irons_carry_yd = 6.0};
-  request.plan = PlanChoice::habit;
+  request.policy = PolicyChoice::habit;
   const GainResult result = compute_gain(*course.value, *player.value, baseline, request);
   const double saved = result.answer().round.strokes_saved();
   std::printf("%s saves %.2f strokes\n", result.player.c_str(), saved);

@@ -2,7 +2,8 @@
 
 #include <string>
 
-#include "yardworth/player/golfer.hpp"
+#include "player/skill.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth {
 namespace {

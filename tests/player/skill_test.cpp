@@ -1,3 +1,5 @@
+#include "player/skill.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -5,7 +7,7 @@
 #include <string>
 #include <utility>
 
-#include "yardworth/player/golfer.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth {
 namespace {

@@ -1,12 +1,11 @@
-#include "yardworth/report/bands_report.hpp"
-
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
 
-#include "sample_bands.hpp"
-#include "words.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/sample_bands.hpp"
+#include "report/text.hpp"
+#include "report/words.hpp"
+#include "yardworth/report.hpp"
 
 using namespace yardworth;
 using test::lines_of;
@@ -114,7 +113,7 @@ TEST_CASE("text: bands, tees that suit, what it rests on") {
 TEST_CASE("text: however much there is to tell apart, a table fits a terminal") {
   BandsReport report = sample_bands();
   report.result.change = {20.0, 6.0};
-  report.result.plan = PlanChoice::best;
+  report.result.policy = PolicyChoice::best;
   report.result.replanning_computed = true;
   report.result.tees[0].name = "a very long name of tees indeed";
   for (BandOnTee& golfer : report.result.golfers) {

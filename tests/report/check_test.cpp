@@ -1,10 +1,9 @@
-#include "yardworth/report/check.hpp"
-
 #include <doctest/doctest.h>
 
 #include <string>
 
 #include "input/samples.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {

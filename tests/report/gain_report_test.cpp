@@ -2,9 +2,9 @@
 
 #include <nlohmann/json.hpp>
 
-#include "sample_gain.hpp"
-#include "words.hpp"
-#include "yardworth/report/text.hpp"
+#include "report/sample_gain.hpp"
+#include "report/text.hpp"
+#include "report/words.hpp"
 
 using namespace yardworth;
 using test::lines_of;

@@ -1,6 +1,6 @@
 #include <doctest/doctest.h>
 
-#include "sample_gain.hpp"
+#include "report/sample_gain.hpp"
 
 using namespace yardworth;
 using test::sample_gain;
@@ -12,7 +12,7 @@ GainResult habit_only(double driver_yd, double irons_yd, double saved) {
   GainResult result = sample_with_saved(saved);
   result.habit = result.best;
   result.best.reset();
-  result.plan = PlanChoice::habit;
+  result.policy = PolicyChoice::habit;
   result.replanning_computed = false;
   result.change = {driver_yd, irons_yd};
   return result;

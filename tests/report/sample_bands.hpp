@@ -1,6 +1,6 @@
 #pragma once
 
-#include "yardworth/report/bands_report.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::test {
 

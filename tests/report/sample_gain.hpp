@@ -1,6 +1,6 @@
 #pragma once
 
-#include "yardworth/report/gain_report.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::test {
 
@@ -11,12 +11,12 @@ inline GainReport sample_gain() {
   const TeeShotResult long_after{"3-wood", 163.0, "7-iron", {{"5-iron", 0.25}, {"7-iron", 0.75}}, 0.625, 0.0625};
   const TeeShotResult short_shot{"7-iron", 9.0, "putter", {{"putter", 0.75}, {"short game", 0.25}}, 0.5, 0.0};
 
-  PlanGain best;
+  PolicyGain best;
   best.round = {92.5, 91.25, 90.9375, 90.75};
   best.holes.push_back(
       {1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, "a wood, short of the pond"});
   best.holes.push_back({2, 3, 142.0, {3.5, 3.5, 3.5, 3.5}, short_shot, short_shot, 0.0, ""});
-  PlanGain habit = best;
+  PolicyGain habit = best;
   habit.round = {94.0, 92.875, 92.5, 92.5};
 
   GainResult result;

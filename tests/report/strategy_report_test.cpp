@@ -1,5 +1,3 @@
-#include "yardworth/report/strategy_report.hpp"
-
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
@@ -7,8 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "report/text.hpp"
 #include "report/words.hpp"
-#include "yardworth/report/text.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth {
 namespace {
@@ -22,13 +21,13 @@ TeeOption option(const std::string& club, const std::string& words, double strok
 }
 
 StrategyReport sample() {
-  TeePlan before;
+  TeePlay before;
   before.tee_shot = option("5-wood", "down the middle", 4.75, 0.0);
   before.alternatives = {option("driver", "at the left edge of the fairway", 4.875, 0.125)};
   before.next = {{Finish::fairway, "", 0.75, 160.0, {{"6-iron", 0.75}, {"7-iron", 0.25}}},
                  {Finish::fairway, "short", 0.25, 180.0, {{"5-iron", 1.0}}},
                  {Finish::out_of_bounds, "", 0.25, 380.0, {{"5-wood", 1.0}}}};
-  TeePlan after = before;
+  TeePlay after = before;
   after.tee_shot = option("driver", "12 yards left of the middle", 4.5, 0.0);
   HoleStrategy hole{7,  4,  380.0, before, after, {}, "the carry over the penalty area at 214 is now on with driver",
                     {}, {}, ""};
@@ -53,7 +52,7 @@ TEST_CASE("the advice for a hole in one sentence") {
   CHECK(strategy_sentence(hole) ==
         "Driver 12 yards left of the middle instead of 5-wood down the middle: 4.75 strokes become 4.50; the carry "
         "over the penalty area at 214 is now on with driver.");
-  hole.plan_change.clear();
+  hole.policy_change.clear();
   hole.after->tee_shot = option("5-wood", "down the middle", 4.5, 0.0);
   CHECK(strategy_sentence(hole) == "5-wood down the middle, as before: 4.75 strokes become 4.50.");
   hole.after.reset();
@@ -87,7 +86,7 @@ TEST_CASE("text of several holes begins with all of them at a glance") {
 
 TEST_CASE("text tells the proof where there is one") {
   StrategyReport report = sample();
-  report.result.holes.front().proof_before = PlanProof{2.5e-9, 812};
+  report.result.holes.front().proof_before = OptimalityProof{2.5e-9, 812};
   CHECK(
       says(strategy_text(report), "Proof: nothing played from any of 812 places beats the plan by more than 2.5e-09"));
   const Json hole = Json::parse(strategy_json(report))["holes"][0];
@@ -143,9 +142,9 @@ TEST_CASE("names from files are harmless in every format") {
 
 TEST_CASE("text of a strategy keeps within its width") {
   StrategyReport report = sample();
-  TeePlan& plan = *report.result.holes.front().after;
-  plan.tee_shot.club = std::string(60, 'c');
-  plan.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
+  TeePlay& policy = *report.result.holes.front().after;
+  policy.tee_shot.club = std::string(60, 'c');
+  policy.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
   std::istringstream stream(strategy_text(report));
   for (std::string line; std::getline(stream, line);) {
     CAPTURE(line);

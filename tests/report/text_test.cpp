@@ -1,4 +1,4 @@
-#include "yardworth/report/text.hpp"
+#include "report/text.hpp"
 
 #include <doctest/doctest.h>
 

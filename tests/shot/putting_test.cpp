@@ -1,4 +1,4 @@
-#include "yardworth/shot/putting.hpp"
+#include "shot/putting.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "yardworth/shot/rest.hpp"
+#include "shot/rest.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,9 +9,9 @@
 #include <string>
 #include <utility>
 
+#include "shot/sample.hpp"
 #include "shot/samples.hpp"
-#include "yardworth/input/read.hpp"
-#include "yardworth/shot/sample.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -3,7 +3,7 @@
 #include <utility>
 #include <vector>
 
-#include "yardworth/course/course.hpp"
+#include "yardworth/course.hpp"
 
 namespace yardworth {
 

@@ -1,4 +1,4 @@
-#include "yardworth/shot/short_game.hpp"
+#include "shot/short_game.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "yardworth/shot/strike.hpp"
+#include "shot/strike.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,10 +9,10 @@
 #include <cmath>
 #include <functional>
 
+#include "shot/rest.hpp"
+#include "shot/sample.hpp"
 #include "shot/samples.hpp"
-#include "yardworth/shot/rest.hpp"
-#include "yardworth/shot/sample.hpp"
-#include "yardworth/strategy/strikes.hpp"
+#include "strategy/strikes.hpp"
 
 namespace yardworth {
 namespace {
@@ -57,7 +57,7 @@ const StrikeLattice& lattice_of(const StrikeLattices& lattices, int which) {
 }
 
 TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   for (int which = 0; which < 4; ++which) {
     CAPTURE(which);
     const StrikeLattice& lattice = lattice_of(lattices, which);
@@ -81,12 +81,12 @@ TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
 TEST_CASE(
     "even strikes: each stands for an equal share of the cut t, whatever the shift, and all shifts for all of it") {
   for (const int cut_sd : {poor_direction_cut_sd, direction_cut_sd}) {
-    const EvenStrikes even(60, cut_sd);
+    const EqualWeightLattice even(60, cut_sd);
     const CutStudent cut(cut_sd);
     for (const int n : {10, 20, 30, 60}) {
       double sum = 0.0;
       double squares = 0.0;
-      for (int shift = 0; shift < EvenStrikes::shifts; ++shift) {
+      for (int shift = 0; shift < EqualWeightLattice::shifts; ++shift) {
         for (int i = 0; i < n; ++i) {
           CAPTURE(n);
           CAPTURE(i);
@@ -99,7 +99,7 @@ TEST_CASE(
         }
       }
       // Shifts are fewer than parts of a part where n is small, so that the whole is met nearly, not fully.
-      const double all = n * EvenStrikes::shifts;
+      const double all = n * EqualWeightLattice::shifts;
       CHECK(std::abs(sum / all) < 0.03);
       CHECK(squares / all == doctest::Approx(cut.expectation([](double z) { return z * z; })).epsilon(0.05));
     }
@@ -107,7 +107,7 @@ TEST_CASE(
 }
 
 TEST_CASE("every second, third or sixth node has the weights of the same cut t") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   for (int which = 0; which < 4; ++which) {
     const StrikeLattice& lattice = lattice_of(lattices, which);
     const double steps = lattice.steps_per_sd();
@@ -132,16 +132,16 @@ TEST_CASE("every second, third or sixth node has the weights of the same cut t")
 
 // A stride longer than the step between aims strikes nodes beyond those of the last aim.
 TEST_CASE("lattices reach as far as any aim, phase and stride ask") {
-  Resolution fine;
+  Discretisation fine;
   fine.steps_per_sd *= 4;
-  for (const Resolution& resolution : {Resolution{}, fine}) {
-    const StrikeLattices lattices{resolution};
+  for (const Discretisation& discretisation : {Discretisation{}, fine}) {
+    const StrikeLattices lattices{discretisation};
     for (int which = 0; which < 4; ++which) {
       CAPTURE(which);
       const StrikeLattice& lattice = lattice_of(lattices, which);
       const int steps_per_aim = which % 2 == 0 ? solid_steps_per_aim(lattice) : poor_steps_per_aim(lattice);
       const int beyond = std::max(0, largest_lattice_stride - steps_per_aim);
-      CHECK(lattice.reach() >= largest_aim * steps_per_aim + beyond + lattice.half_width() + lattice_phases - 1);
+      CHECK(lattice.reach() >= largest_aim * steps_per_aim + beyond + lattice.half_width() + lattice_offsets - 1);
     }
   }
 }
@@ -160,7 +160,7 @@ TEST_CASE("the cut normal: quantile against the integral of its density") {
 }
 
 TEST_CASE("carry moments of the lattice") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   const boost::math::normal_distribution<double> normal;
   // Variance of a standard normal cut at +-4.
   const double cut_variance = 1.0 - 8.0 * boost::math::pdf(normal, 4.0) / (1.0 - 2.0 * boost::math::cdf(normal, -4.0));
@@ -182,7 +182,7 @@ TEST_CASE("carry moments of the lattice") {
 }
 
 TEST_CASE("carry and direction do not hang together, and every aim sees the same carries spread") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   const StrikeLattice& solid = lattices.solid;
   const double steps = solid.steps_per_sd();
   // In spreads. What a few hundred nodes leave over: less than a yard of carry for any club.
@@ -267,7 +267,7 @@ Sampled by_sampling(const Swing& swing, const std::function<double(Strike)>& f) 
 }
 
 TEST_CASE("lattice, sampling and integration agree on smooth functions of a strike") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   const Swing swing = sample_swing();
   const std::function<double(Strike)> functions[] = {
       [](Strike s) { return s.carry_yd; }, [](Strike s) { return s.carry_yd * std::sin(s.direction_rad); },
@@ -286,7 +286,7 @@ TEST_CASE("lattice, sampling and integration agree on smooth functions of a stri
 }
 
 TEST_CASE("lattice and sampling agree on steps, as edges of lies are") {
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   const Swing swing = sample_swing();
   const std::function<double(Strike)> functions[] = {
       [](Strike s) { return s.carry_yd > 190.0 ? 1.0 : 0.0; },
@@ -314,7 +314,7 @@ TEST_CASE("lattice and sampling agree on steps, as edges of lies are") {
 // Closed form: a ball of constant carry c stays within w of the middle when its direction is under asin(w / c).
 TEST_CASE("the share of balls on a straight fairway is that of the cut t") {
   const HoleMap map(sample_hole(400.0, 16.0), Firmness::normal);
-  const StrikeLattices lattices{Resolution{}};
+  const StrikeLattices lattices{Discretisation{}};
   Swing swing = sample_swing();
   swing.carry_sd_share = 1e-9;
   swing.roll_share = 0.0;

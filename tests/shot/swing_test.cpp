@@ -1,4 +1,4 @@
-#include "yardworth/shot/swing.hpp"
+#include "shot/swing.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,7 +7,8 @@
 #include <utility>
 #include <vector>
 
-#include "yardworth/shot/strike.hpp"
+#include "player/skill.hpp"
+#include "shot/strike.hpp"
 
 namespace yardworth {
 namespace {

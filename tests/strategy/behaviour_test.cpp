@@ -3,10 +3,11 @@
 #include <cstdio>
 #include <regex>
 
+#include "course/set_up.hpp"
+#include "input/derived_table.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
-#include "yardworth/gain/gain.hpp"
-#include "yardworth/input/derived_table.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth {
 namespace {
@@ -14,8 +15,8 @@ namespace {
 // The best tee shot's direction in degrees, right of the line positive.
 double best_tee_aim_deg(const Hole& hole, const Player& player, const Baseline& baseline, const test::Mesh& mesh) {
   const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
-  const BestPlan best = test::best_plan(here.model);
-  const Action& action = best.exact.plan[static_cast<std::size_t>(here.model.tee_state())];
+  const BestPolicy best = test::best_plan(here.model);
+  const Action& action = best.exact.policy[static_cast<std::size_t>(here.model.tee_state())];
   return degrees(HoleModel::heading_of(here.model.swing_of(Lie::tee, action), action));
 }
 
@@ -73,9 +74,9 @@ TEST_CASE("an island green that cannot be reached ends in a statement that names
   const Course course = test::course_of({test::open_hole(6, 150.0), island_hole(7, 190.0)});
   const Player player = golfer_who_carries(120.0);
   const Baseline baseline(derived_table(Band::from_21, Gender::men));
-  for (const PlanChoice plan : {PlanChoice::habit, PlanChoice::best, PlanChoice::both}) {
+  for (const PolicyChoice policy : {PolicyChoice::habit, PolicyChoice::best, PolicyChoice::both}) {
     GainRequest request;
-    request.plan = plan;
+    request.policy = policy;
     request.change = {10.0, 3.0};
     try {
       compute_gain(course, player, baseline, request);
@@ -96,7 +97,7 @@ TEST_CASE("the same green is finished by a golfer who carries that far") {
   const Player player = golfer_who_carries(230.0);
   const Baseline baseline(derived_table(Band::from_21, Gender::men));
   GainRequest request;
-  request.plan = PlanChoice::both;
+  request.policy = PolicyChoice::both;
   const GainResult result = compute_gain(course, player, baseline, request);
   CHECK(result.best->round.before > 3.0);
   CHECK(result.best->round.before <= result.habit->round.before + 1e-12);

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <string>
 
-#include "gain/plans.hpp"
+#include "gain/policies.hpp"
+#include "input/derived_table.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/random_player.hpp"
-#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
@@ -47,9 +47,9 @@ Player with_eight_iron(double wildness) {
   return player;
 }
 
-// What the plan plays from the tee.
-const std::string& tee_club(const Player& player, const HoleModel& model, const PlanValue& planned) {
-  const Action& action = planned.plan[static_cast<std::size_t>(model.tee_state())];
+// What the policy plays from the tee.
+const std::string& tee_club(const Player& player, const HoleModel& model, const PolicyEvaluation& planned) {
+  const Action& action = planned.policy[static_cast<std::size_t>(model.tee_state())];
   return player.clubs[model.swing_of(Lie::tee, action).club].name;
 }
 
@@ -84,8 +84,8 @@ TEST_CASE("with longer clubs the wild one that now fits is left for the shot pla
     const LongerClubs clubs(player, 0.0, 8.0, distance);
     const HoleModel& before = clubs.before.model;
     const HoleModel& after = clubs.after.model;
-    const PlanValue was = evaluate_plan(before, habit_of(before));
-    const PlanValue now = evaluate_followed(after, habit_of(after), {before, was}, {before, was});
+    const PolicyEvaluation was = evaluate_policy(before, habit_of(before));
+    const PolicyEvaluation now = evaluate_followed(after, habit_of(after), {before, was}, {before, was});
     CHECK(tee_club(player, before, was) == "7-iron");
     CHECK(tee_club(player, after, now) == (wildness > 1.0 ? "7-iron" : eight_iron));
     CHECK(now.at_tee <= was.at_tee);
@@ -116,13 +116,13 @@ TEST_CASE("a longer driver that reaches a bunker is played into it all the same"
   hole.hazards = {test::across(HazardKind::bunker, reach + 12.0, reach + 45.0)};
   const test::PreparedHole before(hole, Firmness::normal, 0, player, baseline, mesh);
   const HoleModel after = before.model.for_player(lengthen(player, 20.0, 0.0));
-  const PlanValue was = evaluate_plan(before.model, habit_of(before.model));
+  const PolicyEvaluation was = evaluate_policy(before.model, habit_of(before.model));
   const auto tee = static_cast<std::size_t>(before.model.tee_state());
-  const PlanValue now =
-      evaluate_followed(after, followed(after, before.model, was.plan), {before.model, was}, {before.model, was});
-  REQUIRE(was.plan[tee].swing == 0);
-  CHECK(now.plan[tee].swing == 0);
-  CHECK(now.plan[tee].carry_yd == after.swings(Lie::tee).front().carry_yd);
+  const PolicyEvaluation now =
+      evaluate_followed(after, followed(after, before.model, was.policy), {before.model, was}, {before.model, was});
+  REQUIRE(was.policy[tee].swing == 0);
+  CHECK(now.policy[tee].swing == 0);
+  CHECK(now.policy[tee].carry_yd == after.swings(Lie::tee).front().carry_yd);
   CHECK(now.at_tee > was.at_tee);
 }
 
@@ -133,8 +133,8 @@ TEST_CASE("a par 3 played as before with longer irons is played no worse, whatev
     const LongerClubs clubs(test::random_player(engine), 0.0, 9.0, 160.0);
     const HoleModel& before = clubs.before.model;
     const HoleModel& after = clubs.after.model;
-    const PlanValue was = evaluate_plan(before, habit_of(before));
-    const PlanValue now = evaluate_followed(after, habit_of(after), {before, was}, {before, was});
+    const PolicyEvaluation was = evaluate_policy(before, habit_of(before));
+    const PolicyEvaluation now = evaluate_followed(after, habit_of(after), {before, was}, {before, was});
     CHECK(now.at_tee <= was.at_tee + 0.001);
   }
 }

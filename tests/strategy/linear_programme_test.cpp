@@ -4,10 +4,10 @@
 #include <cstdio>
 #include <map>
 
+#include "input/derived_table.hpp"
 #include "support/every_state.hpp"
 #include "support/sanitized.hpp"
 #include "support/small_holes.hpp"
-#include "yardworth/input/derived_table.hpp"
 
 namespace yardworth {
 namespace {
@@ -29,7 +29,7 @@ class LinearProgramme {
     for (const StateId state : states) {
       const Lie lie = model.lie_of(state);
       for (const Candidate& candidate :
-           candidates_at(model, lie, model.place_of(state), SearchOptions{}.aim_reach_sd)) {
+           candidates_at(model, lie, model.place_of(state), PolicyIterationOptions{}.aim_reach_sd)) {
         Action action = candidate.action;
         for (action.aim = candidate.first_aim; action.aim <= candidate.last_aim; ++action.aim) {
           add_action(state, *builder.build(state, action));
@@ -82,16 +82,16 @@ TEST_CASE("the best plan of a small hole is the optimum of its linear programme"
   const Player player = test::golfer_of_few_clubs();
   const Baseline baseline(derived_table(Band::bogey, Gender::men));
   const test::Mesh mesh(test::coarse_resolution());
-  Resolution closest = test::coarse_resolution();
-  closest.closeness = every_node;
+  Discretisation closest = test::coarse_resolution();
+  closest.sampling_density = every_node;
   const test::Mesh every_strike(closest);
   for (const Hole& hole : test::small_holes()) {
     CAPTURE(hole.number);
     const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
-    const std::vector<StateId> states = test::states_of_all_plans(here.model, SearchOptions{}.aim_reach_sd);
+    const std::vector<StateId> states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
     LinearProgramme programme(here.model, states);
     REQUIRE(programme.solve());
-    const BestPlan best = test::best_plan_of_all(here.model, states);
+    const BestPolicy best = test::best_plan_of_all(here.model, states);
     double largest = 0.0;
     double sum = 0.0;
     for (const StateId state : states) {
@@ -118,9 +118,10 @@ TEST_CASE("plain value iteration comes to the same optimum") {
   for (const Hole& hole : test::small_holes()) {
     CAPTURE(hole.number);
     const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
-    const std::vector<StateId> states = test::states_of_all_plans(here.model, SearchOptions{}.aim_reach_sd);
-    const test::DenseValues dense = test::iterate_dense(here.model, states, SearchOptions{}.aim_reach_sd, 1e-8);
-    const BestPlan best = test::best_plan_of_all(here.model, states);
+    const std::vector<StateId> states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
+    const test::DenseValues dense =
+        test::iterate_dense(here.model, states, PolicyIterationOptions{}.aim_reach_sd, 1e-8);
+    const BestPolicy best = test::best_plan_of_all(here.model, states);
     CHECK(std::abs(dense.value[static_cast<std::size_t>(here.model.tee_state())] - best.exact.at_tee) < 1e-6);
     if (test::sanitized) break;
   }

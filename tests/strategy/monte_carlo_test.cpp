@@ -4,10 +4,10 @@
 #include <cstdio>
 #include <functional>
 
+#include "strategy/simulate.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/strategy/simulate.hpp"
 
 namespace yardworth {
 namespace {
@@ -26,23 +26,23 @@ enum class Played { habit, best };
 // Under the sanitizers so few that the coarse grid's own error, 0.01 strokes, is lost in their standard error.
 constexpr int plays_of(int in_full) { return test::sanitized ? 1500 : in_full; }
 
-// Less than a quarter of the spacing and twice the strikes of the grid that plans are looked for on here, none of them
-// left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers, which
-// look for other faults, this would take too long.
-Resolution fine_resolution() {
-  Resolution resolution;
+// Less than a quarter of the spacing and twice the strikes of the grid that policies are looked for on here, none of
+// them left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers,
+// which look for other faults, this would take too long.
+Discretisation fine_resolution() {
+  Discretisation discretisation;
   if (!test::sanitized) {
     // Not by a whole number: states would lie exactly half way between those whose action they play.
-    resolution.ring_yd /= 4.3;
-    resolution.arc_yd /= 4.3;
-    resolution.steps_per_sd *= 2;
-    resolution.tee_refinement *= 2;
-    resolution.closeness = every_node;
+    discretisation.ring_yd /= 4.3;
+    discretisation.arc_yd /= 4.3;
+    discretisation.steps_per_sd *= 2;
+    discretisation.tee_refinement *= 2;
+    discretisation.sampling_density = every_node;
   }
-  return resolution;
+  return discretisation;
 }
 
-// The plan found at the default resolution, as it is played from any place: evaluated exactly on the fine grid, and
+// The policy found at the default resolution, as it is played from any place: evaluated exactly on the fine grid, and
 // sampled.
 Compared compare(const test::PreparedHole& here, const test::PreparedHole& fine, Played played, int plays,
                  std::uint64_t seed) {
@@ -53,16 +53,16 @@ Compared compare(const test::PreparedHole& here, const test::PreparedHole& fine,
     compared.exact = test::habit_value(fine.model).at_tee;
     compared.sampled = sample_hole(model, habit_at(model), plays, seed);
   } else {
-    const BestPlan best = test::best_plan(model);
-    const Plan& plan = best.exact.plan;
+    const BestPolicy best = test::best_plan(model);
+    const Policy& policy = best.exact.policy;
     const ActionOf as_played = [&](StateId state) {
       const Lie lie = fine.model.lie_of(state);
-      return lie == Lie::tee ? plan[static_cast<std::size_t>(model.tee_state())]
-                             : action_near(model, plan, lie, fine.model.place_of(state));
+      return lie == Lie::tee ? policy[static_cast<std::size_t>(model.tee_state())]
+                             : action_near(model, policy, lie, fine.model.place_of(state));
     };
     compared.by_default = best.exact.at_tee;
-    compared.exact = evaluate_plan(fine.model, as_played).at_tee;
-    compared.sampled = sample_hole(model, plan_at(model, plan), plays, seed);
+    compared.exact = evaluate_policy(fine.model, as_played).at_tee;
+    compared.sampled = sample_hole(model, policy_at(model, policy), plays, seed);
   }
   return compared;
 }
@@ -88,7 +88,7 @@ void check_round(const char* member, Played played, int plays) {
                 hole.sampled.standard_error, hole.in_standard_errors());
     CHECK_MESSAGE(std::abs(hole.in_standard_errors()) < 3.0, hole.hole);
     // The search looks for the least of many values that are each a little off, so its own word is too good by a
-    // little; gain judges the plan anew.
+    // little; gain judges the policy anew.
     WARN_MESSAGE(std::abs(hole.by_default - hole.exact) < (played == Played::habit ? 0.01 : 0.03), hole.hole);
   }
 }

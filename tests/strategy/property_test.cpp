@@ -5,10 +5,13 @@
 #include <cstdlib>
 #include <vector>
 
+#include "baseline/published.hpp"
+#include "course/set_up.hpp"
+#include "input/derived_table.hpp"
+#include "player/skill.hpp"
 #include "support/courses.hpp"
 #include "support/every_state.hpp"
 #include "support/sanitized.hpp"
-#include "yardworth/input/derived_table.hpp"
 
 // Properties of the optimum over random holes. They are theorems of the model only where nothing but the change in hand
 // can play a part, so these golfers' clubs do not roll (a ball that runs further can run into trouble), a lie takes
@@ -96,13 +99,13 @@ Hole random_hole() {
   return hole;
 }
 
-Resolution quick_resolution() {
-  Resolution resolution;
-  resolution.ring_yd = 30.0;
-  resolution.arc_yd = 45.0;
-  resolution.steps_per_sd = 8;
-  resolution.tee_refinement = 1;
-  return resolution;
+Discretisation quick_resolution() {
+  Discretisation discretisation;
+  discretisation.ring_yd = 30.0;
+  discretisation.arc_yd = 45.0;
+  discretisation.steps_per_sd = 8;
+  discretisation.tee_refinement = 1;
+  return discretisation;
 }
 
 test::Mesh same_grid_for_all() {
@@ -120,7 +123,7 @@ struct Solver {
   double best_of(const Hole& hole, const Player& golfer) const {
     const test::PreparedHole here(hole, Firmness::normal, 0, golfer, baseline, mesh);
     try {
-      const auto states = test::states_of_all_plans(here.model, SearchOptions{}.aim_reach_sd);
+      const auto states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
       return test::best_plan_of_all(here.model, states).exact.at_tee;
     } catch (const CannotFinish&) {
       // Somewhere beside this hole a ball cannot be got back by habit: another hole is tried.

@@ -3,17 +3,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strategy/policy.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/strategy/plan.hpp"
 
 namespace yardworth {
 
 TEST_CASE("a point lies between its corners, however close the rings are") {
   // Habits that change at places less than a yard apart put several rings into one yard.
-  Resolution resolution;
-  resolution.edges_yd = {341.45, 340.9, 201.45, 200.9};
-  const RingGrid grid(50.0, 400.0, resolution);
+  Discretisation discretisation;
+  discretisation.edges_yd = {341.45, 340.9, 201.45, 200.9};
+  const RingGrid grid(50.0, 400.0, discretisation);
   for (double distance = 50.0; distance < 400.0; distance += 0.07) {
     const RingGrid::Corners corners = grid.corners({0.6 * distance, 0.8 * distance}, distance);
     CAPTURE(distance);
@@ -25,10 +25,10 @@ TEST_CASE("a point lies between its corners, however close the rings are") {
 }
 
 TEST_CASE("every edge has a ring close on each side, in whatever order they come") {
-  Resolution resolution;
-  resolution.edges_yd = {120.3, 341.4, 201.2, 260.9};
-  const RingGrid grid(50.0, 400.0, resolution);
-  for (const double edge : resolution.edges_yd) {
+  Discretisation discretisation;
+  discretisation.edges_yd = {120.3, 341.4, 201.2, 260.9};
+  const RingGrid grid(50.0, 400.0, discretisation);
+  for (const double edge : discretisation.edges_yd) {
     CAPTURE(edge);
     for (const double wanted : {edge - 0.5, edge + 0.5}) {
       double off = 1.0;
@@ -41,10 +41,10 @@ TEST_CASE("every edge has a ring close on each side, in whatever order they come
 namespace {
 
 struct Prepared {
-  explicit Prepared(std::size_t index, const Resolution& resolution = searching())
+  explicit Prepared(std::size_t index, const Discretisation& discretisation = search_grid())
       : player(test::scenario_member("weekend-16-man")),
         baseline(test::baseline_of(player)),
-        mesh(resolution),
+        mesh(discretisation),
         hole(test::scenario_course().holes[index], Firmness::normal, test::middle_tee, player, baseline, mesh) {}
 
   Player player;
@@ -65,24 +65,24 @@ TEST_CASE("states are kept within the corridor, and a ball beyond it counts at t
     REQUIRE(model.nearest_state(model.lie_of(state), place) == state);
   }
   const Point far = line.to_plane({corridor_yd + 150.0, 100.0});
-  const Settled settled = model.settle({far, Lie::rough, 0, false});
-  REQUIRE(settled.kind == Settled::Kind::between_states);
-  for (const auto state : settled.state) {
+  const Continuation continuation = model.continuation({far, Lie::rough, 0, false});
+  REQUIRE(continuation.kind == Continuation::Kind::between_states);
+  for (const auto state : continuation.state) {
     const Point place = model.place_of(static_cast<StateId>(state));
     CHECK(model.lie_of(static_cast<StateId>(state)) == Lie::rough);
-    CHECK(std::abs(distance_yd(place, model.pin()) - distance_yd(far, model.pin())) <= searching().ring_yd);
-    CHECK(distance_yd(far, place) <= 150.0 + 2.0 * searching().arc_yd);
+    CHECK(std::abs(distance_yd(place, model.pin()) - distance_yd(far, model.pin())) <= search_grid().ring_yd);
+    CHECK(distance_yd(far, place) <= 150.0 + 2.0 * search_grid().arc_yd);
   }
 }
 
 TEST_CASE("a ring that nowhere comes near the line of play keeps its places") {
-  Resolution few;
+  Discretisation few;
   few.ring_yd = few.arc_yd = 450.0;
   const Prepared prepared(6, few);
   const HoleModel& model = prepared.hole.model;
   for (const double off_yd : {60.0, 300.0, 700.0}) {
-    const Settled settled = model.settle({model.pin() + Point{0.0, off_yd}, Lie::fairway, 0, false});
-    for (const auto state : settled.state) CHECK(state < static_cast<std::uint32_t>(model.state_count()));
+    const Continuation continuation = model.continuation({model.pin() + Point{0.0, off_yd}, Lie::fairway, 0, false});
+    for (const auto state : continuation.state) CHECK(state < static_cast<std::uint32_t>(model.state_count()));
   }
 }
 
@@ -102,12 +102,12 @@ TEST_CASE(
     return swings[static_cast<std::size_t>(swing)].carry_for(to, green);
   };
   const auto action_of = [&](int swing, double from_hole) {
-    Plan plan(static_cast<std::size_t>(model.state_count()));
-    plan[static_cast<std::size_t>(state)] = {swing, played_to(swing, distance), heading_rad(place, model.pin()), 0};
+    Policy policy(static_cast<std::size_t>(model.state_count()));
+    policy[static_cast<std::size_t>(state)] = {swing, played_to(swing, distance), heading_rad(place, model.pin()), 0};
     const Point there = model.pin() + (from_hole / distance) * (place - model.pin());
-    return action_near(model, plan, Lie::fairway, there);
+    return action_near(model, policy, Lie::fairway, there);
   };
-  // A club longer than the habit's: the plan's own stays.
+  // A club longer than the habit's: the policy's own stays.
   const Action longer = action_of(habit.swing - 1, distance - 3.0);
   CHECK(longer.swing == habit.swing - 1);
   CHECK(longer.carry_yd == doctest::Approx(played_to(habit.swing - 1, distance - 3.0)));

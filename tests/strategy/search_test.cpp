@@ -4,17 +4,17 @@
 #include <cmath>
 #include <cstdio>
 
+#include "strategy/strikes.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/strategy/strikes.hpp"
 
 namespace yardworth {
 namespace {
 
 struct Round {
-  explicit Round(const char* member, const Resolution& resolution = {})
-      : player(test::scenario_member(member)), baseline(test::baseline_of(player)), mesh(resolution) {}
+  explicit Round(const char* member, const Discretisation& discretisation = {})
+      : player(test::scenario_member(member)), baseline(test::baseline_of(player)), mesh(discretisation) {}
 
   // The holes to look at: all, or, where everything is slow, a few of different kinds.
   std::vector<Hole> holes() const {
@@ -31,8 +31,8 @@ struct Round {
   test::Mesh mesh;
 };
 
-// Values where the plan has none (NaN): the baseline, and what the plan's own states of the hole are on average above
-// it.
+// Values where the policy has none (NaN): the baseline, and what the policy's own states of the hole are on average
+// above it.
 std::vector<double> filled(const HoleModel& model, std::vector<double> value) {
   const auto baseline_at = [&](StateId state) {
     return model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
@@ -74,7 +74,7 @@ TEST_CASE("no action at any state beats the best plan: the largest Bellman resid
   const Round round("weekend-16-man");
   for (const int number : {2, 6, 14}) {
     const test::PreparedHole here = round.prepare(round.course.holes[static_cast<std::size_t>(number - 1)]);
-    const BestPlan best = test::best_plan(here.model, test::complete_search());
+    const BestPolicy best = test::best_plan(here.model, test::complete_search());
     const double residual = largest_bellman_residual(here.model, best, test::complete_search());
     std::printf("hole %d: %d states considered, largest Bellman residual %.1e\n", number, best.considered, residual);
     CHECK(residual < 1e-6);
@@ -85,9 +85,9 @@ TEST_CASE("no action at any state beats the best plan: the largest Bellman resid
 // Otherwise the nodes of one aim would not be those of the next moved by an aim.
 TEST_CASE("every stride fits the steps between aims, at any resolution") {
   for (const int finer : {1, 2, 4}) {
-    Resolution resolution;
-    resolution.steps_per_sd *= finer;
-    const Round round("weekend-16-man", resolution);
+    Discretisation discretisation;
+    discretisation.steps_per_sd *= finer;
+    const Round round("weekend-16-man", discretisation);
     const test::PreparedHole here = round.prepare(round.course.holes.front());
     for (const StateId state : {StateId{0}, here.model.tee_state()}) {
       for (int wanted = 1; wanted <= largest_lattice_stride; ++wanted) {
@@ -110,24 +110,24 @@ TEST_CASE("every stride fits the steps between aims, at any resolution") {
 // how many thousandths of a stroke.
 TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything" *
           doctest::may_fail()) {
-  // Both plans are judged on every strike of a set that neither search has seen.
-  Resolution every_strike;
-  every_strike.closeness = every_node;
+  // Both policies are judged on every strike of a set that neither search has seen.
+  Discretisation every_strike;
+  every_strike.sampling_density = every_node;
   const Round round("weekend-16-man");
   const Round closely("weekend-16-man", every_strike);
-  Resolution other_strikes = every_strike;
-  other_strikes.phase = lattice_phases / 2;
+  Discretisation other_strikes = every_strike;
+  other_strikes.lattice_offset = lattice_offsets / 2;
   const Round judge("weekend-16-man", other_strikes);
   std::printf("hole     quick  complete  difference\n");
   for (const Hole& hole : round.holes()) {
     const test::PreparedHole here = round.prepare(hole);
-    const test::PreparedHole judged = judge.prepare(hole);
+    const test::PreparedHole held_out = judge.prepare(hole);
     const test::PreparedHole searched = closely.prepare(hole);
-    const auto worth = [&](const Plan& plan) {
-      return evaluate_plan(judged.model, test::plan_or_habit(judged.model, plan)).at_tee;
+    const auto worth = [&](const Policy& policy) {
+      return evaluate_policy(held_out.model, test::plan_or_habit(held_out.model, policy)).at_tee;
     };
-    const double quick = worth(test::best_plan(here.model).exact.plan);
-    const double complete = worth(test::best_plan(searched.model, test::complete_search()).exact.plan);
+    const double quick = worth(test::best_plan(here.model).exact.policy);
+    const double complete = worth(test::best_plan(searched.model, test::complete_search()).exact.policy);
     std::printf("%4d  %8.5f  %8.5f  %10.6f\n", hole.number, quick, complete, quick - complete);
     CHECK_MESSAGE(quick - complete < 0.001, hole.number);
     CHECK_MESSAGE(quick - complete > -0.001, hole.number);
@@ -138,23 +138,23 @@ TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one tha
 // every node: the two rules share neither nodes nor weights.
 TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a fine one struck at every node" *
           doctest::skip(test::sanitized)) {
-  Resolution fine;
+  Discretisation fine;
   fine.ring_yd /= 4.3;
   fine.arc_yd /= 4.3;
   fine.steps_per_sd *= 3;
   fine.tee_refinement *= 2;
-  fine.closeness = every_node;
+  fine.sampling_density = every_node;
   double in_all = 0.0;
   double largest = 0.0;
-  const Round judge("weekend-16-man", judging(searching()));
+  const Round judge("weekend-16-man", held_out_grid(search_grid()));
   const Round closely("weekend-16-man", fine);
   for (const Hole& hole : judge.holes()) {
-    const double judged = test::habit_value(judge.prepare(hole).model).at_tee;
+    const double held_out = test::habit_value(judge.prepare(hole).model).at_tee;
     const double exact = test::habit_value(closely.prepare(hole).model).at_tee;
     CAPTURE(hole.number);
-    CHECK(std::abs(judged - exact) < 0.01);
-    in_all += judged - exact;
-    largest = std::max(largest, std::abs(judged - exact));
+    CHECK(std::abs(held_out - exact) < 0.01);
+    in_all += held_out - exact;
+    largest = std::max(largest, std::abs(held_out - exact));
   }
   std::printf("judged against every node of a fine grid: %+.4f a round, largest hole %.4f\n", in_all, largest);
   CHECK(std::abs(in_all) < 0.05);
@@ -163,14 +163,14 @@ TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a
 // With four times as many shots from the tee as by default: otherwise the least of so many values would be the least
 // error of their sums, and not the best aim.
 TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search over aims eight times finer") {
-  Resolution resolution;
-  resolution.tee_refinement *= 4;
-  const Round round("weekend-16-man", resolution);
+  Discretisation discretisation;
+  discretisation.tee_refinement *= 4;
+  const Round round("weekend-16-man", discretisation);
   double largest = 0.0;
   std::printf("tee shot of hole   lattice  exhaustive  difference\n");
   for (const Hole& hole : round.holes()) {
     const test::PreparedHole here = round.prepare(hole);
-    const BestPlan best = test::best_plan(here.model);
+    const BestPolicy best = test::best_plan(here.model);
     const std::vector<double> value = filled(here.model, best.exact.value);
     const StateId tee = here.model.tee_state();
     const double found = best.exact.at_tee;
@@ -186,40 +186,41 @@ TEST_CASE("a search that is ended early gives a plan with its own value, no wors
   const Round round("weekend-16-man");
   const Hole& hole = round.course.holes[5];
   const test::PreparedHole prepared = round.prepare(hole);
-  const PlanValue habit = test::habit_value(prepared.model);
-  SearchOptions options;
+  const PolicyEvaluation habit = test::habit_value(prepared.model);
+  PolicyIterationOptions options;
   options.most_evaluations = 1;
-  const BestPlan early = find_best_plan(prepared.model, habit_of(prepared.model), habit, options);
-  const BestPlan whole = find_best_plan(prepared.model, habit_of(prepared.model), habit);
+  const BestPolicy early = find_best_policy(prepared.model, habit_of(prepared.model), habit, options);
+  const BestPolicy whole = find_best_policy(prepared.model, habit_of(prepared.model), habit);
   CHECK(early.exact.at_tee <= habit.at_tee);
   CHECK(whole.exact.at_tee <= early.exact.at_tee + 1e-9);
   // The rows of the search are struck as its states deserve, those of an evaluation likewise, by the balls it sends.
-  const PlanValue again = evaluate_plan(prepared.model, test::plan_or_habit(prepared.model, early.exact.plan));
+  const PolicyEvaluation again =
+      evaluate_policy(prepared.model, test::plan_or_habit(prepared.model, early.exact.policy));
   CHECK(again.at_tee == doctest::Approx(early.exact.at_tee).epsilon(0.002));
 }
 
 TEST_CASE("the best plan is never worse than the habit") {
-  Resolution every_strike;
-  every_strike.closeness = every_node;
+  Discretisation every_strike;
+  every_strike.sampling_density = every_node;
   for (const char* member : {"scratch-man", "weekend-16-man", "28-woman"}) {
     const Round round(member);
     const Round closely(member, every_strike);
     for (const Hole& hole : round.holes()) {
       const test::PreparedHole here = round.prepare(hole);
-      const PlanValue habit = test::habit_value(here.model);
+      const PolicyEvaluation habit = test::habit_value(here.model);
       CAPTURE(member);
       CAPTURE(hole.number);
-      // A quick search strikes its plan more closely than the habit was struck; gain, which judges both alike, keeps
+      // A quick search strikes its policy more closely than the habit was struck; gain, which judges both alike, keeps
       // the better.
-      const SearchOptions options;
-      CHECK(find_best_plan(here.model, habit_of(here.model), habit, options).exact.at_tee <=
+      const PolicyIterationOptions options;
+      CHECK(find_best_policy(here.model, habit_of(here.model), habit, options).exact.at_tee <=
             habit.at_tee + options.tolerance);
       if (test::sanitized) continue;
       // Where both are struck alike, at every node and from the rarest place, nothing is lost.
       const test::PreparedHole all = closely.prepare(hole);
-      const Plan silent(static_cast<std::size_t>(all.model.state_count()));
-      const PlanValue struck = evaluate_from(all.model, {all.model.tee_state()}, silent);
-      CHECK(find_best_plan(all.model, habit_of(all.model), struck).exact.at_tee <= struck.at_tee + 1e-12);
+      const Policy silent(static_cast<std::size_t>(all.model.state_count()));
+      const PolicyEvaluation struck = evaluate_from(all.model, {all.model.tee_state()}, silent);
+      CHECK(find_best_policy(all.model, habit_of(all.model), struck).exact.at_tee <= struck.at_tee + 1e-12);
     }
     if (test::sanitized) break;
   }

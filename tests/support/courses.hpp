@@ -4,8 +4,10 @@
 #include <utility>
 #include <vector>
 
-#include "yardworth/baseline/baseline.hpp"
-#include "yardworth/course/course.hpp"
+#include "baseline/published.hpp"
+#include "course/set_up.hpp"
+#include "yardworth/baseline.hpp"
+#include "yardworth/course.hpp"
 
 namespace yardworth::test {
 

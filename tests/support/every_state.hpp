@@ -3,8 +3,8 @@
 #include <cmath>
 #include <vector>
 
+#include "strategy/strikes.hpp"
 #include "support/prepared_hole.hpp"
-#include "yardworth/strategy/strikes.hpp"
 
 namespace yardworth::test {
 
@@ -29,11 +29,11 @@ inline std::vector<StateId> states_of_all_plans(const HoleModel& model, int aim_
         strike_nodes(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad,
                      candidate.first_aim * stratum.steps_per_aim - half,
                      candidate.last_aim * stratum.steps_per_aim + half, [&](int, const Rest& rest) {
-                       const Settled settled = model.settle(rest);
-                       if (settled.kind != Settled::Kind::between_states) return;
-                       const auto weights = settled.weights();
+                       const Continuation continuation = model.continuation(rest);
+                       if (continuation.kind != Continuation::Kind::between_states) return;
+                       const auto weights = continuation.weights();
                        for (std::size_t corner = 0; corner < 4; ++corner) {
-                         if (weights[corner] > 0.0) meet(static_cast<StateId>(settled.state[corner]));
+                         if (weights[corner] > 0.0) meet(static_cast<StateId>(continuation.state[corner]));
                        }
                      });
       }
@@ -43,22 +43,22 @@ inline std::vector<StateId> states_of_all_plans(const HoleModel& model, int aim_
 }
 
 // The habit, evaluated not only where it leads but in all of these states.
-inline PlanValue habit_value_of(const HoleModel& model, const std::vector<StateId>& states) {
-  Plan plan(static_cast<std::size_t>(model.state_count()));
+inline PolicyEvaluation habit_value_of(const HoleModel& model, const std::vector<StateId>& states) {
+  Policy policy(static_cast<std::size_t>(model.state_count()));
   TransitionBuilder builder(model);
   const ActionOf habit = habit_of(model);
   const RowOf row_of = [&](StateId state, double) {
-    plan[static_cast<std::size_t>(state)] = habit(state);
-    return builder.build(state, plan[static_cast<std::size_t>(state)]);
+    policy[static_cast<std::size_t>(state)] = habit(state);
+    return builder.build(state, policy[static_cast<std::size_t>(state)]);
   };
-  PlanValue value = evaluate_rows(model, row_of, states);
-  value.plan = plan;
+  PolicyEvaluation value = evaluate_rows(model, row_of, states);
+  value.policy = policy;
   return value;
 }
 
-// The best plan with nothing left to a guess: a complete search that considers every state of every plan.
-inline BestPlan best_plan_of_all(const HoleModel& model, const std::vector<StateId>& states) {
-  return find_best_plan(model, habit_of(model), habit_value_of(model, states), complete_search());
+// The best policy with nothing left to a guess: a complete search that considers every state of every policy.
+inline BestPolicy best_plan_of_all(const HoleModel& model, const std::vector<StateId>& states) {
+  return find_best_policy(model, habit_of(model), habit_value_of(model, states), complete_search());
 }
 
 // Plain dense value iteration: sweeps over all the states, all candidates and all aims, every shot struck anew, until
@@ -88,9 +88,9 @@ inline DenseValues iterate_dense(const HoleModel& model, const std::vector<State
           double strokes = 1.0;
           double replay = 0.0;
           for_each_strike(model, state, action, 1, [&](const Rest& rest, double weight) {
-            const Settled settled = model.settle(rest);
-            strokes += weight * settled.worth(dense.value);
-            if (settled.kind == Settled::Kind::replay) replay += weight;
+            const Continuation continuation = model.continuation(rest);
+            strokes += weight * continuation.worth(dense.value);
+            if (continuation.kind == Continuation::Kind::replay) replay += weight;
           });
           if (replay < 1.0 - 1e-9) least = std::min(least, strokes / (1.0 - replay));
         }

@@ -1,14 +1,14 @@
 #pragma once
 
-#include "yardworth/strategy/best.hpp"
+#include "strategy/policy_iteration.hpp"
 
 namespace yardworth::test {
 
 // A resolution with its lattices, which all holes share.
 struct Mesh {
-  explicit Mesh(const Resolution& wanted = {}) : resolution(wanted), lattices(wanted) {}
+  explicit Mesh(const Discretisation& wanted = {}) : discretisation(wanted), lattices(wanted) {}
 
-  Resolution resolution;
+  Discretisation discretisation;
   StrikeLattices lattices;
   // Whether there are rings where the habit changes abruptly, as the program has them. Holes that are compared with
   // each other state by state need the same grid, and do without.
@@ -30,30 +30,31 @@ struct PreparedHole {
 
  private:
   // With rings where the habit changes abruptly, as the program itself has them.
-  static Resolution with_edges(const HoleMap& map, Point tee, const Player& player, const Baseline& baseline,
-                               const Mesh& mesh) {
-    Resolution resolution = mesh.resolution;
-    if (mesh.edges) resolution.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.resolution});
-    return resolution;
+  static Discretisation with_edges(const HoleMap& map, Point tee, const Player& player, const Baseline& baseline,
+                                   const Mesh& mesh) {
+    Discretisation discretisation = mesh.discretisation;
+    if (mesh.edges)
+      discretisation.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.discretisation});
+    return discretisation;
   }
 };
 
-inline PlanValue habit_value(const HoleModel& model) { return evaluate_plan(model, habit_of(model)); }
+inline PolicyEvaluation habit_value(const HoleModel& model) { return evaluate_policy(model, habit_of(model)); }
 
-inline BestPlan best_plan(const HoleModel& model, const SearchOptions& options = {}) {
-  return find_best_plan(model, habit_of(model), habit_value(model), options);
+inline BestPolicy best_plan(const HoleModel& model, const PolicyIterationOptions& options = {}) {
+  return find_best_policy(model, habit_of(model), habit_value(model), options);
 }
 
-// A plan where it says something, the habit elsewhere. Model and plan must outlive it.
-inline ActionOf plan_or_habit(const HoleModel& model, const Plan& plan) {
-  return [&model, &plan](StateId state) {
-    const Action& action = plan[static_cast<std::size_t>(state)];
+// A policy where it says something, the habit elsewhere. Model and policy must outlive it.
+inline ActionOf plan_or_habit(const HoleModel& model, const Policy& policy) {
+  return [&model, &policy](StateId state) {
+    const Action& action = policy[static_cast<std::size_t>(state)];
     return action.swing >= 0 ? action : habit_action(model, model.lie_of(state), model.place_of(state));
   };
 }
 
-inline SearchOptions complete_search() {
-  SearchOptions options;
+inline PolicyIterationOptions complete_search() {
+  PolicyIterationOptions options;
   options.complete = true;
   return options;
 }

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <string>
 
-#include "yardworth/player/golfer.hpp"
-#include "yardworth/shot/sample.hpp"
+#include "shot/sample.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth::test {
 

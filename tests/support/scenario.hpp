@@ -4,8 +4,8 @@
 #include <stdexcept>
 #include <string>
 
-#include "yardworth/input/derived_table.hpp"
-#include "yardworth/input/read.hpp"
+#include "input/derived_table.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth::test {
 

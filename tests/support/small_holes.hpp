@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "course/set_up.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 
@@ -32,13 +33,13 @@ inline Player golfer_of_few_clubs() {
   return player;
 }
 
-inline Resolution coarse_resolution() {
-  Resolution resolution;
-  resolution.ring_yd = 60.0;
-  resolution.arc_yd = 90.0;
-  resolution.steps_per_sd = 8;
-  resolution.tee_refinement = 1;
-  return resolution;
+inline Discretisation coarse_resolution() {
+  Discretisation discretisation;
+  discretisation.ring_yd = 60.0;
+  discretisation.arc_yd = 90.0;
+  discretisation.steps_per_sd = 8;
+  discretisation.tee_refinement = 1;
+  return discretisation;
 }
 
 }  // namespace yardworth::test

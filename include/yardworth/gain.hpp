@@ -1,0 +1,142 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/baseline.hpp"
+#include "yardworth/change.hpp"
+#include "yardworth/course.hpp"
+#include "yardworth/errors.hpp"
+#include "yardworth/player.hpp"
+
+namespace yardworth {
+
+// table: one tee shot, then the band's baseline where it finished. play: the player's own shots until the short game.
+enum class Method { table, play };
+// habit: what most club golfers do. best: the policy with the fewest expected strokes. both: best, with habit beside
+// it.
+enum class PolicyChoice { habit, best, both };
+
+std::string_view name(Method method);
+std::string_view name(PolicyChoice policy);
+
+// What is played after the tee shot, with its probability: a club of the bag, "short game" (inside
+// short_game_radius_yd of the hole), "putter", or the tee club again after a ball out of bounds.
+using ClubShares = std::map<std::string, double>;
+
+// The tee shot of a hole and what it leaves.
+struct TeeShotResult {
+  std::string club;
+  double left_yd = 0.0;     // expected distance to the hole after it
+  std::string next_club;    // the likeliest next club
+  ClubShares next_shares;   // sums to 1
+  double fairway = 0.0;     // probability that it rests on fairway or green
+  double penalty = 0.0;     // probability of a penalty stroke
+  double left_sd_yd = 0.0;  // standard deviation of the distance left
+};
+
+// How a hole is played under a policy, beyond its expected strokes. Everything is a sum over the strike lattices and
+// the rows of the policy, nothing is drawn. docs/model.md, "How a hole is played".
+
+// A hazard as the tee shots of a policy meet it: probabilities.
+struct HazardMet {
+  int hazard = 0;  // index into Hole::hazards
+  std::string words;
+  double from_yd = 0.0;  // from the tee in use, along the line of play
+  double to_yd = 0.0;
+  double found = 0.0;
+  double reached = 0.0;  // finishes level with where it begins, or beyond
+  double cleared = 0.0;  // finishes beyond its end
+};
+
+struct HolePlay {
+  double strokes_variance = 0.0;     // of one play
+  double green_in_regulation = 0.0;  // the ball is on the green after at most par - 2 strokes
+  // The club of the approach: the first stroke after the tee shot that is played at the green from beyond the short
+  // game. Sums to the probability that there is one; empty on par 3s.
+  std::map<std::string, double> approach;
+  std::vector<HazardMet> hazards;  // in the order in which the ball meets them
+};
+
+struct HoleGain {
+  int number = 0;
+  int par = 0;
+  double length_yd = 0.0;
+  FourValues strokes;
+  TeeShotResult before;
+  TeeShotResult after;
+  double next_club_changed = 0.0;  // probability that the same strike is followed by another club
+  std::string policy_change;       // why the policy changed, in a golfer's words; empty where it did not
+  // Of the answer's policy with method play, where the request asks for it: the variance of the strokes of one play
+  // before the change, and how the hole is played.
+  double strokes_variance = 0.0;
+  std::optional<HolePlay> play_before = std::nullopt;
+  std::optional<HolePlay> play_after = std::nullopt;
+};
+
+struct PolicyGain {
+  FourValues round;
+  std::vector<HoleGain> holes;
+};
+
+struct GainRequest {
+  std::size_t tee = 0;
+  DistanceChange change;
+  Method method = Method::play;
+  PolicyChoice policy = PolicyChoice::both;
+  int threads = 0;              // 0: as many as there are cores; the result does not depend on it
+  bool describe_play = false;   // with method play: how each hole is played, before and after
+  bool spread_of_score = true;  // with method play: HoleGain::strokes_variance; with describe_play it comes anyway
+};
+
+struct GainResult {
+  std::string course;
+  std::string tee;
+  std::string player;
+  Band band = Band::from_13_to_20;
+  Units units = Units::yards;  // the course's: how text speaks
+  Method method = Method::play;
+  PolicyChoice policy = PolicyChoice::both;
+  DistanceChange change;
+  std::optional<std::string> reference_iron;  // the club that irons_carry_yd is about
+  std::optional<PolicyGain> habit;            // where it was asked for
+  std::optional<PolicyGain> best;             // likewise; with both, this is the answer and habit stands beside it
+  bool replanning_computed = false;           // otherwise from_replanning is 0 because nobody looked
+  std::string baseline_name;
+  std::string baseline_source;
+  std::vector<std::string> notes;  // what the numbers rest on, each a sentence
+  std::vector<std::string> cautions;
+
+  const PolicyGain& answer() const { return best ? *best : *habit; }
+};
+
+// What the change is worth to this player on this course. Throws std::invalid_argument when the change makes a carry
+// zero or negative, and CannotFinish when a hole cannot be finished with these clubs.
+GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request);
+
+// Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
+struct CurvePoint {
+  DistanceChange change;
+  FourValues round;
+};
+std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
+                                      const GainRequest& request, double limit_yd, double step_yd);
+
+// How many rounds it takes until a change shows. docs/model.md, "How many rounds until it shows".
+struct RoundsToShow {
+  double score_sd = 0.0;                    // of a round's score, before the change
+  std::optional<double> rounds_for_scores;  // before, and as many after; nothing where no strokes are saved
+  // The same for what the tee shots of the holes longer than a par 3 leave, which shows sooner.
+  double left_sd_yd = 0.0;      // of a round's mean distance left, before the change
+  double left_change_yd = 0.0;  // of the mean distance left; negative: shorter
+  std::optional<double> rounds_for_left;
+  int holes = 0;  // of a round that are longer than a par 3; 0: there is nothing to measure
+};
+
+// Method play only: with method table the strokes of a round have no spread, and there is no answer.
+std::optional<RoundsToShow> rounds_to_show(const GainResult& result);
+
+}  // namespace yardworth

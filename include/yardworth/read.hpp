@@ -1,0 +1,33 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <variant>
+
+#include "yardworth/baseline.hpp"
+#include "yardworth/course.hpp"
+#include "yardworth/diagnostics.hpp"
+#include "yardworth/player.hpp"
+
+namespace yardworth {
+
+// Readers of our files. Every fault of the file is reported at once; the value is there only when there is none.
+// docs/formats.md is the contract. `file` is how findings name the text.
+
+Reading<Course> read_course(std::string_view text, const std::string& file);
+Reading<Player> read_player(std::string_view text, const std::string& file);
+Reading<BaselineTable> read_baseline(std::string_view text, const std::string& file);
+
+// A table as the text of a file that read_baseline reads back to the same table.
+std::string write_baseline(const BaselineTable& table);
+
+// Whichever of our files it is, by its `format:` line.
+using AnyFile = std::variant<Course, Player, BaselineTable>;
+Reading<AnyFile> read_any(std::string_view text, const std::string& file);
+
+// The file's bytes, or a finding: not there, a directory, larger than largest_file_bytes, unreadable.
+inline constexpr std::size_t largest_file_bytes = 4u << 20;
+Reading<std::string> read_text(const std::string& path);
+
+}  // namespace yardworth

@@ -1,0 +1,90 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/bands.hpp"
+#include "yardworth/gain.hpp"
+#include "yardworth/read.hpp"
+#include "yardworth/strategy.hpp"
+
+namespace yardworth {
+
+// What a report of a gain is made of. Whatever text it holds may come from files and is made safe for each format.
+struct GainReport {
+  GainResult result;
+  std::vector<CurvePoint> curve;     // empty: was not asked for
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The answer in one sentence, in the course's units and in strokes to the tenth (small ones to the hundredth).
+std::string gain_sentence(const GainResult& result);
+
+// For a terminal: the answer, the round, the holes, the second shots, the curve, what it rests on, the cautions.
+// Distances in the course's units; emphasis makes the answer bold.
+std::string gain_text(const GainReport& report, bool emphasis = false);
+
+// The formats for programs: all distances in yards, nothing rounded.
+
+// "yardworth/gain/1". Every character beyond ASCII is written as an escape, so that it is safe to print; bytes that
+// are not UTF-8 become U+FFFD.
+std::string gain_json(const GainReport& report);
+// One row for each hole and a last one for the round.
+std::string gain_csv(const GainReport& report);
+// One row for each point of the curve.
+std::string gain_curve_csv(const GainReport& report);
+
+// What a report of how to play holes is made of. Whatever text it holds may come from files and is made safe for each
+// format.
+struct StrategyReport {
+  StrategyResult result;
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The advice for one hole in one sentence, ready for a terminal.
+std::string strategy_sentence(const HoleStrategy& hole);
+
+// For a terminal: the round, then hole by hole the advice, the tee shots, what follows them, the hazards. Distances in
+// the course's units; emphasis makes the advice bold.
+std::string strategy_text(const StrategyReport& report, bool emphasis = false);
+
+// The formats for programs: all distances in yards, nothing rounded.
+
+// "yardworth/strategy/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
+std::string strategy_json(const StrategyReport& report);
+// One row for each tee shot of each hole: the policy's own (option 0), then the alternatives.
+std::string strategy_csv(const StrategyReport& report);
+
+// What a report of bands on tees is made of. Whatever text it holds may come from files and is made safe for each
+// format.
+struct BandsReport {
+  BandsResult result;
+  std::optional<int> hole;           // whose hazards are told, band by band
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The answer in one sentence: whom the change of distance helps most and least, or, where hazards are changed, whom
+// they cost most and least.
+std::string bands_sentence(const BandsResult& result);
+
+// For a terminal: the answer, then either the bands and the tees that suit them, or what the changed hazards do; the
+// clubs of approach shots where no more than two tables of them are needed; the hazards of the hole asked for.
+// Distances in the course's units; emphasis makes the answer bold.
+std::string bands_text(const BandsReport& report, bool emphasis = false);
+
+// The formats for programs: all distances in yards, nothing rounded.
+
+// "yardworth/bands/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
+std::string bands_json(const BandsReport& report);
+// One row for each band and tee.
+std::string bands_csv(const BandsReport& report);
+// One row for each band, tee and hazard: of the hole asked for, or of the changed holes without and with the change.
+std::string bands_hazards_csv(const BandsReport& report);
+
+// One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
+// each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A
+// baseline: band and the distances of each column.
+std::string summarise(const AnyFile& file);
+
+}  // namespace yardworth

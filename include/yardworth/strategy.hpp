@@ -1,0 +1,115 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/gain.hpp"
+
+namespace yardworth {
+
+// How a hole is best played, before and after a change: the tee shot and what else could be played, the next shot, and
+// the hazards. Expectations are sums over the strike lattice of the tee shot, nothing is drawn.
+
+// A hazard as a golfer on the tee in use sees it. Distances are yards from that tee.
+struct HazardView {
+  std::size_t area = 0;  // index into HoleMap::areas()
+  Ground ground = Ground::bunker;
+  std::string side;      // "left", "right", "across", "in the middle" or "behind the green"
+  double from_yd = 0.0;  // along the line of play; of what lies across it, where the line crosses it
+  double to_yd = 0.0;
+  bool all_along = false;  // beside the whole hole
+};
+
+// Where a straight, solid shot would finish on fairway, told from the line of play there; or, when it comes close to
+// the hole or beyond, how far beside the middle of the green it is aimed.
+struct AimPlace {
+  double right_yd = 0.0;
+  double along_yd = 0.0;
+  bool at_green = false;
+};
+// A tee shot and what it comes to with the best play behind it.
+struct TeeOption {
+  std::string club;
+  double carry_yd = 0.0;  // mean carry that it is played to
+  AimPlace aim;
+  std::string aim_words;  // in the course's units
+  double strokes = 0.0;   // expected for the whole hole
+  double costs = 0.0;     // strokes behind the policy's own tee shot
+};
+
+// Where a tee shot finished. A ball in a penalty area is played from where it was dropped, one out of bounds (or with
+// no place to drop) from the tee again.
+enum class Finish { green, fairway, rough, bunker, trees, penalty_area, out_of_bounds };
+std::string_view name(Finish finish);
+
+// What follows the tee shots that finish in one way. `third` is empty for all of them together; "short", "middle" and
+// "long" are thirds of them by the distance left, told where they are not followed by the same club.
+struct NextShot {
+  Finish finish = Finish::fairway;
+  std::string third;
+  double probability = 0.0;
+  double left_yd = 0.0;  // mean distance to the hole that the next shot is played from
+  ClubShares clubs;      // sums to 1
+};
+
+struct TeePlay {
+  TeeOption tee_shot;
+  std::vector<TeeOption> alternatives;  // cheapest first
+  std::vector<NextShot> next;
+};
+
+// The chance that the tee shot of the policy finds a hazard.
+struct HazardChance {
+  HazardView hazard;
+  std::string words;  // in the course's units
+  double before = 0.0;
+  std::optional<double> after;
+};
+
+// The proof that a policy is the best: by how much any action at any of the states beats the policy's own by one step.
+struct OptimalityProof {
+  double largest_residual = 0.0;  // strokes
+  int states = 0;
+};
+
+struct HoleStrategy {
+  int number = 0;
+  int par = 0;
+  double length_yd = 0.0;
+  TeePlay before;
+  std::optional<TeePlay> after;  // where a change was asked about
+  std::vector<HazardChance> hazards;
+  std::string policy_change;  // as HoleGain::plan_change
+  std::optional<OptimalityProof> proof_before, proof_after;
+  std::string graph;  // as plan_graph_dot writes the policy, after the change if there is one
+};
+
+struct StrategyRequest {
+  std::size_t tee = 0;
+  std::optional<DistanceChange> change;  // nothing: the player as he or she is
+  std::optional<int> hole;               // its number; nothing: all
+  int threads = 0;                       // 0: as many as there are cores; the result does not depend on it
+  bool prove = false;                    // search completely, and measure the largest residual
+  bool graph = false;
+};
+
+struct StrategyResult {
+  std::string course;
+  std::string tee;
+  std::string player;
+  Band band = Band::from_13_to_20;
+  Units units = Units::yards;  // the course's: how text speaks
+  std::optional<DistanceChange> change;
+  std::vector<HoleStrategy> holes;
+  std::string baseline_name;
+  std::string baseline_source;
+  std::vector<std::string> cautions;
+};
+
+// Throws std::invalid_argument when the course has no hole of that number or the change makes a carry zero or negative,
+// and CannotFinish when a hole cannot be finished with these clubs.
+StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
+                                const StrategyRequest& request);
+
+}  // namespace yardworth

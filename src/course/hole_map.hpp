@@ -1,0 +1,127 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "core/plane.hpp"
+#include "core/whole_part.hpp"
+#include "yardworth/course.hpp"
+
+namespace yardworth {
+
+// A polygon of one ground. Its edge belongs to it.
+struct Area {
+  Ground ground = Ground::rough;
+  int hazard = -1;  // index into Hole::hazards, -1 for fairway and green
+  Polygon polygon;
+};
+
+// The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of two-yard cells knows
+// the cells that lie wholly in one ground; in a cell that a single edge crosses, or two that meet, their sides decide;
+// only in the cells where outlines cross or crowd are the polygons themselves asked.
+class HoleMap {
+ public:
+  HoleMap(const Hole& hole, Firmness firmness);
+
+  // Small enough to be handed over in a register: places are looked at by the million.
+  struct GroundProbe {
+    Ground ground;
+    // The ground stays the same at least so far in every direction, up to 60; 0 near an edge.
+    std::uint8_t clearance_yd;
+    // No edge but those between fairway and rough comes nearer than this, up to 60.
+    std::uint8_t trouble_yd;
+  };
+  GroundProbe probe(Point p) const {
+    const Cell* cell = cell_at(p);
+    return cell != nullptr && cell->outline == no_edge ? cell->probe : probe_closely(cell, p);
+  }
+  Ground ground_at(Point p) const { return probe(p).ground; }
+  // How far along the way from a to b, less than two yards, as a share, the ground of a ends, where a single edge known
+  // to lie between them says so; none where there may be more than one.
+  std::optional<double> edge_between(Point a, Point b) const;
+  // The index in areas() of the area that counts at p, or -1 in the rough.
+  int area_at(Point p) const;
+
+  const LineOfPlay& line() const { return line_; }
+  const std::vector<Area>& areas() const { return areas_; }
+  Point pin() const { return pin_; }
+  // The place of a tee from which the hole has this length.
+  Point tee(double length_yd) const { return line_.at(line_.length_yd() - length_yd); }
+  Firmness firmness() const { return firmness_; }
+
+ private:
+  static constexpr double cell_yd = 2.0;
+  static constexpr std::uint16_t no_edge = 65535;
+  static constexpr std::uint16_t many_edges = 65534;
+  struct Cell {
+    GroundProbe probe;  // the ground is that of its middle
+    bool near_trouble;
+    std::uint16_t outline;  // index into outlines_, or one of the two above
+  };
+  // An edge of an area, which lies on its left; the edge itself belongs to the area.
+  struct Edge {
+    Point start, end;
+
+    // In proportion to how far left of the edge a point lies.
+    double left_of(Point p) const { return (end.x - start.x) * (p.y - start.y) - (end.y - start.y) * (p.x - start.x); }
+    bool has_on_left(Point p) const { return left_of(p) >= 0.0; }
+  };
+  // All there is of outlines in a cell: one edge, or two that meet, with the ground on both sides.
+  struct Outline {
+    enum class Corner : std::uint8_t { none, outward, inward };
+
+    Edge edge;
+    Edge next;  // where there is a corner
+    Corner corner = Corner::none;
+    Ground inside, outside;
+    std::uint16_t area;
+
+    bool has_inside(Point p) const {
+      const bool left = edge.has_on_left(p);
+      if (corner == Corner::none) return left;
+      return corner == Corner::outward ? left && next.has_on_left(p) : left || next.has_on_left(p);
+    }
+  };
+  struct Box {
+    Point low, high;
+  };
+
+  const Cell* cell_at(Point p) const {
+    const double column = (p.x - origin_.x) * (1.0 / cell_yd);
+    const double row = (p.y - origin_.y) * (1.0 / cell_yd);
+    if (!(column >= 0.0 && row >= 0.0 && column < end_.x && row < end_.y)) return nullptr;
+    return &cells_[whole_part(row) * columns_ + whole_part(column)];
+  }
+  // In a cell that has edges, or outside the raster (no cell).
+  GroundProbe probe_closely(const Cell* cell, Point p) const;
+  Ground ground_by_areas(Point p) const;
+  bool covers_area(std::size_t area, Point p) const;
+  void add_area(Ground ground, int hazard, Polygon polygon);
+  void place_raster();
+  void fill_raster();
+  void mark_edges(std::size_t area);
+  void mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge);
+  Outline outline_of(std::size_t area, Edge edge, Point middle) const;
+  static bool join(Outline& outline, std::size_t area, Edge edge);
+  void measure_clearance(std::uint8_t GroundProbe::*clearance, bool trouble_only);
+
+  LineOfPlay line_;
+  Firmness firmness_;
+  Point pin_;
+  std::vector<Area> areas_;  // in the order of Ground, so that the first that covers a point counts
+  std::vector<Box> boxes_;
+  std::vector<bool> anticlockwise_;
+  Point origin_;
+  std::size_t columns_ = 0;
+  std::size_t rows_ = 0;
+  Point end_;  // of the raster, in cells
+  std::vector<Cell> cells_;
+  std::vector<Outline> outlines_;
+};
+
+// Inside the polygon or on its edge, by counting crossings: the same answer as covers(), without its set-up cost.
+bool contains(const Polygon& polygon, Point p);
+
+}  // namespace yardworth

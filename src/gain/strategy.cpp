@@ -1,0 +1,401 @@
+#include "yardworth/strategy.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <stdexcept>
+
+#include "gain/policies.hpp"
+#include "gain/policy_change.hpp"
+#include "gain/tee_shot.hpp"
+#include "strategy/dot.hpp"
+#include "strategy/policy_iteration.hpp"
+#include "strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+constexpr std::size_t most_alternatives = 3;
+// Further behind than this nobody asks about a tee shot.
+constexpr double too_dear = 0.35;
+// The same club aimed elsewhere is another choice from this difference on, where the straight ball finishes.
+constexpr double other_aim_yd = 8.0;
+// Ways to finish that are likelier than this are told in thirds.
+constexpr double worth_thirds = 0.15;
+
+struct Setting {
+  const Course& course;
+  const Baseline& baseline;
+  const StrategyRequest& request;
+  const Golfers& golfers;  // all the same where no change was asked about
+  StrikeLattices lattices = StrikeLattices(search_grid());
+};
+
+// One golfer on one hole, with the best policy: the values are those judged, as the gain gives them.
+struct Planned {
+  const HoleModel& search;
+  const HoleModel& model;  // that judges
+  const Player& player;
+  FoundPolicy best;
+
+  const Policy& policy() const { return best.held_out.policy; }
+  const Action& tee_shot() const { return policy()[static_cast<std::size_t>(model.tee_state())]; }
+  double strokes() const { return best.held_out.at_tee; }
+};
+
+PolicyIterationOptions iteration_options(const StrategyRequest& request) {
+  PolicyIterationOptions options;
+  options.complete = request.prove;
+  return options;
+}
+
+// Expected strokes of every tee shot that may be played, each with the best play behind it.
+struct WeighedTeeShot {
+  Candidate candidate;
+  std::vector<double> strokes;  // by aim, from candidate.first_aim
+
+  double least() const { return *std::min_element(strokes.begin(), strokes.end()); }
+  double at(int aim) const { return strokes[static_cast<std::size_t>(aim - candidate.first_aim)]; }
+};
+
+std::vector<WeighedTeeShot> weigh(const HoleModel& model, const std::vector<Candidate>& candidates,
+                                  const std::vector<double>& value) {
+  std::vector<WeighedTeeShot> weighed;
+  for (const Candidate& candidate : candidates) {
+    weighed.push_back({candidate, aim_values(model, model.tee_state(), candidate, value)});
+  }
+  return weighed;
+}
+
+// The states that tee shots lead to at any aim.
+std::vector<StateId> states_behind(const HoleModel& model, const std::vector<Candidate>& candidates) {
+  std::set<StateId> states = {model.tee_state()};
+  for (const Candidate& candidate : candidates) {
+    for (int aim = candidate.first_aim; aim <= candidate.last_aim; aim += aims_per_sd) {
+      Action action = candidate.action;
+      action.aim = aim;
+      for_each_strike(model, model.tee_state(), action, 1, [&](const Rest& rest, double) {
+        const Continuation continuation = model.continuation(rest);
+        if (continuation.kind != Continuation::Kind::between_states) return;
+        for (const auto state : continuation.state) states.insert(static_cast<StateId>(state));
+      });
+    }
+  }
+  return {states.begin(), states.end()};
+}
+
+// The policy says nothing of places that its own tee shot never comes to. The best play from there is found too, so
+// that no other tee shot is judged by what is only guessed.
+std::vector<double> values_behind(const Planned& planned, const std::vector<Candidate>& candidates) {
+  const HoleModel& model = planned.search;
+  const PolicyEvaluation warm_start =
+      evaluate_from(model, states_behind(model, candidates), planned.best.searched.exact.policy);
+  PolicyIterationOptions everywhere;
+  everywhere.least_visits = 0.0;
+  return filled_values(model, find_best_policy(model, habit_of(model), warm_start, everywhere).exact.value);
+}
+
+std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
+  const HoleModel& model = planned.search;
+  const PolicyEvaluation& searched = planned.best.searched.exact;
+  const std::vector<Candidate> all = candidates_at(model, Lie::tee, model.tee(), PolicyIterationOptions().aim_reach_sd);
+  std::vector<Candidate> fair;
+  for (const WeighedTeeShot& shot : weigh(model, all, filled_values(model, searched.value))) {
+    if (shot.least() <= searched.at_tee + too_dear) fair.push_back(shot.candidate);
+  }
+  return weigh(model, fair, values_behind(planned, fair));
+}
+
+// What the search takes for better than a policy that was judged the best is as good as that, no better.
+TeeOption option_of(const Planned& planned, const Action& action, double weighed, Units units) {
+  const HoleModel& model = planned.model;
+  const Swing swing = model.swing_of(Lie::tee, action);
+  const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  const double strokes = std::max(weighed, planned.strokes());
+  return {planned.player.clubs[swing.club].name,           swing.carry_yd, aim,
+          aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.strokes()};
+}
+
+Action with_aim(Action action, int aim) {
+  action.aim = aim;
+  return action;
+}
+
+// The policy's own club down the middle; or, where the policy goes there, aimed beside it on the better side.
+std::optional<TeeOption> same_club_elsewhere(const Planned& planned, const TeeOption& own, const WeighedTeeShot& shot,
+                                             double correction, Units units) {
+  std::optional<TeeOption> left, right;
+  for (int aim = shot.candidate.first_aim; aim <= shot.candidate.last_aim; ++aim) {
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), shot.at(aim) + correction, units);
+    if (aim == 0 && std::abs(own.aim.right_yd - option.aim.right_yd) >= other_aim_yd) return option;
+    const double off = option.aim.right_yd - own.aim.right_yd;
+    // Aims come from the left: the last one on the left and the first on the right are the nearest.
+    if (off <= -other_aim_yd) left = option;
+    if (off >= other_aim_yd && !right) right = option;
+  }
+  if (left && right) return left->strokes <= right->strokes ? left : right;
+  return left ? left : right;
+}
+
+bool cheaper(const TeeOption& a, const TeeOption& b) { return a.strokes < b.strokes; }
+
+// Of every other club its best aim, and the policy's own club aimed elsewhere; the cheapest few.
+std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& own, Units units) {
+  const Action& action = planned.tee_shot();
+  const std::vector<WeighedTeeShot> shots = weigh_tee_shots(planned);
+  const auto own_shot = std::find_if(shots.begin(), shots.end(), [&](const WeighedTeeShot& shot) {
+    return with_aim(shot.candidate.action, 0) == with_aim(action, 0);
+  });
+  const bool known = own_shot != shots.end() && action.aim >= own_shot->candidate.first_aim &&
+                     action.aim <= own_shot->candidate.last_aim;
+  // The policy's own tee shot is worth what the policy is judged to be; what the search weighs moves with it, all
+  // alike.
+  const double correction = planned.strokes() - (known ? own_shot->at(action.aim) : planned.best.searched.exact.at_tee);
+  std::vector<TeeOption> options;
+  for (const WeighedTeeShot& shot : shots) {
+    const auto least = std::min_element(shot.strokes.begin(), shot.strokes.end());
+    const int aim = shot.candidate.first_aim + static_cast<int>(least - shot.strokes.begin());
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), *least + correction, units);
+    if (option.club == own.club) continue;
+    const auto same =
+        std::find_if(options.begin(), options.end(), [&](const TeeOption& other) { return other.club == option.club; });
+    if (same == options.end()) {
+      options.push_back(option);
+    } else if (cheaper(option, *same)) {
+      *same = option;
+    }
+  }
+  std::stable_sort(options.begin(), options.end(), cheaper);
+  std::optional<TeeOption> elsewhere;
+  if (known) elsewhere = same_club_elsewhere(planned, own, *own_shot, correction, units);
+  options.resize(std::min(options.size(), most_alternatives - (elsewhere ? 1 : 0)));
+  if (elsewhere) options.insert(std::upper_bound(options.begin(), options.end(), *elsewhere, cheaper), *elsewhere);
+  return options;
+}
+
+Finish finish_of(const Rest& rest) {
+  if (rest.replay) return Finish::out_of_bounds;
+  if (rest.penalty_strokes > 0) return Finish::penalty_area;
+  switch (rest.lie) {
+    case Lie::green:
+      return Finish::green;
+    case Lie::fairway:
+      return Finish::fairway;
+    case Lie::bunker:
+      return Finish::bunker;
+    case Lie::recovery:
+      return Finish::trees;
+    case Lie::tee:
+    case Lie::rough:
+      break;
+  }
+  return Finish::rough;
+}
+
+struct Landed {
+  double weight = 0.0;
+  double left_yd = 0.0;
+  const std::string* next_club = nullptr;
+};
+
+const std::string& likeliest(const ClubShares& clubs) {
+  return std::max_element(clubs.begin(), clubs.end(), [](const auto& a, const auto& b) { return a.second < b.second; })
+      ->first;
+}
+
+// What follows a stretch, in shares of its weight, of balls sorted from the furthest left to the nearest.
+NextShot stretch_of(Finish finish, const char* third, const std::vector<Landed>& landed, double from, double to) {
+  NextShot next{finish, third, 0.0, 0.0, {}};
+  double total = 0.0;
+  for (const Landed& ball : landed) total += ball.weight;
+  double passed = 0.0;
+  for (const Landed& ball : landed) {
+    const double weight = std::max(0.0, std::min(passed + ball.weight, to * total) - std::max(passed, from * total));
+    passed += ball.weight;
+    if (weight <= 0.0) continue;
+    next.probability += weight;
+    next.left_yd += weight * ball.left_yd;
+    next.clubs[*ball.next_club] += weight;
+  }
+  if (next.probability <= 0.0) return next;
+  next.left_yd /= next.probability;
+  for (auto& [club, share] : next.clubs) share /= next.probability;
+  return next;
+}
+
+std::vector<NextShot> next_shots(const Planned& planned) {
+  const HoleModel& model = planned.model;
+  const std::vector<TeeShotNode> nodes =
+      strike_tee_shot(model, planned.player, planned.tee_shot(), near_policy(model, planned.policy()));
+  std::map<Finish, std::vector<Landed>> by_finish;
+  for (const TeeShotNode& node : nodes) {
+    const Point from = node.rest.replay ? model.tee() : node.rest.at;
+    by_finish[finish_of(node.rest)].push_back({node.weight, distance_yd(from, model.pin()), &node.next_club});
+  }
+  std::vector<NextShot> shots;
+  for (auto& [finish, landed] : by_finish) {
+    std::stable_sort(landed.begin(), landed.end(),
+                     [](const Landed& a, const Landed& b) { return a.left_yd > b.left_yd; });
+    const NextShot all = stretch_of(finish, "", landed, 0.0, 1.0);
+    if (all.probability <= 0.0) continue;
+    shots.push_back(all);
+    if (all.probability < worth_thirds) continue;
+    const NextShot thirds[] = {stretch_of(finish, "short", landed, 0.0, 1.0 / 3.0),
+                               stretch_of(finish, "middle", landed, 1.0 / 3.0, 2.0 / 3.0),
+                               stretch_of(finish, "long", landed, 2.0 / 3.0, 1.0)};
+    if (likeliest(thirds[0].clubs) == likeliest(thirds[2].clubs)) continue;
+    shots.insert(shots.end(), std::begin(thirds), std::end(thirds));
+  }
+  return shots;
+}
+
+TeePlay tee_play(const Planned& planned, Units units) {
+  TeePlay policy;
+  policy.tee_shot = option_of(planned, planned.tee_shot(), planned.strokes(), units);
+  policy.alternatives = alternatives_to(planned, policy.tee_shot, units);
+  policy.next = next_shots(planned);
+  return policy;
+}
+
+std::vector<HazardChance> hazard_chances(const Planned& before, const Planned* after, Units units) {
+  const std::vector<double> chance_before = area_chances(before.model, before.tee_shot());
+  std::vector<double> chance_after;
+  if (after != nullptr) chance_after = area_chances(after->model, after->tee_shot());
+  std::vector<HazardChance> chances;
+  for (const HazardView& hazard : hazards_from(before.model.map(), before.model.tee())) {
+    HazardChance chance{hazard, hazard_words(hazard, units), chance_before[hazard.area], {}};
+    if (after != nullptr) chance.after = chance_after[hazard.area];
+    chances.push_back(std::move(chance));
+  }
+  return chances;
+}
+
+OptimalityProof prove(const Planned& planned, const PolicyIterationOptions& options) {
+  return {largest_bellman_residual(planned.search, planned.best.searched, options), planned.best.searched.considered};
+}
+
+// The policy with something to play, and a value, from every place: balls come to some too rarely for it to say.
+PolicyEvaluation complete(const HoleModel& model, PolicyEvaluation planned) {
+  const ActionOf habit = habit_of(model);
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    Action& action = planned.policy[static_cast<std::size_t>(state)];
+    if (action.swing < 0) action = habit(state);
+  }
+  planned.value = filled_values(model, planned.value);
+  return planned;
+}
+
+std::string graph_of(const Setting& setting, const Planned& planned, int number) {
+  const std::string title = fmt::format("{}, {} tees, hole {}: the best plan of {}", setting.course.name,
+                                        setting.course.tees[setting.request.tee].name, number, planned.player.label);
+  return policy_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.held_out), title);
+}
+
+Planned planned_before(const Setting& setting, const HoleModels& models) {
+  return {models.search_before, models.before, setting.golfers.before,
+          policy_before(models, evaluate_policy(models.before, habit_of(models.before)),
+                        iteration_options(setting.request))};
+}
+
+// The policy after the change, and the tee shot of the policy before as it is followed.
+struct PlannedAfter {
+  Planned planned;
+  Action kept_tee_shot;
+};
+
+// Where the change changes nothing the policy stays as it is.
+PlannedAfter planned_after(const Setting& setting, const HoleModels& models, const Planned& before) {
+  const Golfers& golfers = setting.golfers;
+  if (golfers.no_driver() && golfers.no_irons()) return {before, before.tee_shot()};
+  const auto follow = [&](const HoleModel& model) { return followed(model, models.before, before.policy()); };
+  PolicyEvaluation kept = follow_policy(golfers, models, before.best.held_out, follow).all_longer;
+  const Action kept_tee_shot = kept.policy[static_cast<std::size_t>(models.after.tee_state())];
+  return {{models.search_after, models.after, golfers.all_longer,
+           policy_after(models, before.best, std::move(kept), iteration_options(setting.request))},
+          kept_tee_shot};
+}
+
+HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map,
+                        const Discretisation& discretisation) {
+  const double length_yd = hole.length_yd[setting.request.tee];
+  const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, setting.lattices, discretisation);
+  const Units units = setting.course.units;
+  HoleStrategy strategy;
+  strategy.number = hole.number;
+  strategy.par = hole.par;
+  strategy.length_yd = length_yd;
+  const Planned before = planned_before(setting, models);
+  strategy.before = tee_play(before, units);
+  std::optional<PlannedAfter> change;
+  if (setting.request.change) {
+    change.emplace(planned_after(setting, models, before));
+    strategy.after = tee_play(change->planned, units);
+    const Player& longer = setting.golfers.all_longer;
+    strategy.policy_change = explain_policy_change({models.before, setting.golfers.before, before.tee_shot()},
+                                                   {models.after, longer, change->kept_tee_shot},
+                                                   {models.after, longer, change->planned.tee_shot()}, units);
+  }
+  const Planned* after = change ? &change->planned : nullptr;
+  strategy.hazards = hazard_chances(before, after, units);
+  if (setting.request.prove) {
+    const PolicyIterationOptions options = iteration_options(setting.request);
+    strategy.proof_before = prove(before, options);
+    if (after) strategy.proof_after = prove(*after, options);
+  }
+  if (setting.request.graph) strategy.graph = graph_of(setting, after ? *after : before, hole.number);
+  return strategy;
+}
+
+std::vector<const Hole*> wanted_holes(const Course& course, const StrategyRequest& request) {
+  std::vector<const Hole*> holes;
+  for (const Hole& hole : course.holes) {
+    if (!request.hole || *request.hole == hole.number) holes.push_back(&hole);
+  }
+  if (holes.empty()) {
+    throw std::invalid_argument(
+        fmt::format("there is no hole {} on {}, which has {}", *request.hole, course.name, course.holes.size()));
+  }
+  return holes;
+}
+
+// Holes are worked in parallel, but put together in their order.
+std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<const Hole*>& holes) {
+  std::vector<HoleStrategy> solved(holes.size());
+  std::vector<std::string> failures(holes.size());
+  std::vector<double> lengths;
+  for (const Hole* hole : holes) lengths.push_back(hole->length_yd[setting.request.tee]);
+  work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
+    const HoleMap map(*holes[i], setting.course.firmness);
+    failures[i] = finish_or_say_why(
+        map, map.tee(lengths[i]), holes[i]->number,
+        [&](const Discretisation& discretisation) { solved[i] = solve_hole(setting, *holes[i], map, discretisation); });
+  });
+  throw_unfinished(failures);
+  return solved;
+}
+
+}  // namespace
+
+std::string_view name(Finish finish) {
+  constexpr std::string_view names[] = {"green", "fairway",      "rough",        "bunker",
+                                        "trees", "penalty area", "out of bounds"};
+  return names[static_cast<std::size_t>(finish)];
+}
+
+StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
+                                const StrategyRequest& request) {
+  const DistanceChange change = request.change.value_or(DistanceChange{});
+  const Golfers golfers = lengthen_all(player, change);
+  const Setting setting{course, baseline, request, golfers};
+  StrategyResult result;
+  say_what_was_asked(result, course, request.tee, player, baseline);
+  result.change = request.change;
+  result.holes = solve_holes(setting, wanted_holes(course, request));
+  return result;
+}
+
+}  // namespace yardworth

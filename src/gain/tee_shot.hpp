@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "gain/hole_play.hpp"
+#include "strategy/policy.hpp"
+#include "yardworth/gain.hpp"
+
+namespace yardworth {
+
+// One node of the strike lattice of a tee shot: where it came to rest and what is played next. The nodes of two tee
+// shots from the same tee are the same strikes, in the same order.
+struct TeeShotNode {
+  double weight = 0.0;
+  Rest rest;
+  std::string next_club;
+};
+
+// The tee shot of a policy, node by node.
+std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
+                                         const ActionFrom& action_from);
+
+TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, const Action& action,
+                                 const std::vector<TeeShotNode>& nodes);
+
+// The probability that the same strike is followed by another club.
+double next_club_changed(const std::vector<TeeShotNode>& before, const std::vector<TeeShotNode>& after);
+
+// Method table: the tee shot and then the baseline where it came to rest; out of bounds is played again.
+double table_strokes(const HoleModel& model, const Baseline& baseline, const std::vector<TeeShotNode>& nodes);
+
+}  // namespace yardworth

@@ -1,0 +1,317 @@
+#pragma once
+
+#include <array>
+#include <cmath>
+#include <limits>
+#include <vector>
+
+#include "core/whole_part.hpp"
+#include "course/hole_map.hpp"
+#include "shot/rest.hpp"
+#include "shot/strike.hpp"
+#include "shot/swing.hpp"
+#include "yardworth/baseline.hpp"
+#include "yardworth/player.hpp"
+
+namespace yardworth {
+
+// Inside this distance of the hole the band's baseline takes over: the short game, by the trade's usual reckoning about
+// 30 yards from the edge of a green (common practice, no source).
+inline constexpr double short_game_radius_yd = 50.0;
+
+// How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
+struct Discretisation {
+  double ring_yd = 13.0;   // between rings around the hole from 150 yards out; closer near the green
+  double arc_yd = 22.0;    // between states along a ring
+  int steps_per_sd = 24;   // strike lattice; a multiple of 4
+  int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
+  // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for), and as many
+  // are looked at; every_node leaves out none. Of states cut finer each has fewer balls.
+  double sampling_density = 1.0;
+  // More rings, one close on each side of these distances from the hole: where a policy changes abruptly
+  // (habit_edges_yd).
+  std::vector<double> edges_yd;
+  // Whether rows are summed over equal-weight strikes: fewer nodes do as well where none has to serve more than one
+  // aim.
+  bool equal_weight_rows = false;
+  // Where states begin along the lattice. A policy found under one phase is judged under another: of many actions
+  // weighed with small errors the best-looking owes some of its looks to them.
+  int lattice_offset = 0;
+};
+
+// Rings are cut off this far from the line of play: nothing that the model strikes goes further. A ball that does is
+// taken to lie at the nearest place on the ring.
+inline constexpr double corridor_yd = 200.0;
+
+// Discretisation::sampling_density at which every state is struck at every node.
+inline constexpr double every_node = std::numeric_limits<double>::infinity();
+
+// The grid that a golfer's policies are looked for on. The best shot changes less along a ring than the strokes it
+// leads to, so states may lie far apart there; what is saved goes into rings and strikes.
+Discretisation search_grid();
+
+// The grid to judge policies on that were looked for at a resolution: the same rings, states close together along them,
+// and other strikes, which the search has not seen.
+Discretisation held_out_grid(Discretisation searched);
+
+// The aims searched lie this share of the direction spread apart.
+inline constexpr int aims_per_sd = 4;
+
+// The largest aim, in steps either way of the reference, that the lattices reach.
+inline constexpr int largest_aim = 48;
+
+// States begin at this many different carries of a lattice, those of the nodes from 0 on.
+inline constexpr int lattice_offsets = 233;
+
+// Steps of a lattice from one aim to the next. A poor strike's spread is poor_direction_factor times wider, so fewer of
+// its steps make up the same angle.
+inline int solid_steps_per_aim(const StrikeLattice& solid) { return solid.steps_per_sd() / aims_per_sd; }
+inline int poor_steps_per_aim(const StrikeLattice& poor) {
+  return static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
+}
+
+// The strike lattices of a resolution, made once and shared by all holes.
+struct StrikeLattices {
+  explicit StrikeLattices(const Discretisation& discretisation);
+
+  StrikeLattice solid, poor;          // of most shots
+  StrikeLattice tee_solid, tee_poor;  // of the tee shot
+  EqualWeightLattice equal_weight_solid,
+      equal_weight_poor;  // of shots but the tee shot, where one aim is all that is asked
+};
+
+// States lie on rings around the hole: the value of a lie changes mostly with the distance, so the states of a ring may
+// be far apart. A point between two rings lies between four states.
+class RingGrid {
+ public:
+  // From first_yd to last_yd at least; the rest as in Discretisation.
+  RingGrid(double first_yd, double last_yd, const Discretisation& discretisation);
+
+  // The four vertices around a point, and how it lies between them.
+  struct Corners {
+    std::array<int, 4> vertex;  // two on the nearer ring, two on the further one
+    std::size_t ring;           // the nearer ring
+    double ring_share;          // of the way from the nearer ring to the further one
+    double near_share;          // of the way between the two vertices of the nearer ring
+    double far_share;
+  };
+  // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
+  Corners corners(Point offset, double distance_yd) const {
+    const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
+    std::size_t ring = ring_below_[whole_part(inside)];
+    while (inside >= gaps_[ring].to_yd) ++ring;
+    const Gap& gap = gaps_[ring];
+    const double turn = diamond_angle(offset);
+    const auto [near0, near1, near_share] = gap.near.at(turn);
+    const auto [far0, far1, far_share] = gap.far.at(turn);
+    return {{near0, near1, far0, far1}, ring, (inside - gap.from_yd) * gap.per_yard, near_share, far_share};
+  }
+  const std::vector<double>& radii() const { return radius_; }
+  int size() const { return first_vertex_.back(); }
+  int first_vertex(std::size_t ring) const { return first_vertex_[ring]; }  // size() behind the last ring
+  // The places of all vertices, from the hole.
+  std::vector<Point> offsets() const;
+
+ private:
+  // A stand-in for the angle that needs no arc tangent: rises from 0 to 4 once round, anticlockwise from +x.
+  static double diamond_angle(Point p) {
+    const double s = std::abs(p.x) + std::abs(p.y);
+    if (s == 0.0) return 0.0;
+    const double t = p.x / s;
+    return p.y >= 0.0 ? 1.0 - t : 3.0 + t;
+  }
+  struct OnRing {
+    int first, second;
+    double share;
+  };
+  struct Ring {
+    double per_turn;  // vertices in a quarter
+    int first_vertex, count;
+
+    OnRing at(double turn) const {
+      const double place = turn * per_turn;
+      int index = static_cast<int>(place);
+      const double share = place - index;
+      if (index >= count) index = 0;
+      const int next = index + 1 == count ? 0 : index + 1;
+      return {first_vertex + index, first_vertex + next, share};
+    }
+  };
+  // Two rings and what lies between them, together in memory.
+  struct Gap {
+    double from_yd, to_yd;  // the last one has no end
+    double per_yard;        // one over the yards between
+    Ring near, far;
+  };
+
+  std::vector<double> radius_;
+  std::vector<int> first_vertex_;          // one more than rings
+  std::vector<Gap> gaps_;                  // by the nearer ring
+  std::vector<std::uint16_t> ring_below_;  // by whole yards
+};
+
+// A state of the hole: the ball on the tee, or on a lie at a vertex of the grid.
+using StateId = int;
+
+// A shot that a policy may ask for: one of the swings of the state's lie played to a carry, started along
+// reference_heading_rad turned right by aim steps of (direction spread / aims_per_sd).
+struct Action {
+  int swing = -1;  // index into HoleModel::swings(lie); -1: none
+  double carry_yd = 0.0;
+  double reference_heading_rad = 0.0;
+  int aim = 0;
+
+  friend bool operator==(const Action&, const Action&) = default;
+};
+
+// What a ball at rest is worth: a cost that is certain plus a mean over four states (weights >= 0, sum 1), or nothing
+// more, or the same shot again. Kept small: there are millions.
+struct Continuation {
+  enum class Kind : std::uint8_t { holed, between_states, replay };
+
+  double cost = 0.0;             // penalty strokes, and what the baseline adds
+  std::array<float, 3> share{};  // RingGrid's ring, near and far share
+  std::array<std::uint32_t, 4> state{};
+  Kind kind = Kind::holed;
+
+  std::array<double, 4> weights() const {
+    const double ring = share[0];
+    const double near = share[1];
+    const double far = share[2];
+    return {(1.0 - ring) * (1.0 - near), (1.0 - ring) * near, ring * (1.0 - far), ring * far};
+  }
+  // Strokes still to come, given values by state; what a replay will cost is left out.
+  double worth(const std::vector<double>& value) const {
+    if (kind != Kind::between_states) return cost;
+    const std::array<double, 4> weight = weights();
+    double sum = cost;
+    for (std::size_t i = 0; i < 4; ++i) sum += weight[i] * value[state[i]];
+    return sum;
+  }
+};
+
+// One hole for one golfer: the states, the shots and what they lead to. Holds references: map, baseline and lattices
+// must outlive it.
+class HoleModel {
+ public:
+  HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
+            const StrikeLattices& lattices, const Discretisation& discretisation);
+
+  // The same hole, states and strikes for another golfer.
+  HoleModel for_player(const Player& player) const;
+
+  const HoleMap& map() const { return *map_; }
+  Point tee() const { return tee_; }
+  Point pin() const { return map_->pin(); }
+  const Baseline& short_game() const { return *short_game_; }
+  // Full swings by lie, longest first.
+  const std::vector<Swing>& swings(Lie lie) const { return swings_[static_cast<std::size_t>(lie)]; }
+
+  int state_count() const { return 4 * place_count() + 1; }
+  StateId tee_state() const { return 4 * place_count(); }
+  Lie lie_of(StateId state) const;
+  Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
+  // The state of a lie nearest to a place: on the nearer ring, since what is best to play depends most on the distance.
+  StateId nearest_state(Lie lie, Point place) const;
+
+  Continuation continuation(const Rest& rest) const {
+    Continuation continuation;
+    write_continuation(rest, continuation);
+    return continuation;
+  }
+  // Written straight into its place: copying a value just put together in pieces stalls the processor. Never called:
+  // a call costs a twentieth of what a strike does.
+  [[gnu::always_inline]] void write_continuation(const Rest& rest, Continuation& continuation) const {
+    if (rest.replay) {
+      continuation.cost = rest.penalty_strokes;
+      continuation.kind = Continuation::Kind::replay;
+      return;
+    }
+    const Point offset = rest.at - pin();
+    const double distance = std::sqrt(offset.x * offset.x + offset.y * offset.y);
+    double cost = rest.penalty_strokes + short_game_->strokes(rest.lie, distance);
+    if (rest.lie == Lie::green || distance <= short_game_radius_yd) {
+      continuation.cost = cost;
+      continuation.kind = Continuation::Kind::holed;
+      return;
+    }
+    const RingGrid::Corners corners = grid_.corners(offset, distance);
+    const auto ring_share = static_cast<float>(corners.ring_share);
+    // What is interpolated is the difference to the baseline, which knows how strokes grow with distance: that leaves a
+    // function so smooth that the rings may lie far apart.
+    const auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(rest.lie)];
+    cost -= on_rings[corners.ring] + ring_share * (on_rings[corners.ring + 1] - on_rings[corners.ring]);
+    const int shift = first_state(rest.lie);
+    continuation.cost = cost;
+    continuation.share = {ring_share, static_cast<float>(corners.near_share), static_cast<float>(corners.far_share)};
+    for (std::size_t i = 0; i < 4; ++i) {
+      continuation.state[i] = static_cast<std::uint32_t>(place_at(corners.vertex[i]) + shift);
+    }
+    continuation.kind = Continuation::Kind::between_states;
+  }
+
+  // The swing that an action asks for.
+  Swing swing_of(Lie lie, const Action& action) const {
+    return played_down(swings(lie)[static_cast<std::size_t>(action.swing)], action.carry_yd);
+  }
+  static double heading_of(const Swing& swing, const Action& action) {
+    return action.reference_heading_rad + action.aim * swing.direction_scale_rad / aims_per_sd;
+  }
+
+  // Which node of a lattice a state's strikes begin at. The heaviest nodes are few: begun at the same carries
+  // everywhere they would err the same way everywhere. Other places begin elsewhere, so that their errors cancel. The
+  // tee shot has nodes enough.
+  int lattice_offset_of(StateId state) const {
+    if (state == tee_state()) return lattice_offset_;
+    const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
+    return (vertex * 89 + lattice_offset_) % lattice_offsets;
+  }
+  double sampling_density() const { return sampling_density_; }  // Discretisation::sampling_density
+  // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
+  // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
+  // less often than once in a thousand holes, and a few strikes are enough for them.
+  int stride_for(StateId state, double visits_here) const;
+  // The largest stride up to one wanted that fits the steps between aims, since all aims share the nodes: it divides
+  // that of solid strikes, and divides or is a multiple of that of poor ones.
+  int fitting_stride(StateId state, int wanted) const;
+  // The strike lattices: of the tee shot, and of all others.
+  const StrikeLattice& solid_lattice(StateId state) const {
+    return state == tee_state() ? lattices_->tee_solid : lattices_->solid;
+  }
+  const StrikeLattice& poor_lattice(StateId state) const {
+    return state == tee_state() ? lattices_->tee_poor : lattices_->poor;
+  }
+
+  // Whether rows but the tee shot's are summed over equal-weight strikes, and those.
+  bool has_equal_weight_rows() const { return equal_weight_rows_; }
+  const EqualWeightLattice& equal_weight_rows(bool solid) const {
+    return solid ? lattices_->equal_weight_solid : lattices_->equal_weight_poor;
+  }
+
+ private:
+  int place_count() const { return static_cast<int>(vertices_.size()); }
+  int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
+  int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
+  void take_swings(const Player& player);
+  void choose_places();
+
+  const HoleMap* map_;
+  Point tee_;
+  const Baseline* short_game_;
+  std::array<std::vector<Swing>, all_lies.size()> swings_;
+  RingGrid grid_;
+  std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
+  std::vector<int> vertices_;  // of the grid where balls are played from
+  std::vector<int> place_at_;  // by vertex: its index among them, or that of the nearest of them on its ring
+  std::vector<Point> places_;  // by state
+  const StrikeLattices* lattices_;
+  int lattice_offset_ = 0;
+  double sampling_density_ = 1.0;
+  bool equal_weight_rows_ = false;
+};
+
+// The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the
+// hole where that is nearer.
+double middle_heading(const HoleMap& map, Point from, double total_yd);
+
+}  // namespace yardworth

@@ -1,0 +1,66 @@
+#pragma once
+
+#include <cstdint>
+
+#include "strategy/policy.hpp"
+
+namespace yardworth {
+
+// How the best policy is looked for.
+struct PolicyIterationOptions {
+  // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
+  // the best are not struck as closely as their state deserves (HoleModel::stride_for).
+  double screen_margin = 0.05;
+  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are looked at again.
+  int fine_aims = 2;
+  // States that fewer balls than this over Discretisation::sampling_density come to, of one struck from the tee, are
+  // left as the start plays them. 0: all are looked at, at every node.
+  double least_visits = 1.25e-3;
+  // In the far tails of the strikes from a state strike one node in three (strikes.hpp).
+  bool thin_tails = true;
+  // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
+  bool complete = false;
+  // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
+  // allows 2e-7 at most.
+  double tolerance = 1e-4;
+  // A handful of exact evaluations is the rule. Where rounding makes the search go round among policies of the same
+  // worth it ends after so many, with one of them.
+  int most_evaluations = 200;
+  // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
+  int aim_reach_sd = 2;
+};
+
+// The best policy of a hole and its expected strokes.
+struct BestPolicy {
+  PolicyEvaluation exact;           // the policy evaluated exactly, by state; NaN for states that no policy met reaches
+  std::vector<double> value;        // the same, with the guess for states that were not considered
+  int considered = 0;               // states
+  int sweeps = 0;                   // policy iterations
+  std::int64_t sampled_swings = 0;  // swings struck as closely as their state deserves
+};
+
+// Policy iteration, each sweep nearest states first with the values just found and then an exact evaluation, from a
+// policy and its value; an action is only ever left for a better one, so that the result is never worse than the start.
+// States that no policy met on the way reaches are not solved: their value is guessed from the baseline, in their
+// favour. Throws CannotFinish like evaluate_plan.
+BestPolicy find_best_policy(const HoleModel& model, const ActionOf& start, const PolicyEvaluation& warm_start,
+                            const PolicyIterationOptions& options = {});
+
+// The proof on demand: by how many strokes any action at any considered state, one that was screened out included,
+// beats the policy's own by one step (the largest Bellman residual).
+double largest_bellman_residual(const HoleModel& model, const BestPolicy& best,
+                                const PolicyIterationOptions& options = {});
+
+// Every swing that may be played from a place, at its reference direction, with the range of aims to search.
+struct Candidate {
+  Action action;
+  int first_aim = 0;
+  int last_aim = 0;
+};
+std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd);
+
+// Expected strokes of one candidate at every aim, given values of states.
+std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
+                               const std::vector<double>& value);
+
+}  // namespace yardworth

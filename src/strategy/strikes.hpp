@@ -1,0 +1,155 @@
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include "strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// The nodes that stand for the strikes of one kind, solid or poor, of a swing from a state.
+struct Stratum {
+  const StrikeLattice* lattice = nullptr;
+  double step_rad = 0.0;  // between nodes
+  int steps_per_aim = 0;
+  double share = 0.0;      // probability of this kind of strike
+  int lattice_offset = 0;  // where along the lattice its carries begin
+  int stride = 1;          // every how manieth node is struck
+  bool solid = true;
+
+  // Of the nodes struck, from the leftmost on; they sum to 1.
+  const std::vector<double>& weights() const { return lattice->weights(stride); }
+  double carry_yd(const Swing& swing, int k) const {
+    return solid ? swing.solid_carry_yd(lattice->solid_deviate(k + lattice_offset))
+                 : swing.carry_yd * lattice->poor_carry_share(k + lattice_offset);
+  }
+};
+
+// Solid and poor strikes, at every stride-th node.
+inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, const Swing& swing, int stride = 1) {
+  const StrikeLattice& solid = model.solid_lattice(state);
+  const StrikeLattice& poor = model.poor_lattice(state);
+  const double aim_rad = swing.direction_scale_rad / aims_per_sd;
+  const int solid_steps = solid_steps_per_aim(solid);
+  const int poor_steps = poor_steps_per_aim(poor);
+  const int lattice_offset = model.lattice_offset_of(state);
+  return {{{&solid, aim_rad / solid_steps, solid_steps, 1.0 - swing.poor_strike, lattice_offset, stride, true},
+           {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, lattice_offset, stride, false}}};
+}
+
+// Strikes the nodes first, first + stride, ..., last of a stratum and calls visit(k, const Rest&) for each, k rising.
+template <class Visit>
+void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
+                  double reference_heading_rad, int first, int last, Visit visit) {
+  Point direction = along_heading(reference_heading_rad + first * stratum.step_rad);
+  const double sine = std::sin(stratum.stride * stratum.step_rad);
+  const double cosine = std::cos(stratum.stride * stratum.step_rad);
+  for (int k = first; k <= last; k += stratum.stride) {
+    const double carry = stratum.carry_yd(swing, k);
+    visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
+    // The next node's direction, turned by one step: cheaper than a sine and a cosine for each.
+    direction = {direction.x * cosine + direction.y * sine, direction.y * cosine - direction.x * sine};
+  }
+}
+
+// Far tails hold a thirtieth of the strikes: further than thin_from_sd from the aims that nodes serve, one in
+// thin_every may stand for its neighbours too.
+inline constexpr int thin_from_sd = 2;
+inline constexpr int thin_every = 3;
+
+// How many nodes that is at each end, the outermost aim being half the width of the weights from it.
+inline int thin_nodes(const Stratum& stratum) {
+  const int tail = stratum.lattice->half_width() - thin_from_sd * stratum.lattice->steps_per_sd();
+  return tail / stratum.stride / thin_every * thin_every;
+}
+
+// Strikes `count` nodes of a stratum from `first` on, of the first and last `thin` (a multiple of thin_every) one in
+// thin_every: visit(int i, int n, const Rest&) for what the n nodes from the i-th on come to.
+template <class Visit>
+void strike_thinly(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
+                   double reference_heading_rad, int first, int count, int thin, Visit visit) {
+  const auto strike_every = [&](int begin, int end, int every) {
+    if (begin >= end) return;
+    Stratum sparse = stratum;
+    sparse.stride *= every;
+    int i = begin;
+    strike_nodes(model, from, swing, sparse, reference_heading_rad, first + (begin + every / 2) * stratum.stride,
+                 first + (end - 1) * stratum.stride, [&](int, const Rest& rest) {
+                   visit(i, every, rest);
+                   i += every;
+                 });
+  };
+  strike_every(0, thin, thin_every);
+  strike_every(thin, count - thin, 1);
+  strike_every(count - thin, count, thin_every);
+}
+
+// The strikes of a swing from a place, aimed so many steps right of a heading: visit(const Rest&, double weight),
+// weights sum to 1.
+template <class Visit>
+void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing, const std::array<Stratum, 2>& strata,
+                          double reference_heading_rad, int aim, Visit visit) {
+  for (const Stratum& stratum : strata) {
+    if (stratum.share <= 0.0) continue;
+    const int half = stratum.lattice->half_width();
+    const int centre = aim * stratum.steps_per_aim;
+    const double* weight = stratum.weights().data();
+    strike_nodes(model, from, swing, stratum, reference_heading_rad, centre - half, centre + half,
+                 [&](int, const Rest& rest) { visit(rest, stratum.share * *weight++); });
+  }
+}
+
+// The same from a state over equal-weight strikes, as many as the strides of the strata leave.
+template <class Visit>
+void for_each_equal_weight_strike(const HoleModel& model, StateId state, const Swing& swing,
+                                  const std::array<Stratum, 2>& strata, double heading_rad, Visit visit) {
+  const Point from = model.place_of(state);
+  for (const Stratum& stratum : strata) {
+    if (stratum.share <= 0.0) continue;
+    const EqualWeightLattice& even = model.equal_weight_rows(stratum.solid);
+    const int nodes = even.most() / stratum.stride;
+    const int shift = stratum.lattice_offset % EqualWeightLattice::shifts;
+    const double weight = stratum.share / nodes;
+    const double scale_rad = stratum.step_rad * stratum.lattice->steps_per_sd();
+    for (int i = 0; i < nodes; ++i) {
+      const Point direction = along_heading(heading_rad + scale_rad * even.direction_deviate(i, nodes, shift));
+      const double carry = stratum.carry_yd(swing, i);
+      visit(come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share), weight);
+    }
+  }
+}
+
+// The strikes of an action from a state, at every stride-th node, or but for the tee shot over equal-weight strikes, as
+// many in proportion.
+template <class Visit>
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool equal_weight,
+                     Visit visit) {
+  const Swing swing = model.swing_of(model.lie_of(state), action);
+  const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
+  if (equal_weight && state != model.tee_state()) {
+    for_each_equal_weight_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
+  } else {
+    for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
+  }
+}
+
+// The same as the rows of a model are summed.
+template <class Visit>
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, Visit visit) {
+  for_each_strike(model, state, action, stride, model.has_equal_weight_rows(), visit);
+}
+
+// The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight).
+template <class Visit>
+void for_each_tee_flight(const HoleModel& model, const Swing& swing, double heading_rad, Visit visit) {
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
+    if (stratum.share <= 0.0) continue;
+    const int half = stratum.lattice->half_width();
+    for (int k = -half; k <= half; ++k) {
+      visit(along_heading(heading_rad + k * stratum.step_rad), stratum.carry_yd(swing, k),
+            stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]);
+    }
+  }
+}
+
+}  // namespace yardworth
