@@ -3,6 +3,8 @@
 #include <cstddef>
 #include <vector>
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
 
 // How one strike varies, in units of a swing's own carry and spreads. docs/model.md, "Strike".
@@ -23,8 +25,7 @@ inline constexpr int poor_direction_cut_sd = 3;
 // The standard normal deviate cut at +-carry_cut_sd that has the share u in (0, 1) below it.
 double cut_normal_quantile(double u);
 
-// The largest stride at which a lattice may be struck: every sixth node.
-inline constexpr int largest_lattice_stride = 6;
+using numerics::largest_lattice_stride;
 
 // The two-dimensional rule that turns expectations over strikes into sums, seen along one coordinate: direction.
 // Node k lies k steps of sd / steps_per_sd from the reference direction (a trapezoid rule, whose weights are the cut t
@@ -73,7 +74,7 @@ class EqualWeightLattice {
   double direction_deviate(int i, int n, int shift) const {
     return deviates_[static_cast<std::size_t>((i * shifts + shift) * (most_ / n))];
   }
-  static constexpr int shifts = 12;
+  static constexpr int shifts = numerics::equal_weight_shifts;
 
  private:
   int most_;

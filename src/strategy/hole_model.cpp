@@ -27,35 +27,34 @@ StrikeLattice poor_lattice_of(int refinement) {
 
 // As often as solid strikes have their usual steps.
 int poor_refinement(const Discretisation& discretisation) {
-  return std::max(1, discretisation.steps_per_sd / Discretisation{}.steps_per_sd);
+  return std::max(1, discretisation.steps_per_sd / numerics::steps_per_sd);
 }
 
 // Even strikes at stride 1, about half as many as the nodes of the lattices: every stride divides them.
 int equal_weight_solid_nodes(const Discretisation& discretisation) {
-  return std::max(1, discretisation.steps_per_sd * 17 / 24) * largest_lattice_stride;
+  return std::max(
+             1, discretisation.steps_per_sd * numerics::equal_weight_share_above / numerics::equal_weight_share_below) *
+         largest_lattice_stride;
 }
 int equal_weight_poor_nodes(const Discretisation& discretisation) {
-  return 5 * poor_refinement(discretisation) * largest_lattice_stride;
+  return numerics::equal_weight_poor * poor_refinement(discretisation) * largest_lattice_stride;
 }
 
 }  // namespace
 
 Discretisation search_grid() {
   Discretisation discretisation;
-  discretisation.ring_yd = 11.0;
-  discretisation.arc_yd = 40.0;
-  // What the rings and the states to judge on give leaves this much to spare.
-  discretisation.sampling_density = 0.65;
+  discretisation.ring_yd = numerics::search_ring_yd;
+  discretisation.arc_yd = numerics::search_arc_yd;
+  discretisation.sampling_density = numerics::search_sampling_density;
   discretisation.equal_weight_rows = true;
   return discretisation;
 }
 
 Discretisation held_out_grid(Discretisation searched) {
-  constexpr double closer = 3.5;
   searched.lattice_offset = lattice_offsets / 2;
-  searched.arc_yd /= closer;
-  // Even strikes give more than as many nodes of a lattice do.
-  searched.sampling_density /= 1.3;
+  searched.arc_yd /= numerics::held_out_arcs;
+  searched.sampling_density /= numerics::held_out_density_divisor;
   return searched;
 }
 
@@ -70,20 +69,20 @@ StrikeLattices::StrikeLattices(const Discretisation& discretisation)
 namespace {
 
 std::vector<double> ring_radii(double first_yd, double last_yd, const Discretisation& discretisation) {
-  constexpr double beside_edge_yd = 0.5;
+  using numerics::ring_beside_edge_yd;
   std::vector<double> radii = {first_yd};
   while (radii.back() < last_yd) {
-    // Nearly half as far apart near the green; as far as at 150 yards from there on out.
-    radii.push_back(radii.back() + discretisation.ring_yd * std::clamp(radii.back() / 150.0, 0.6, 1.0));
+    const double share = std::clamp(radii.back() / numerics::rings_even_from_yd, numerics::closest_rings_share, 1.0);
+    radii.push_back(radii.back() + discretisation.ring_yd * share);
   }
   const double furthest_yd = radii.back();
   for (const double edge : discretisation.edges_yd) {
-    for (const double radius : {edge - beside_edge_yd, edge + beside_edge_yd}) {
+    for (const double radius : {edge - ring_beside_edge_yd, edge + ring_beside_edge_yd}) {
       if (radius > first_yd && radius < furthest_yd) radii.push_back(radius);
     }
   }
   std::sort(radii.begin(), radii.end());
-  const auto close = [](double a, double b) { return b - a < beside_edge_yd; };
+  const auto close = [](double a, double b) { return b - a < ring_beside_edge_yd; };
   radii.erase(std::unique(radii.begin(), radii.end(), close), radii.end());
   return radii;
 }
@@ -94,9 +93,9 @@ RingGrid::RingGrid(double first_yd, double last_yd, const Discretisation& discre
     : radius_(ring_radii(first_yd, last_yd, discretisation)) {
   first_vertex_.push_back(0);
   for (const double radius : radius_) {
-    // A multiple of four puts a state in line with the axes; eight at least keep the innermost ring round.
-    const double around = 2.0 * pi * radius / discretisation.arc_yd;
-    first_vertex_.push_back(first_vertex_.back() + 4 * std::max(2, static_cast<int>(std::ceil(around / 4.0))));
+    const double in_quarter = 2.0 * pi * radius / discretisation.arc_yd / 4.0;
+    const int count = 4 * std::max(numerics::least_states_in_quarter, static_cast<int>(std::ceil(in_quarter)));
+    first_vertex_.push_back(first_vertex_.back() + count);
   }
   const auto ring_at = [&](std::size_t ring) {
     const int count = first_vertex_[ring + 1] - first_vertex_[ring];
@@ -135,7 +134,9 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
     : map_(&map),
       tee_(tee),
       short_game_(&short_game),
-      grid_(short_game_radius_yd, std::max(120.0, distance_yd(tee, map.pin()) + 60.0), discretisation),
+      grid_(short_game_radius_yd,
+            std::max(numerics::least_grid_yd, distance_yd(tee, map.pin()) + numerics::grid_behind_tee_yd),
+            discretisation),
       lattices_(&lattices),
       lattice_offset_(discretisation.lattice_offset),
       sampling_density_(discretisation.sampling_density),
@@ -162,9 +163,9 @@ namespace {
 
 // Points of the line of play, close enough together to tell how far from it a place is to two yards.
 std::vector<Point> along_line(const LineOfPlay& line) {
-  constexpr double step_yd = 50.0;
   std::vector<Point> points;
-  for (double along = 0.0; along < line.length_yd(); along += step_yd) points.push_back(line.at(along));
+  for (double along = 0.0; along < line.length_yd(); along += numerics::corridor_step_yd)
+    points.push_back(line.at(along));
   points.push_back(line.at(line.length_yd()));
   return points;
 }
@@ -222,10 +223,10 @@ void HoleModel::choose_places() {
 int HoleModel::stride_for(StateId state, double visits_here) const {
   if (state == tee_state()) return 1;
   const auto as_many_as = [&](double usual) { return visits_here >= usual / sampling_density_; };
-  return fitting_stride(state, as_many_as(0.005)    ? 1
-                               : as_many_as(0.0015) ? 2
-                               : as_many_as(0.001)  ? 3
-                                                    : largest_lattice_stride);
+  return fitting_stride(state, as_many_as(numerics::every_node_visits)     ? 1
+                               : as_many_as(numerics::every_second_visits) ? 2
+                               : as_many_as(numerics::every_third_visits)  ? 3
+                                                                           : largest_lattice_stride);
 }
 
 int HoleModel::fitting_stride(StateId state, int wanted) const {

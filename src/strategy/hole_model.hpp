@@ -2,9 +2,9 @@
 
 #include <array>
 #include <cmath>
-#include <limits>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "core/whole_part.hpp"
 #include "course/hole_map.hpp"
 #include "shot/rest.hpp"
@@ -21,10 +21,10 @@ inline constexpr double short_game_radius_yd = 50.0;
 
 // How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
 struct Discretisation {
-  double ring_yd = 13.0;   // between rings around the hole from 150 yards out; closer near the green
-  double arc_yd = 22.0;    // between states along a ring
-  int steps_per_sd = 24;   // strike lattice; a multiple of 4
-  int tee_refinement = 6;  // times as many steps for the tee shot, of which there is only one state
+  double ring_yd = numerics::ring_yd;             // between rings around the hole, far out; closer near the green
+  double arc_yd = numerics::arc_yd;               // between states along a ring
+  int steps_per_sd = numerics::steps_per_sd;      // strike lattice; a multiple of aims_per_sd
+  int tee_refinement = numerics::tee_refinement;  // times as many steps for the tee shot, of which there is only one
   // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for), and as many
   // are looked at; every_node leaves out none. Of states cut finer each has fewer balls.
   double sampling_density = 1.0;
@@ -39,12 +39,11 @@ struct Discretisation {
   int lattice_offset = 0;
 };
 
-// Rings are cut off this far from the line of play: nothing that the model strikes goes further. A ball that does is
-// taken to lie at the nearest place on the ring.
-inline constexpr double corridor_yd = 200.0;
-
-// Discretisation::sampling_density at which every state is struck at every node.
-inline constexpr double every_node = std::numeric_limits<double>::infinity();
+using numerics::aims_per_sd;
+using numerics::corridor_yd;
+using numerics::every_node;
+using numerics::largest_aim;
+using numerics::lattice_offsets;
 
 // The grid that a golfer's policies are looked for on. The best shot changes less along a ring than the strokes it
 // leads to, so states may lie far apart there; what is saved goes into rings and strikes.
@@ -53,15 +52,6 @@ Discretisation search_grid();
 // The grid to judge policies on that were looked for at a resolution: the same rings, states close together along them,
 // and other strikes, which the search has not seen.
 Discretisation held_out_grid(Discretisation searched);
-
-// The aims searched lie this share of the direction spread apart.
-inline constexpr int aims_per_sd = 4;
-
-// The largest aim, in steps either way of the reference, that the lattices reach.
-inline constexpr int largest_aim = 48;
-
-// States begin at this many different carries of a lattice, those of the nodes from 0 on.
-inline constexpr int lattice_offsets = 233;
 
 // Steps of a lattice from one aim to the next. A poor strike's spread is poor_direction_factor times wider, so fewer of
 // its steps make up the same angle.
@@ -264,7 +254,7 @@ class HoleModel {
   int lattice_offset_of(StateId state) const {
     if (state == tee_state()) return lattice_offset_;
     const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
-    return (vertex * 89 + lattice_offset_) % lattice_offsets;
+    return (vertex * numerics::lattice_offset_step + lattice_offset_) % lattice_offsets;
   }
   double sampling_density() const { return sampling_density_; }  // Discretisation::sampling_density
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The

@@ -52,10 +52,8 @@ void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const 
   }
 }
 
-// Far tails hold a thirtieth of the strikes: further than thin_from_sd from the aims that nodes serve, one in
-// thin_every may stand for its neighbours too.
-inline constexpr int thin_from_sd = 2;
-inline constexpr int thin_every = 3;
+using numerics::thin_every;
+using numerics::thin_from_sd;
 
 // How many nodes that is at each end, the outermost aim being half the width of the weights from it.
 inline int thin_nodes(const Stratum& stratum) {
