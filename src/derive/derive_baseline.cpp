@@ -1,13 +1,12 @@
 #include "derive/derive_baseline.hpp"
 
-#include <tbb/parallel_for.h>
-
 #include <algorithm>
 #include <cmath>
 #include <set>
 #include <utility>
 
 #include "baseline/published.hpp"
+#include "core/parallel.hpp"
 #include "derive/reference_hole.hpp"
 #include "shot/short_game.hpp"
 #include "strategy/policy_iteration.hpp"
@@ -184,8 +183,8 @@ BaselineTable derive_baseline(const Player& golfer, const DeriveOptions& options
   const Baseline near(table);
   const Setting setting{golfer, near, options};
   std::vector<double> tee(options.tee_lengths_yd.size());
-  // The long hole is the longest piece of work, so it comes first.
-  tbb::parallel_for(std::size_t{0}, tee.size() + 1, [&](std::size_t i) {
+  // The long hole is the longest piece of work, and the first of pieces that are alike is taken up first.
+  work_in_parallel(0, tee.size() + 1, [&](std::size_t i) {
     if (i == 0) {
       derive_lies(setting, derived);
     } else {

@@ -1,12 +1,11 @@
 #include "derive/scores.hpp"
 
-#include <tbb/parallel_for.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
 #include "baseline/published.hpp"
+#include "core/parallel.hpp"
 #include "derive/reference_hole.hpp"
 #include "shot/short_game.hpp"
 #include "strategy/policy_iteration.hpp"
@@ -73,7 +72,7 @@ ScoreSummary simulate_scores(const Player& golfer, const BaselineTable& near, co
   const StrikeLattices lattices{Discretisation{}};
   const std::size_t rounds = static_cast<std::size_t>(twenties) * rounds_kept;
   std::vector<std::vector<int>> holes(lengths_yd.size());
-  tbb::parallel_for(std::size_t{0}, lengths_yd.size(), [&](std::size_t i) {
+  work_in_parallel(0, lengths_yd, [&](std::size_t i) {
     holes[i] = play_rounds(golfer, baseline, lattices, lengths_yd[i], finish_from, rounds, seed + i);
   });
   std::vector<double> scores(rounds, 0.0);

@@ -9,6 +9,7 @@
 #include <stdexcept>
 #include <utility>
 
+#include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
 #include "gain/policies.hpp"
 #include "gain/tee_guideline.hpp"
@@ -59,8 +60,7 @@ void reckon(Round& round, PolicyChoice policy) {
 
 // Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
 void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
-  const std::vector<double> alike(rounds.size(), 1.0);
-  work_in_parallel(request.threads, alike, [&](std::size_t i) { reckon(rounds[i], request.policy); });
+  work_in_parallel(request.threads, rounds.size(), [&](std::size_t i) { reckon(rounds[i], request.policy); });
 }
 
 void require_carries_of(const Golfer& golfer, const DistanceChange& change) {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/parallel.hpp"
 #include "gain/hole_play.hpp"
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"

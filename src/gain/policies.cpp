@@ -1,14 +1,9 @@
 #include "gain/policies.hpp"
 
 #include <fmt/format.h>
-#include <tbb/info.h>
-#include <tbb/parallel_for.h>
-#include <tbb/task_arena.h>
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
-#include <numeric>
 #include <optional>
 #include <stdexcept>
 #include <utility>
@@ -16,21 +11,6 @@
 #include "gain/hole_play.hpp"
 
 namespace yardworth {
-
-void work_in_parallel(int threads, const std::vector<double>& sizes, const std::function<void(std::size_t)>& work) {
-  std::vector<std::size_t> order(sizes.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return sizes[a] > sizes[b]; });
-  // oneTBB complains about more threads than there are cores.
-  const int cores = tbb::info::default_concurrency();
-  const int workers = threads > 0 ? std::min(threads, cores) : cores;
-  std::atomic<std::size_t> next{0};
-  const auto take_pieces = [&](int) {
-    for (std::size_t i = next++; i < order.size(); i = next++) work(order[i]);
-  };
-  tbb::task_arena arena(workers);
-  arena.execute([&] { tbb::parallel_for(0, workers, take_pieces, tbb::simple_partitioner()); });
-}
 
 void require_carries(const Player& player) {
   for (const Club& club : player.clubs) {

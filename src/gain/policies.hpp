@@ -15,11 +15,6 @@ namespace yardworth {
 // What the questions about a change share: golfers with longer clubs, policies taken from one golfer to another, and
 // policies that are looked for on one set of strikes and judged on another.
 
-// Does work(i) for every piece i of so many sizes, on so many threads (0: as many as there are cores). The largest
-// piece is taken up first, and whoever is done takes the next, so that at the end nobody waits long for another. What a
-// piece does must not depend on others.
-void work_in_parallel(int threads, const std::vector<double>& sizes, const std::function<void(std::size_t)>& work);
-
 // Throws std::invalid_argument when a change has left a club without a carry.
 void require_carries(const Player& player);
 

@@ -8,6 +8,7 @@
 #include <set>
 #include <stdexcept>
 
+#include "core/parallel.hpp"
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/tee_shot.hpp"

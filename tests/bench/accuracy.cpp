@@ -1,8 +1,6 @@
 // What the resolution costs in accuracy: strokes of the scenario's holes at coarser and finer states and shots, the
 // habit policy and the best policy, and how far each lies from the finest. docs/performance.md is filled from this.
 
-#include <tbb/parallel_for.h>
-
 #include <algorithm>
 #include <array>
 #include <chrono>
@@ -11,6 +9,7 @@
 #include <cstring>
 #include <vector>
 
+#include "core/parallel.hpp"
 #include "gain/policies.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
@@ -75,7 +74,7 @@ RoundAt play_round(const Player& player, const Discretisation& discretisation, P
   RoundAt round;
   round.strokes.resize(course.holes.size());
   const auto warm_start = std::chrono::steady_clock::now();
-  tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
+  work_in_parallel(0, course.holes.size(), [&](std::size_t i) {
     try {
       round.strokes[i] = play_hole(course, i, player, baseline, meshes, played);
     } catch (const CannotFinish&) {

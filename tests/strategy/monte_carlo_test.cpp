@@ -1,9 +1,9 @@
 #include <doctest/doctest.h>
-#include <tbb/parallel_for.h>
 
 #include <cstdio>
 #include <functional>
 
+#include "core/parallel.hpp"
 #include "strategy/simulate.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
@@ -75,7 +75,7 @@ void check_round(const char* member, Played played, int plays) {
   const test::Mesh mesh;
   const test::Mesh fine_mesh(fine_resolution());
   std::vector<Compared> holes(course.holes.size());
-  tbb::parallel_for(std::size_t{0}, holes.size(), [&](std::size_t i) {
+  work_in_parallel(0, holes.size(), [&](std::size_t i) {
     const test::PreparedHole here(course.holes[i], course.firmness, test::middle_tee, player, baseline, mesh);
     const test::PreparedHole fine(course.holes[i], course.firmness, test::middle_tee, player, baseline, fine_mesh);
     holes[i] = compare(here, fine, played, plays, 1000 + i);
