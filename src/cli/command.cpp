@@ -6,7 +6,7 @@
 #include <optional>
 #include <sstream>
 
-#include "input/fields.hpp"
+#include "core/spelling.hpp"
 #include "version.hpp"
 #include "yardworth/diagnostics.hpp"
 
@@ -46,7 +46,7 @@ std::string help_call(const CLI::App* command) {
 }
 
 std::string did_you_mean(const std::string& word, const std::vector<std::string>& known) {
-  const auto meant = input::nearest(word, known);
+  const auto meant = nearest_word(word, known);
   return meant ? fmt::format("did you mean {}? ", *meant) : "";
 }
 

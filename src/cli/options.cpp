@@ -1,21 +1,20 @@
 #include "cli/options.hpp"
 
-#include <cctype>
-#include <charconv>
 #include <cmath>
 
-#include "input/fields.hpp"
+#include "core/number_text.hpp"
+#include "core/spelling.hpp"
 #include "report/text.hpp"
 
 namespace yardworth::cli {
 namespace {
 
 double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind) {
-  const auto number = parse_number(text);
-  if (!number || *number < limits.low || *number > limits.high) {
+  const ParsedNumber number = parse_number(text);
+  if (number.fault != NumberFault::none || number.value < limits.low || number.value > limits.high) {
     throw misfit(option, text, fmt::format("{} from {} to {}", kind, limits.low, limits.high));
   }
-  return *number;
+  return number.value;
 }
 
 // The parser's help does not break lines: what it prints beside the names of the options comes in lines.
@@ -28,17 +27,6 @@ std::string in_lines(const std::string& help) {
 
 }  // namespace
 
-std::optional<double> parse_number(std::string_view text) {
-  if (!text.empty() && text.front() == '+') {
-    text.remove_prefix(1);
-    if (!text.empty() && text.front() == '-') return std::nullopt;
-  }
-  double number = 0.0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool whole_text = error == std::errc() && end == text.data() + text.size();
-  return whole_text && std::isfinite(number) ? std::optional<double>(number) : std::nullopt;
-}
-
 CLI::ValidationError misfit(const std::string& option, const std::string& found, const std::string& expected) {
   return CLI::ValidationError(option, fmt::format("found \"{}\", expected {}", found, expected));
 }
@@ -46,7 +34,7 @@ CLI::ValidationError misfit(const std::string& option, const std::string& found,
 std::string expected_word(const std::string& word, const std::vector<std::string>& words) {
   std::string expected = words.front();
   for (std::size_t i = 1; i < words.size(); ++i) expected += (i + 1 == words.size() ? " or " : ", ") + words[i];
-  if (const auto meant = input::nearest(word, words)) expected += fmt::format("; the nearest is {}", *meant);
+  if (const auto meant = nearest_word(word, words)) expected += fmt::format("; the nearest is {}", *meant);
   return expected;
 }
 

@@ -20,9 +20,6 @@ struct Limits {
   double high;  // allowed
 };
 
-// "+20", "-20", "20" or "7.5" as a number; nothing for anything else, infinities and NaN among it.
-std::optional<double> parse_number(std::string_view text);
-
 // An option with a value that store takes or refuses (see misfit).
 CLI::Option* add_text_option(CLI::App& app, const std::string& name,
                              const std::function<void(const std::string&)>& store, const std::string& help);

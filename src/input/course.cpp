@@ -6,6 +6,7 @@
 #include <set>
 #include <utility>
 
+#include "core/message_text.hpp"
 #include "core/plane.hpp"
 #include "course/set_up.hpp"
 #include "input/formats.hpp"

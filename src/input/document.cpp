@@ -10,12 +10,13 @@
 #include <sstream>
 #include <utility>
 
+#include "core/message_text.hpp"
+
 namespace yardworth::input {
 namespace {
 
 constexpr std::size_t deepest = 20;
 constexpr std::size_t most_nodes = 100'000;
-constexpr std::size_t longest_shown = 60;
 
 bool continues_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0) == 0x80; }
 
@@ -218,13 +219,6 @@ void read_events(const std::string& text, const std::string& file, TreeBuilder& 
 }
 
 }  // namespace
-
-std::string shortened(const std::string& text) {
-  if (text.size() <= longest_shown) return text;
-  std::size_t end = longest_shown;
-  while (end > 0 && continues_character(text[end])) --end;
-  return text.substr(0, end) + "...";
-}
 
 Document parse_document(std::string_view raw, const std::string& file) {
   const std::string text = plain_lines(raw);

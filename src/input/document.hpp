@@ -44,7 +44,4 @@ struct Document {
 // they are followed, so that no text grows when it is read; depth and size have limits.
 Document parse_document(std::string_view text, const std::string& file);
 
-// Text for a message: its beginning, where it is long.
-std::string shortened(const std::string& text);
-
 }  // namespace yardworth::input

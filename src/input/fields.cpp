@@ -4,11 +4,13 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <cctype>
-#include <charconv>
 #include <cmath>
 #include <tuple>
 #include <utility>
+
+#include "core/message_text.hpp"
+#include "core/number_text.hpp"
+#include "core/spelling.hpp"
 
 namespace yardworth::input {
 namespace {
@@ -16,67 +18,21 @@ namespace {
 constexpr std::size_t most_findings = 200;
 constexpr std::size_t longest_words = 1000;
 
-std::string quoted(const std::string& text) { return '"' + shortened(text) + '"'; }
-
-std::string small_letters(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return text;
-}
-
-// Insertions, deletions, replacements and swaps of neighbours that turn one word into the other (optimal string
-// alignment).
-std::size_t edit_distance(const std::string& a, const std::string& b) {
-  std::vector<std::vector<std::size_t>> cost(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
-  for (std::size_t i = 0; i <= a.size(); ++i) cost[i][0] = i;
-  for (std::size_t j = 0; j <= b.size(); ++j) cost[0][j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t replaced = cost[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-      cost[i][j] = std::min({cost[i - 1][j] + 1, cost[i][j - 1] + 1, replaced});
-      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
-      if (swapped) cost[i][j] = std::min(cost[i][j], cost[i - 2][j - 2] + 1);
-    }
-  }
-  return cost[a.size()][b.size()];
-}
-
 std::string bounds(const Range& range) {
   return fmt::format("from {:.4g} to {:.4g}{}{}", range.low, range.high, range.unit.empty() ? "" : " ", range.unit);
 }
 
-enum class NumberFault { none, not_a_number, not_finite };
-
-struct ParsedNumber {
-  double value = 0.0;
-  NumberFault fault = NumberFault::none;
-};
-
-bool says_not_finite(const std::string& text) {
-  std::string word = small_letters(text);
-  if (!word.empty() && (word.front() == '+' || word.front() == '-')) word.erase(0, 1);
-  if (!word.empty() && word.front() == '.') word.erase(0, 1);
-  return word == "nan" || word == "inf" || word == "infinity";
-}
-
-ParsedNumber parse_number(const Node& node) {
+// What is quoted is text.
+ParsedNumber number_of(const Node& node) {
   if (node.kind != Node::Kind::scalar || node.quoted) return {0.0, NumberFault::not_a_number};
-  if (says_not_finite(node.text)) return {0.0, NumberFault::not_finite};
-  const bool plus = node.text.size() > 1 && node.text[0] == '+' && node.text[1] != '-';
-  const char* begin = node.text.data() + (plus ? 1 : 0);
-  const char* end = node.text.data() + node.text.size();
-  double value = 0.0;
-  const auto [stop, error] = std::from_chars(begin, end, value);
-  if (stop != end || error == std::errc::invalid_argument) return {0.0, NumberFault::not_a_number};
-  if (error == std::errc::result_out_of_range) return {0.0, NumberFault::not_finite};
-  return {value, std::isfinite(value) ? NumberFault::none : NumberFault::not_finite};
+  return parse_number(node.text);
 }
 
 // The number, when it is one and in range; otherwise a fault that expects `kind` within the range.
 std::optional<double> number_within(const Value& value, const Range& range, std::string_view kind, Findings& findings) {
   const Node& node = *value.node;
   if (node.kind == Node::Kind::refused) return std::nullopt;
-  const ParsedNumber parsed = parse_number(node);
+  const ParsedNumber parsed = number_of(node);
   const std::string expected = fmt::format("{} {}", kind, bounds(range));
   if (parsed.fault == NumberFault::not_a_number) {
     findings.fault(value, described(node), expected);
@@ -132,7 +88,7 @@ std::vector<Diagnostic> Findings::in_order() const {
 std::string described(const Node& node) {
   switch (node.kind) {
     case Node::Kind::scalar:
-      return node.quoted || parse_number(node).fault != NumberFault::none ? quoted(node.text) : shortened(node.text);
+      return node.quoted || number_of(node).fault != NumberFault::none ? quoted(node.text) : shortened(node.text);
     case Node::Kind::list:
       return "a list";
     case Node::Kind::map:
@@ -142,21 +98,6 @@ std::string described(const Node& node) {
       break;
   }
   return "nothing";
-}
-
-std::optional<std::string> nearest(const std::string& word, const std::vector<std::string>& candidates) {
-  constexpr std::size_t longest_word = 40;
-  if (word.size() > longest_word) return std::nullopt;
-  std::optional<std::string> best;
-  std::size_t best_distance = std::max<std::size_t>(1, word.size() / 3) + 1;
-  for (const std::string& candidate : candidates) {
-    const std::size_t distance = edit_distance(small_letters(word), small_letters(candidate));
-    const bool near = distance < best_distance && distance < candidate.size();
-    if (!near) continue;
-    best_distance = distance;
-    best = candidate;
-  }
-  return best;
 }
 
 std::optional<double> read_number(const Value& value, const Range& range, Findings& findings) {
@@ -219,7 +160,7 @@ void report_not_one_of(const Value& value, const std::vector<std::string>& words
   const Node& node = *value.node;
   if (node.kind == Node::Kind::refused) return;
   std::string expected = fmt::format("one of {}", fmt::join(words, ", "));
-  const auto meant = node.kind == Node::Kind::scalar ? nearest(node.text, words) : std::nullopt;
+  const auto meant = node.kind == Node::Kind::scalar ? nearest_word(node.text, words) : std::nullopt;
   if (meant) expected += fmt::format("; the nearest is {}", *meant);
   findings.fault(value, node.kind == Node::Kind::scalar ? quoted(node.text) : described(node), expected);
 }
@@ -248,7 +189,7 @@ std::string Fields::path_of(const std::string& key) const { return child_path(va
 
 void Fields::report_unknown(const Entry& item) {
   std::string expected = fmt::format("one of {}", fmt::join(known_, ", "));
-  if (const auto meant = nearest(item.key, known_)) {
+  if (const auto meant = nearest_word(item.key, known_)) {
     meant_.insert(*meant);
     expected = fmt::format("\"{}\", the nearest known key", *meant);
   }

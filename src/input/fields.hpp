@@ -39,9 +39,6 @@ class Findings {
 // What the value is, for a message: its text, or "a list" or "a map".
 std::string described(const Node& node);
 
-// The candidate that a misspelt word was most likely meant to be, if one is near enough.
-std::optional<std::string> nearest(const std::string& word, const std::vector<std::string>& candidates);
-
 // Limits of a number, both allowed. unit is for the message and may be empty.
 struct Range {
   double low;

@@ -3,10 +3,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <optional>
 #include <utility>
 
+#include "core/message_text.hpp"
+#include "core/number_text.hpp"
 #include "input/formats.hpp"
 
 namespace yardworth {
@@ -43,15 +44,8 @@ std::optional<std::string> take_part(std::string& text) {
   return part;
 }
 
-std::optional<int> whole_number(const std::string& text) {
-  int number = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool all = error == std::errc() && end == text.data() + text.size();
-  return all ? std::optional<int>(number) : std::nullopt;
-}
-
 Hole* hole_of(const Asked& asked, const std::string& text, Course& course) {
-  const auto number = whole_number(text);
+  const auto number = parse_whole_number(text);
   for (Hole& hole : course.holes) {
     if (number && hole.number == *number) return &hole;
   }
@@ -61,7 +55,7 @@ Hole* hole_of(const Asked& asked, const std::string& text, Course& course) {
 }
 
 Hazard* hazard_of(const Asked& asked, const std::string& text, Hole& hole) {
-  const auto number = whole_number(text);
+  const auto number = parse_whole_number(text);
   const int most = static_cast<int>(hole.hazards.size());
   if (number && *number >= 1 && *number <= most) return &hole.hazards[static_cast<std::size_t>(*number - 1)];
   const std::string expected =

@@ -1,10 +1,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <map>
 #include <utility>
 
+#include "core/message_text.hpp"
+#include "core/spelling.hpp"
 #include "input/formats.hpp"
 #include "player/skill.hpp"
 
@@ -53,12 +54,6 @@ ClubReading club_from(const Value& value, Units units, Findings& findings) {
                    "at most half the carry, " + spoken(*carry / 2.0, units));
   }
   return reading;
-}
-
-std::string small_letters(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return text;
 }
 
 // One club of a name, one driver, no putter.

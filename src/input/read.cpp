@@ -10,6 +10,7 @@
 #include <system_error>
 #include <utility>
 
+#include "core/spelling.hpp"
 #include "input/formats.hpp"
 
 namespace yardworth {
@@ -28,7 +29,7 @@ const Entry* entry_of(const Node& root, std::string_view key) {
   return found == root.entries.end() ? nullptr : &*found;
 }
 
-bool misspells_format(const Entry& entry) { return nearest(entry.key, {"format"}).has_value(); }
+bool misspells_format(const Entry& entry) { return nearest_word(entry.key, {"format"}).has_value(); }
 
 // What a document without a format was most likely meant to be, so that its other faults can be told too.
 std::optional<std::string> likely_format(const Node& root, const std::vector<std::string>& allowed) {
@@ -64,7 +65,7 @@ std::optional<std::string> read_format(const Node& root, const std::vector<std::
   const bool scalar = value.kind == Node::Kind::scalar;
   if (scalar && std::find(allowed.begin(), allowed.end(), value.text) != allowed.end()) return value.text;
   if (value.kind != Node::Kind::refused) {
-    const auto meant = scalar ? nearest(value.text, allowed) : std::nullopt;
+    const auto meant = scalar ? nearest_word(value.text, allowed) : std::nullopt;
     findings.fault(value.place, "format", described(value),
                    meant.value_or(fmt::format("{}", fmt::join(allowed, " or "))));
   }

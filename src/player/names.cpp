@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cctype>
-#include <charconv>
 #include <vector>
 
+#include "core/number_text.hpp"
 #include "player/skill.hpp"
 #include "yardworth/player.hpp"
 
@@ -110,9 +110,7 @@ std::vector<std::string> words_of(std::string_view text) {
 
 int first_number(const std::vector<std::string>& words) {
   for (const std::string& word : words) {
-    int number = 0;
-    const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), number);
-    if (error == std::errc() && end == word.data() + word.size()) return number;
+    if (const auto number = parse_whole_number(word)) return *number;
   }
   return 0;
 }

@@ -7,17 +7,6 @@
 using namespace yardworth;
 using namespace yardworth::cli;
 
-TEST_CASE("a change is a signed number and nothing else") {
-  CHECK(parse_number("+20") == 20.0);
-  CHECK(parse_number("-20") == -20.0);
-  CHECK(parse_number("7.5") == 7.5);
-  CHECK(parse_number("0") == 0.0);
-  for (const char* text : {"", "+", "-", "+-5", "-+5", "++5", "5 ", " 5", "5yd", "nan", "inf", "-inf", "1e999"}) {
-    CAPTURE(text);
-    CHECK_FALSE(parse_number(text).has_value());
-  }
-}
-
 TEST_CASE("the tees that are taken where none are named") {
   Course course;
   course.tees = {{"black", {}, {}, {}}};

@@ -1,0 +1,49 @@
+#include "core/spelling.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace yardworth {
+namespace {
+
+// Insertions, deletions, replacements and swaps of neighbours that turn one word into the other (optimal string
+// alignment).
+std::size_t edit_distance(const std::string& a, const std::string& b) {
+  std::vector<std::vector<std::size_t>> cost(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+  for (std::size_t i = 0; i <= a.size(); ++i) cost[i][0] = i;
+  for (std::size_t j = 0; j <= b.size(); ++j) cost[0][j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t replaced = cost[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+      cost[i][j] = std::min({cost[i - 1][j] + 1, cost[i][j - 1] + 1, replaced});
+      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+      if (swapped) cost[i][j] = std::min(cost[i][j], cost[i - 2][j - 2] + 1);
+    }
+  }
+  return cost[a.size()][b.size()];
+}
+
+}  // namespace
+
+std::string small_letters(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return text;
+}
+
+std::optional<std::string> nearest_word(const std::string& word, const std::vector<std::string>& candidates) {
+  constexpr std::size_t longest_word = 40;
+  if (word.size() > longest_word) return std::nullopt;
+  std::optional<std::string> best;
+  std::size_t best_distance = std::max<std::size_t>(1, word.size() / 3) + 1;
+  for (const std::string& candidate : candidates) {
+    const std::size_t distance = edit_distance(small_letters(word), small_letters(candidate));
+    const bool near = distance < best_distance && distance < candidate.size();
+    if (!near) continue;
+    best_distance = distance;
+    best = candidate;
+  }
+  return best;
+}
+
+}  // namespace yardworth
