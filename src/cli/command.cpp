@@ -7,8 +7,8 @@
 #include <sstream>
 
 #include "core/spelling.hpp"
-#include "version.hpp"
 #include "yardworth/diagnostics.hpp"
+#include "yardworth/version.hpp"
 
 namespace yardworth::cli {
 namespace {

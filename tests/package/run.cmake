@@ -1,0 +1,62 @@
+# Makes the Debian package, reads what it says of itself, unpacks it into a new folder outside the tree, and uses from
+# there the command, and the library by the consumer of tests/install. Nothing is installed on the machine.
+foreach(tool IN ITEMS dpkg-deb dpkg-shlibdeps)
+  find_program(${tool}_found ${tool})
+  if(NOT ${tool}_found)
+    message(NOTICE "skipped: no ${tool} here, so no package can be made (apt-get install dpkg-dev)")
+    return()
+  endif()
+endforeach()
+execute_process(COMMAND mktemp -d OUTPUT_VARIABLE room OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
+
+function(fail words)
+  file(REMOVE_RECURSE ${room})
+  message(FATAL_ERROR "${words}")
+endfunction()
+
+# Runs a command; what it prints is in `out`.
+function(step)
+  execute_process(COMMAND ${ARGV} RESULT_VARIABLE result OUTPUT_VARIABLE printed)
+  message(NOTICE "${printed}")
+  if(result)
+    fail("failed with ${result}: ${ARGV}")
+  endif()
+  set(out "${printed}" PARENT_SCOPE)
+endfunction()
+
+function(expect what text pattern)
+  if(NOT text MATCHES "${pattern}")
+    fail("${what}: expected ${pattern}, and it is ${text}")
+  endif()
+endfunction()
+
+step(${CPACK} --config ${BUILD_DIR}/CPackConfig.cmake -G DEB -B ${room}/made)
+file(GLOB package ${room}/made/*.deb)
+string(REPLACE "." "\\." version_pattern ${VERSION})
+expect("the name of the package" "${package}" "/yardworth_${version_pattern}_[a-z0-9]+\\.deb$")
+
+step(dpkg-deb --field ${package} Version)
+expect("the version of the package" "${out}" "^${version_pattern}\n$")
+step(dpkg-deb --field ${package} Depends)
+foreach(library IN ITEMS libc6 libstdc\\+\\+6 libyaml-cpp libtbb)
+  expect("what the package depends on" "${out}" "(^|, )${library}")
+endforeach()
+step(dpkg-deb --contents ${package})
+foreach(file IN ITEMS bin/yardworth lib/libyardworth.a lib/cmake/yardworth/yardworth-config.cmake
+                      include/yardworth/gain.hpp share/doc/yardworth/copyright)
+  expect("the contents of the package" "${out}" " root/root [^\n]* \\./usr/${file}\n")
+endforeach()
+if(out MATCHES "derive|libyardworth_")
+  fail("the package contains what is not for users: ${out}")
+endif()
+
+step(dpkg-deb --extract ${package} ${room}/root)
+step(${room}/root/usr/bin/yardworth --version)
+expect("the version of the packaged command" "${out}" "^yardworth ${version_pattern}\n$")
+step(${room}/root/usr/bin/yardworth gain --driver +20 --irons +6)
+expect("what the packaged command prints" "${out}" "best plan +[0-9]+\\.[0-9]+ +[0-9]+\\.[0-9]+ +[0-9]+\\.[0-9]+ ")
+step(${CMAKE_COMMAND} -S ${CONSUMER_DIR} -B ${room}/build -G ${GENERATOR} -DCMAKE_PREFIX_PATH=${room}/root/usr
+     -DCMAKE_CXX_COMPILER=${CXX_COMPILER})
+step(${CMAKE_COMMAND} --build ${room}/build)
+step(${room}/build/consumer)
+file(REMOVE_RECURSE ${room})
