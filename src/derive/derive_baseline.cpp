@@ -84,21 +84,21 @@ std::vector<Sample> samples_on(const HoleMap& map, const std::vector<double>& di
   return samples;
 }
 
-// Strikes that no search has seen; 89 keeps the sets apart on the lattice.
-Discretisation held_out(int set) {
-  Discretisation discretisation;
-  discretisation.lattice_offset = (set + 1) * 89 % lattice_offsets;
-  return discretisation;
+// Strikes that no search has seen; the step keeps the sets apart on the lattice.
+DiscretisationOptions held_out(int set) {
+  DiscretisationOptions options;
+  options.lattice_offset = (set + 1) * numerics::lattice_offset_step % numerics::lattice_offsets;
+  return options;
 }
 
 struct Setting {
   const Player& golfer;
   const Baseline& near;
   const DeriveOptions& options;
-  StrikeLattices lattices = StrikeLattices(Discretisation{});
+  Discretisation searched = Discretisation();
 
-  HoleModel model_of(const HoleMap& map, double length_yd, const Discretisation& discretisation) const {
-    return {map, map.tee(length_yd), golfer, near, lattices, discretisation};
+  HoleModel model_of(const HoleMap& map, double length_yd, const DiscretisationOptions& wanted) const {
+    return {map, map.tee(length_yd), golfer, near, searched.with(wanted)};
   }
 };
 
@@ -200,8 +200,7 @@ ApproachResult approach_from(const Player& golfer, double distance_yd) {
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
   // The habit asks no baseline.
   const Baseline any(tour_table());
-  const StrikeLattices lattices{Discretisation{}};
-  const HoleModel model(map, map.tee(length_yd), golfer, any, lattices, Discretisation{});
+  const HoleModel model(map, map.tee(length_yd), golfer, any, Discretisation());
   const Point from = model.pin() + Point{0.0, -distance_yd};
   const Action action = habit_action(model, Lie::fairway, from);
   const Swing swing = model.swing_of(Lie::fairway, action);

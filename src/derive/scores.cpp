@@ -18,10 +18,10 @@ namespace {
 constexpr std::size_t rounds_kept = 20;
 
 // Strokes on one hole, round after round.
-std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const StrikeLattices& lattices,
+std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const Discretisation& discretisation,
                              double length_yd, const FinishFrom& finish_from, std::size_t rounds, std::uint64_t seed) {
   const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
-  const HoleModel model(map, map.tee(length_yd), golfer, near, lattices, Discretisation{});
+  const HoleModel model(map, map.tee(length_yd), golfer, near, discretisation);
   const ActionOf habit = habit_of(model);
   PolicyIterationOptions closely;
   closely.thin_tails = false;
@@ -69,11 +69,11 @@ ScoreSummary simulate_scores(const Player& golfer, const BaselineTable& near, co
     return short_game.draw_strokes(lie, distance_yd, engine);
   };
   const Baseline baseline(near);
-  const StrikeLattices lattices{Discretisation{}};
+  const Discretisation discretisation;
   const std::size_t rounds = static_cast<std::size_t>(twenties) * rounds_kept;
   std::vector<std::vector<int>> holes(lengths_yd.size());
   work_in_parallel(0, lengths_yd, [&](std::size_t i) {
-    holes[i] = play_rounds(golfer, baseline, lattices, lengths_yd[i], finish_from, rounds, seed + i);
+    holes[i] = play_rounds(golfer, baseline, discretisation, lengths_yd[i], finish_from, rounds, seed + i);
   });
   std::vector<double> scores(rounds, 0.0);
   for (const std::vector<int>& hole : holes) {

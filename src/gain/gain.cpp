@@ -22,7 +22,7 @@ struct Setting {
   const Baseline& baseline;
   const GainRequest& request;
   Units units;
-  StrikeLattices lattices = StrikeLattices(search_grid());
+  Discretisation search = search_grid();  // its lattices serve all holes
 };
 
 ActionOf by_place(const HoleModel& model, const ActionFrom& action_from) {
@@ -174,7 +174,7 @@ struct BothGains {
 
 BothGains gain_on(const Setting& setting, const Hole& hole, const HoleMap& map, const Discretisation& discretisation) {
   const HoleModels models(map, map.tee(hole.length_yd[setting.request.tee]), setting.golfers, setting.baseline,
-                          setting.lattices, discretisation);
+                          discretisation);
   HoleGain gain;
   gain.number = hole.number;
   gain.par = hole.par;
@@ -197,7 +197,7 @@ BothGains hole_gain(const Setting& setting, const Hole& hole, Firmness firmness)
   const HoleMap map(hole, firmness);
   BothGains both;
   both.failure = finish_or_say_why(
-      map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
+      setting.search, map, map.tee(hole.length_yd[setting.request.tee]), hole.number,
       [&](const Discretisation& discretisation) { both = gain_on(setting, hole, map, discretisation); });
   return both;
 }

@@ -56,26 +56,26 @@ ActionFrom near_policy(const HoleModel& model, const Policy& policy) {
 namespace {
 
 // One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
-Discretisation with_edges(Discretisation discretisation, const HoleMap& map, Point tee, const Player& before,
-                          const Player& after, const Baseline& baseline, const StrikeLattices& lattices) {
-  // Where a habit changes is asked of places, not of states, so these may be few.
-  Discretisation few_states = discretisation;
-  few_states.ring_yd = few_states.arc_yd = 200.0;
+Discretisation with_edges(const Discretisation& wanted, const HoleMap& map, Point tee, const Player& before,
+                          const Player& after, const Baseline& baseline) {
+  DiscretisationOptions options = wanted.options();
+  DiscretisationOptions few_states = options;
+  few_states.ring_yd = few_states.arc_yd = numerics::habit_edge_grid_yd;
   for (const Player* player : {&before, &after}) {
-    const std::vector<double> edges = habit_edges_yd({map, tee, *player, baseline, lattices, few_states});
-    discretisation.edges_yd.insert(discretisation.edges_yd.end(), edges.begin(), edges.end());
+    const std::vector<double> edges = habit_edges_yd({map, tee, *player, baseline, wanted.with(few_states)});
+    options.edges_yd.insert(options.edges_yd.end(), edges.begin(), edges.end());
   }
-  return discretisation;
+  return wanted.with(options);
 }
 
 }  // namespace
 
 HoleModels::HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
-                       const StrikeLattices& lattices, const Discretisation& wanted)
-    : discretisation(with_edges(wanted, map, tee, golfers.before, golfers.all_longer, baseline, lattices)),
-      search_before(map, tee, golfers.before, baseline, lattices, discretisation),
+                       const Discretisation& wanted)
+    : discretisation(with_edges(wanted, map, tee, golfers.before, golfers.all_longer, baseline)),
+      search_before(map, tee, golfers.before, baseline, discretisation),
       search_after(search_before.for_player(golfers.all_longer)),
-      before(map, tee, golfers.before, baseline, lattices, held_out_grid(discretisation)),
+      before(map, tee, golfers.before, baseline, held_out_grid(discretisation)),
       driver_longer(before.for_player(golfers.driver_longer)),
       after(before.for_player(golfers.all_longer)) {}
 
@@ -159,17 +159,17 @@ FoundPolicy policy_after(const HoleModels& models, const FoundPolicy& before, Po
       options);
 }
 
-std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
+std::string finish_or_say_why(const Discretisation& search, const HoleMap& map, Point tee, int number,
                               const std::function<void(const Discretisation&)>& work) {
   // Of few strikes from a place none may get away, though of more some do; and of states far apart some may lie where a
   // golfer never plays from and cannot play on.
-  Discretisation more_strikes = search_grid();
+  DiscretisationOptions more_strikes = search.options();
   more_strikes.equal_weight_rows = false;
-  Discretisation closer = more_strikes;
-  closer.arc_yd = held_out_grid(closer).arc_yd;
-  for (const Discretisation& discretisation : {search_grid(), more_strikes, closer}) {
+  DiscretisationOptions closer = more_strikes;
+  closer.arc_yd = held_out_options(closer).arc_yd;
+  for (const DiscretisationOptions& options : {search.options(), more_strikes, closer}) {
     try {
-      work(discretisation);
+      work(search.with(options));
       return "";
     } catch (const CannotFinish&) {
       continue;

@@ -44,7 +44,7 @@ ActionFrom near_policy(const HoleModel& model, const Policy& policy);
 // it is made of.
 struct HoleModels {
   HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
-             const StrikeLattices& lattices, const Discretisation& discretisation);
+             const Discretisation& discretisation);
 
   Discretisation discretisation;  // of the search
   HoleModel search_before, search_after;
@@ -84,9 +84,9 @@ FoundPolicy policy_before(const HoleModels& models, PolicyEvaluation held_out_ha
 FoundPolicy policy_after(const HoleModels& models, const FoundPolicy& before, PolicyEvaluation held_out_followed,
                          const PolicyIterationOptions& options = {});
 
-// Does work on a hole at the resolution to search at, or with more strikes or closer where it throws CannotFinish
-// there. What it returns is empty, or says why the hole cannot be finished.
-std::string finish_or_say_why(const HoleMap& map, Point tee, int number,
+// Does work on a hole on the search grid, or with more strikes or on a closer grid where it throws CannotFinish there.
+// What it returns is empty, or says why the hole cannot be finished.
+std::string finish_or_say_why(const Discretisation& search, const HoleMap& map, Point tee, int number,
                               const std::function<void(const Discretisation&)>& work);
 
 // Throws CannotFinish when a hole (not empty: finish_or_say_why) cannot be finished.

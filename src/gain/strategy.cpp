@@ -32,8 +32,8 @@ struct Setting {
   const Course& course;
   const Baseline& baseline;
   const StrategyRequest& request;
-  const Golfers& golfers;  // all the same where no change was asked about
-  StrikeLattices lattices = StrikeLattices(search_grid());
+  const Golfers& golfers;                 // all the same where no change was asked about
+  Discretisation search = search_grid();  // its lattices serve all holes
 };
 
 // One golfer on one hole, with the best policy: the values are those judged, as the gain gives them.
@@ -323,7 +323,7 @@ PlannedAfter planned_after(const Setting& setting, const HoleModels& models, con
 HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map,
                         const Discretisation& discretisation) {
   const double length_yd = hole.length_yd[setting.request.tee];
-  const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, setting.lattices, discretisation);
+  const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, discretisation);
   const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;
@@ -372,7 +372,7 @@ std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<
   work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
     const HoleMap map(*holes[i], setting.course.firmness);
     failures[i] = finish_or_say_why(
-        map, map.tee(lengths[i]), holes[i]->number,
+        setting.search, map, map.tee(lengths[i]), holes[i]->number,
         [&](const Discretisation& discretisation) { solved[i] = solve_hole(setting, *holes[i], map, discretisation); });
   });
   throw_unfinished(failures);

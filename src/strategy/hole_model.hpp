@@ -4,12 +4,10 @@
 #include <cmath>
 #include <vector>
 
-#include "core/numerics.hpp"
-#include "core/whole_part.hpp"
 #include "course/hole_map.hpp"
 #include "shot/rest.hpp"
-#include "shot/strike.hpp"
 #include "shot/swing.hpp"
+#include "strategy/ring_grid.hpp"
 #include "yardworth/baseline.hpp"
 #include "yardworth/player.hpp"
 
@@ -19,126 +17,11 @@ namespace yardworth {
 // 30 yards from the edge of a green (common practice, no source).
 inline constexpr double short_game_radius_yd = 50.0;
 
-// How finely a hole is cut into states and shots. docs/performance.md shows what each costs in accuracy.
-struct Discretisation {
-  double ring_yd = numerics::ring_yd;             // between rings around the hole, far out; closer near the green
-  double arc_yd = numerics::arc_yd;               // between states along a ring
-  int steps_per_sd = numerics::steps_per_sd;      // strike lattice; a multiple of aims_per_sd
-  int tee_refinement = numerics::tee_refinement;  // times as many steps for the tee shot, of which there is only one
-  // States are struck as closely as if so many times as many balls came to them (HoleModel::stride_for), and as many
-  // are looked at; every_node leaves out none. Of states cut finer each has fewer balls.
-  double sampling_density = 1.0;
-  // More rings, one close on each side of these distances from the hole: where a policy changes abruptly
-  // (habit_edges_yd).
-  std::vector<double> edges_yd;
-  // Whether rows are summed over equal-weight strikes: fewer nodes do as well where none has to serve more than one
-  // aim.
-  bool equal_weight_rows = false;
-  // Where states begin along the lattice. A policy found under one phase is judged under another: of many actions
-  // weighed with small errors the best-looking owes some of its looks to them.
-  int lattice_offset = 0;
-};
-
 using numerics::aims_per_sd;
 using numerics::corridor_yd;
 using numerics::every_node;
 using numerics::largest_aim;
 using numerics::lattice_offsets;
-
-// The grid that a golfer's policies are looked for on. The best shot changes less along a ring than the strokes it
-// leads to, so states may lie far apart there; what is saved goes into rings and strikes.
-Discretisation search_grid();
-
-// The grid to judge policies on that were looked for at a resolution: the same rings, states close together along them,
-// and other strikes, which the search has not seen.
-Discretisation held_out_grid(Discretisation searched);
-
-// Steps of a lattice from one aim to the next. A poor strike's spread is poor_direction_factor times wider, so fewer of
-// its steps make up the same angle.
-inline int solid_steps_per_aim(const StrikeLattice& solid) { return solid.steps_per_sd() / aims_per_sd; }
-inline int poor_steps_per_aim(const StrikeLattice& poor) {
-  return static_cast<int>(poor.steps_per_sd() / (aims_per_sd * poor_direction_factor));
-}
-
-// The strike lattices of a resolution, made once and shared by all holes.
-struct StrikeLattices {
-  explicit StrikeLattices(const Discretisation& discretisation);
-
-  StrikeLattice solid, poor;          // of most shots
-  StrikeLattice tee_solid, tee_poor;  // of the tee shot
-  EqualWeightLattice equal_weight_solid,
-      equal_weight_poor;  // of shots but the tee shot, where one aim is all that is asked
-};
-
-// States lie on rings around the hole: the value of a lie changes mostly with the distance, so the states of a ring may
-// be far apart. A point between two rings lies between four states.
-class RingGrid {
- public:
-  // From first_yd to last_yd at least; the rest as in Discretisation.
-  RingGrid(double first_yd, double last_yd, const Discretisation& discretisation);
-
-  // The four vertices around a point, and how it lies between them.
-  struct Corners {
-    std::array<int, 4> vertex;  // two on the nearer ring, two on the further one
-    std::size_t ring;           // the nearer ring
-    double ring_share;          // of the way from the nearer ring to the further one
-    double near_share;          // of the way between the two vertices of the nearer ring
-    double far_share;
-  };
-  // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
-  Corners corners(Point offset, double distance_yd) const {
-    const double inside = std::min(std::max(distance_yd, radius_.front()), radius_.back());
-    std::size_t ring = ring_below_[whole_part(inside)];
-    while (inside >= gaps_[ring].to_yd) ++ring;
-    const Gap& gap = gaps_[ring];
-    const double turn = diamond_angle(offset);
-    const auto [near0, near1, near_share] = gap.near.at(turn);
-    const auto [far0, far1, far_share] = gap.far.at(turn);
-    return {{near0, near1, far0, far1}, ring, (inside - gap.from_yd) * gap.per_yard, near_share, far_share};
-  }
-  const std::vector<double>& radii() const { return radius_; }
-  int size() const { return first_vertex_.back(); }
-  int first_vertex(std::size_t ring) const { return first_vertex_[ring]; }  // size() behind the last ring
-  // The places of all vertices, from the hole.
-  std::vector<Point> offsets() const;
-
- private:
-  // A stand-in for the angle that needs no arc tangent: rises from 0 to 4 once round, anticlockwise from +x.
-  static double diamond_angle(Point p) {
-    const double s = std::abs(p.x) + std::abs(p.y);
-    if (s == 0.0) return 0.0;
-    const double t = p.x / s;
-    return p.y >= 0.0 ? 1.0 - t : 3.0 + t;
-  }
-  struct OnRing {
-    int first, second;
-    double share;
-  };
-  struct Ring {
-    double per_turn;  // vertices in a quarter
-    int first_vertex, count;
-
-    OnRing at(double turn) const {
-      const double place = turn * per_turn;
-      int index = static_cast<int>(place);
-      const double share = place - index;
-      if (index >= count) index = 0;
-      const int next = index + 1 == count ? 0 : index + 1;
-      return {first_vertex + index, first_vertex + next, share};
-    }
-  };
-  // Two rings and what lies between them, together in memory.
-  struct Gap {
-    double from_yd, to_yd;  // the last one has no end
-    double per_yard;        // one over the yards between
-    Ring near, far;
-  };
-
-  std::vector<double> radius_;
-  std::vector<int> first_vertex_;          // one more than rings
-  std::vector<Gap> gaps_;                  // by the nearer ring
-  std::vector<std::uint16_t> ring_below_;  // by whole yards
-};
 
 // A state of the hole: the ball on the tee, or on a lie at a vertex of the grid.
 using StateId = int;
@@ -180,12 +63,12 @@ struct Continuation {
   }
 };
 
-// One hole for one golfer: the states, the shots and what they lead to. Holds references: map, baseline and lattices
-// must outlive it.
+// One hole for one golfer: the states, the shots and what they lead to. Holds references: map and baseline must outlive
+// it.
 class HoleModel {
  public:
   HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
-            const StrikeLattices& lattices, const Discretisation& discretisation);
+            const Discretisation& discretisation);
 
   // The same hole, states and strikes for another golfer.
   HoleModel for_player(const Player& player) const;
@@ -252,11 +135,12 @@ class HoleModel {
   // everywhere they would err the same way everywhere. Other places begin elsewhere, so that their errors cancel. The
   // tee shot has nodes enough.
   int lattice_offset_of(StateId state) const {
-    if (state == tee_state()) return lattice_offset_;
+    const int first = discretisation_.options().lattice_offset;
+    if (state == tee_state()) return first;
     const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
-    return (vertex * numerics::lattice_offset_step + lattice_offset_) % lattice_offsets;
+    return (vertex * numerics::lattice_offset_step + first) % lattice_offsets;
   }
-  double sampling_density() const { return sampling_density_; }  // Discretisation::sampling_density
+  double sampling_density() const { return discretisation_.options().sampling_density; }
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
   // less often than once in a thousand holes, and a few strikes are enough for them.
@@ -266,22 +150,23 @@ class HoleModel {
   int fitting_stride(StateId state, int wanted) const;
   // The strike lattices: of the tee shot, and of all others.
   const StrikeLattice& solid_lattice(StateId state) const {
-    return state == tee_state() ? lattices_->tee_solid : lattices_->solid;
+    return state == tee_state() ? lattices().tee_solid : lattices().solid;
   }
   const StrikeLattice& poor_lattice(StateId state) const {
-    return state == tee_state() ? lattices_->tee_poor : lattices_->poor;
+    return state == tee_state() ? lattices().tee_poor : lattices().poor;
   }
 
   // Whether rows but the tee shot's are summed over equal-weight strikes, and those.
-  bool has_equal_weight_rows() const { return equal_weight_rows_; }
+  bool has_equal_weight_rows() const { return discretisation_.options().equal_weight_rows; }
   const EqualWeightLattice& equal_weight_rows(bool solid) const {
-    return solid ? lattices_->equal_weight_solid : lattices_->equal_weight_poor;
+    return solid ? lattices().equal_weight_solid : lattices().equal_weight_poor;
   }
 
  private:
   int place_count() const { return static_cast<int>(vertices_.size()); }
   int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
   int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
+  const StrikeLattices& lattices() const { return discretisation_.lattices(); }
   void take_swings(const Player& player);
   void choose_places();
 
@@ -294,10 +179,7 @@ class HoleModel {
   std::vector<int> vertices_;  // of the grid where balls are played from
   std::vector<int> place_at_;  // by vertex: its index among them, or that of the nearest of them on its ring
   std::vector<Point> places_;  // by state
-  const StrikeLattices* lattices_;
-  int lattice_offset_ = 0;
-  double sampling_density_ = 1.0;
-  bool equal_weight_rows_ = false;
+  Discretisation discretisation_;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the

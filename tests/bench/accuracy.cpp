@@ -21,13 +21,13 @@ enum class Played { habit, best };
 
 struct Level {
   const char* name;
-  Discretisation discretisation;
+  DiscretisationOptions discretisation;
 };
 
-// Rings, arcs and shots this many times finer than the program searches at, and no coarser anywhere; held_out_grid()
+// Rings, arcs and shots this many times finer than the program searches at, and no coarser anywhere; held_out_options()
 // has the grid that goes with it.
-Discretisation finer(double states, int shots) {
-  Discretisation discretisation = search_grid();
+DiscretisationOptions finer(double states, int shots) {
+  DiscretisationOptions discretisation = search_options();
   discretisation.ring_yd /= states;
   discretisation.arc_yd /= states;
   discretisation.steps_per_sd *= shots;
@@ -35,8 +35,8 @@ Discretisation finer(double states, int shots) {
   return discretisation;
 }
 
-Discretisation coarser() {
-  Discretisation discretisation = finer(0.5, 1);
+DiscretisationOptions coarser() {
+  DiscretisationOptions discretisation = finer(0.5, 1);
   discretisation.steps_per_sd /= 2;
   return discretisation;
 }
@@ -55,7 +55,7 @@ double judged_best(const PreparedHole& search, const PreparedHole& judge) {
 
 // A resolution to search at with the one that goes with it to judge at.
 struct Meshes {
-  explicit Meshes(const Discretisation& searched) : search(searched), judge(held_out_grid(searched)) {}
+  explicit Meshes(const DiscretisationOptions& searched) : search(searched), judge(held_out_options(searched)) {}
 
   Mesh search, judge;
 };
@@ -67,7 +67,7 @@ double play_hole(const Course& course, std::size_t i, const Player& player, cons
   return played == Played::habit ? habit_value(judge.model).at_tee : judged_best(hole, judge);
 }
 
-RoundAt play_round(const Player& player, const Discretisation& discretisation, Played played) {
+RoundAt play_round(const Player& player, const DiscretisationOptions& discretisation, Played played) {
   const Course course = scenario_course();
   const Baseline baseline = baseline_of(player);
   const Meshes meshes(discretisation);
@@ -79,7 +79,7 @@ RoundAt play_round(const Player& player, const Discretisation& discretisation, P
       round.strokes[i] = play_hole(course, i, player, baseline, meshes, played);
     } catch (const CannotFinish&) {
       // As gain does it (finish_or_say_why).
-      Discretisation more_strikes = discretisation;
+      DiscretisationOptions more_strikes = discretisation;
       more_strikes.equal_weight_rows = false;
       round.strokes[i] = play_hole(course, i, player, baseline, Meshes(more_strikes), played);
     }

@@ -174,7 +174,7 @@ BENCHMARK(play_holes);
 
 // Tenths of a yard between rings; the arcs in the default proportion.
 void best_by_grid_spacing(benchmark::State& state) {
-  Discretisation discretisation;
+  DiscretisationOptions discretisation;
   const double factor = static_cast<double>(state.range(0)) / 10.0 / discretisation.ring_yd;
   discretisation.ring_yd *= factor;
   discretisation.arc_yd *= factor;

@@ -40,8 +40,7 @@ TEST_CASE("first case: two outcomes, fairway and rough") {
   table.rough = straight(3.0, 3.5);
   const Baseline baseline(table);
   const Player player = one_club();
-  const StrikeLattices lattices{Discretisation{}};
-  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Discretisation{});
+  const HoleModel model(map, {0.0, 0.0}, player, baseline, Discretisation());
   // On the fairway 240 yards on, 160 left; in the rough 49 right of it, 168 short of the hole: 175 left.
   const std::vector<TeeShotNode> nodes = {{0.7, {{0.0, 240.0}, Lie::fairway, 0, false}, "7-iron"},
                                           {0.3, {{49.0, 232.0}, Lie::rough, 0, false}, "6-iron"}};
@@ -54,8 +53,7 @@ TEST_CASE("second case: two outcomes, fairway and out of bounds") {
   table.fairway = straight(2.8, 3.2);
   const Baseline baseline(table);
   const Player player = one_club();
-  const StrikeLattices lattices{Discretisation{}};
-  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, Discretisation{});
+  const HoleModel model(map, {0.0, 0.0}, player, baseline, Discretisation());
   const std::vector<TeeShotNode> nodes = {{0.85, {{0.0, 240.0}, Lie::fairway, 0, false}, "7-iron"},
                                           {0.15, {{0.0, 0.0}, Lie::rough, 1, true}, "driver"}};
   CHECK(std::abs(table_strokes(model, baseline, nodes) - 4.3929411765) < 1e-9);
@@ -78,11 +76,10 @@ TEST_CASE("third case: real strikes, out of bounds on the right, by both methods
   table.green = {{3.0, 30.0}, {2.75, 2.75}};
   const Baseline baseline(table);
   const Player player = one_club();
-  Discretisation coarse;
+  DiscretisationOptions coarse;
   coarse.steps_per_sd = 4;
   coarse.tee_refinement = 1;
-  const StrikeLattices lattices{coarse};
-  const HoleModel model(map, {0.0, 0.0}, player, baseline, lattices, coarse);
+  const HoleModel model(map, {0.0, 0.0}, player, baseline, Discretisation(coarse));
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };
   const Action tee_shot = habit(Lie::tee, model.tee());
   CHECK(tee_shot.carry_yd == doctest::Approx(180.0));

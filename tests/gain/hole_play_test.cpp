@@ -181,7 +181,7 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
   // With every strike, and as the program does it.
-  Discretisation every_strike;
+  DiscretisationOptions every_strike;
   every_strike.sampling_density = every_node;
   const test::Mesh mesh(every_strike);
   const test::Mesh thinned;
@@ -251,7 +251,7 @@ TEST_CASE("visits count what is played again") {
   player.clubs[0].carry_sd_yd = 1.0;
   player.clubs[0].direction_sd_rad = 0.06;
   const Baseline baseline(tour_table());
-  Discretisation coarse;
+  DiscretisationOptions coarse;
   coarse.steps_per_sd = 4;
   coarse.tee_refinement = 1;
   const test::Mesh mesh(coarse);

@@ -57,7 +57,7 @@ const StrikeLattice& lattice_of(const StrikeLattices& lattices, int which) {
 }
 
 TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   for (int which = 0; which < 4; ++which) {
     CAPTURE(which);
     const StrikeLattice& lattice = lattice_of(lattices, which);
@@ -107,7 +107,7 @@ TEST_CASE(
 }
 
 TEST_CASE("every second, third or sixth node has the weights of the same cut t") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   for (int which = 0; which < 4; ++which) {
     const StrikeLattice& lattice = lattice_of(lattices, which);
     const double steps = lattice.steps_per_sd();
@@ -132,10 +132,10 @@ TEST_CASE("every second, third or sixth node has the weights of the same cut t")
 
 // A stride longer than the step between aims strikes nodes beyond those of the last aim.
 TEST_CASE("lattices reach as far as any aim, phase and stride ask") {
-  Discretisation fine;
+  DiscretisationOptions fine;
   fine.steps_per_sd *= 4;
-  for (const Discretisation& discretisation : {Discretisation{}, fine}) {
-    const StrikeLattices lattices{discretisation};
+  for (const DiscretisationOptions& options : {DiscretisationOptions{}, fine}) {
+    const StrikeLattices lattices{options};
     for (int which = 0; which < 4; ++which) {
       CAPTURE(which);
       const StrikeLattice& lattice = lattice_of(lattices, which);
@@ -160,7 +160,7 @@ TEST_CASE("the cut normal: quantile against the integral of its density") {
 }
 
 TEST_CASE("carry moments of the lattice") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   const boost::math::normal_distribution<double> normal;
   // Variance of a standard normal cut at +-4.
   const double cut_variance = 1.0 - 8.0 * boost::math::pdf(normal, 4.0) / (1.0 - 2.0 * boost::math::cdf(normal, -4.0));
@@ -182,7 +182,7 @@ TEST_CASE("carry moments of the lattice") {
 }
 
 TEST_CASE("carry and direction do not hang together, and every aim sees the same carries spread") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   const StrikeLattice& solid = lattices.solid;
   const double steps = solid.steps_per_sd();
   // In spreads. What a few hundred nodes leave over: less than a yard of carry for any club.
@@ -267,7 +267,7 @@ Sampled by_sampling(const Swing& swing, const std::function<double(Strike)>& f) 
 }
 
 TEST_CASE("lattice, sampling and integration agree on smooth functions of a strike") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   const Swing swing = sample_swing();
   const std::function<double(Strike)> functions[] = {
       [](Strike s) { return s.carry_yd; }, [](Strike s) { return s.carry_yd * std::sin(s.direction_rad); },
@@ -286,7 +286,7 @@ TEST_CASE("lattice, sampling and integration agree on smooth functions of a stri
 }
 
 TEST_CASE("lattice and sampling agree on steps, as edges of lies are") {
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   const Swing swing = sample_swing();
   const std::function<double(Strike)> functions[] = {
       [](Strike s) { return s.carry_yd > 190.0 ? 1.0 : 0.0; },
@@ -314,7 +314,7 @@ TEST_CASE("lattice and sampling agree on steps, as edges of lies are") {
 // Closed form: a ball of constant carry c stays within w of the middle when its direction is under asin(w / c).
 TEST_CASE("the share of balls on a straight fairway is that of the cut t") {
   const HoleMap map(sample_hole(400.0, 16.0), Firmness::normal);
-  const StrikeLattices lattices{Discretisation{}};
+  const StrikeLattices lattices{DiscretisationOptions{}};
   Swing swing = sample_swing();
   swing.carry_sd_share = 1e-9;
   swing.roll_share = 0.0;

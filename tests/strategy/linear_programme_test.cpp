@@ -82,7 +82,7 @@ TEST_CASE("the best plan of a small hole is the optimum of its linear programme"
   const Player player = test::golfer_of_few_clubs();
   const Baseline baseline(derived_table(Band::bogey, Gender::men));
   const test::Mesh mesh(test::coarse_resolution());
-  Discretisation closest = test::coarse_resolution();
+  DiscretisationOptions closest = test::coarse_resolution();
   closest.sampling_density = every_node;
   const test::Mesh every_strike(closest);
   for (const Hole& hole : test::small_holes()) {

@@ -29,8 +29,8 @@ constexpr int plays_of(int in_full) { return test::sanitized ? 1500 : in_full; }
 // Less than a quarter of the spacing and twice the strikes of the grid that policies are looked for on here, none of
 // them left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers,
 // which look for other faults, this would take too long.
-Discretisation fine_resolution() {
-  Discretisation discretisation;
+DiscretisationOptions fine_resolution() {
+  DiscretisationOptions discretisation;
   if (!test::sanitized) {
     // Not by a whole number: states would lie exactly half way between those whose action they play.
     discretisation.ring_yd /= 4.3;

@@ -99,8 +99,8 @@ Hole random_hole() {
   return hole;
 }
 
-Discretisation quick_resolution() {
-  Discretisation discretisation;
+DiscretisationOptions quick_resolution() {
+  DiscretisationOptions discretisation;
   discretisation.ring_yd = 30.0;
   discretisation.arc_yd = 45.0;
   discretisation.steps_per_sd = 8;

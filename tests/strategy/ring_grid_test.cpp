@@ -11,7 +11,7 @@ namespace yardworth {
 
 TEST_CASE("a point lies between its corners, however close the rings are") {
   // Habits that change at places less than a yard apart put several rings into one yard.
-  Discretisation discretisation;
+  DiscretisationOptions discretisation;
   discretisation.edges_yd = {341.45, 340.9, 201.45, 200.9};
   const RingGrid grid(50.0, 400.0, discretisation);
   for (double distance = 50.0; distance < 400.0; distance += 0.07) {
@@ -25,7 +25,7 @@ TEST_CASE("a point lies between its corners, however close the rings are") {
 }
 
 TEST_CASE("every edge has a ring close on each side, in whatever order they come") {
-  Discretisation discretisation;
+  DiscretisationOptions discretisation;
   discretisation.edges_yd = {120.3, 341.4, 201.2, 260.9};
   const RingGrid grid(50.0, 400.0, discretisation);
   for (const double edge : discretisation.edges_yd) {
@@ -41,7 +41,7 @@ TEST_CASE("every edge has a ring close on each side, in whatever order they come
 namespace {
 
 struct Prepared {
-  explicit Prepared(std::size_t index, const Discretisation& discretisation = search_grid())
+  explicit Prepared(std::size_t index, const DiscretisationOptions& discretisation = search_options())
       : player(test::scenario_member("weekend-16-man")),
         baseline(test::baseline_of(player)),
         mesh(discretisation),
@@ -70,13 +70,13 @@ TEST_CASE("states are kept within the corridor, and a ball beyond it counts at t
   for (const auto state : continuation.state) {
     const Point place = model.place_of(static_cast<StateId>(state));
     CHECK(model.lie_of(static_cast<StateId>(state)) == Lie::rough);
-    CHECK(std::abs(distance_yd(place, model.pin()) - distance_yd(far, model.pin())) <= search_grid().ring_yd);
-    CHECK(distance_yd(far, place) <= 150.0 + 2.0 * search_grid().arc_yd);
+    CHECK(std::abs(distance_yd(place, model.pin()) - distance_yd(far, model.pin())) <= search_options().ring_yd);
+    CHECK(distance_yd(far, place) <= 150.0 + 2.0 * search_options().arc_yd);
   }
 }
 
 TEST_CASE("a ring that nowhere comes near the line of play keeps its places") {
-  Discretisation few;
+  DiscretisationOptions few;
   few.ring_yd = few.arc_yd = 450.0;
   const Prepared prepared(6, few);
   const HoleModel& model = prepared.hole.model;

@@ -13,7 +13,7 @@ namespace yardworth {
 namespace {
 
 struct Round {
-  explicit Round(const char* member, const Discretisation& discretisation = {})
+  explicit Round(const char* member, const DiscretisationOptions& discretisation = {})
       : player(test::scenario_member(member)), baseline(test::baseline_of(player)), mesh(discretisation) {}
 
   // The holes to look at: all, or, where everything is slow, a few of different kinds.
@@ -85,7 +85,7 @@ TEST_CASE("no action at any state beats the best plan: the largest Bellman resid
 // Otherwise the nodes of one aim would not be those of the next moved by an aim.
 TEST_CASE("every stride fits the steps between aims, at any resolution") {
   for (const int finer : {1, 2, 4}) {
-    Discretisation discretisation;
+    DiscretisationOptions discretisation;
     discretisation.steps_per_sd *= finer;
     const Round round("weekend-16-man", discretisation);
     const test::PreparedHole here = round.prepare(round.course.holes.front());
@@ -111,11 +111,11 @@ TEST_CASE("every stride fits the steps between aims, at any resolution") {
 TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything" *
           doctest::may_fail()) {
   // Both policies are judged on every strike of a set that neither search has seen.
-  Discretisation every_strike;
+  DiscretisationOptions every_strike;
   every_strike.sampling_density = every_node;
   const Round round("weekend-16-man");
   const Round closely("weekend-16-man", every_strike);
-  Discretisation other_strikes = every_strike;
+  DiscretisationOptions other_strikes = every_strike;
   other_strikes.lattice_offset = lattice_offsets / 2;
   const Round judge("weekend-16-man", other_strikes);
   std::printf("hole     quick  complete  difference\n");
@@ -138,7 +138,7 @@ TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one tha
 // every node: the two rules share neither nodes nor weights.
 TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a fine one struck at every node" *
           doctest::skip(test::sanitized)) {
-  Discretisation fine;
+  DiscretisationOptions fine;
   fine.ring_yd /= 4.3;
   fine.arc_yd /= 4.3;
   fine.steps_per_sd *= 3;
@@ -146,7 +146,7 @@ TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a
   fine.sampling_density = every_node;
   double in_all = 0.0;
   double largest = 0.0;
-  const Round judge("weekend-16-man", held_out_grid(search_grid()));
+  const Round judge("weekend-16-man", held_out_options(search_options()));
   const Round closely("weekend-16-man", fine);
   for (const Hole& hole : judge.holes()) {
     const double held_out = test::habit_value(judge.prepare(hole).model).at_tee;
@@ -163,7 +163,7 @@ TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a
 // With four times as many shots from the tee as by default: otherwise the least of so many values would be the least
 // error of their sums, and not the best aim.
 TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search over aims eight times finer") {
-  Discretisation discretisation;
+  DiscretisationOptions discretisation;
   discretisation.tee_refinement *= 4;
   const Round round("weekend-16-man", discretisation);
   double largest = 0.0;
@@ -200,7 +200,7 @@ TEST_CASE("a search that is ended early gives a plan with its own value, no wors
 }
 
 TEST_CASE("the best plan is never worse than the habit") {
-  Discretisation every_strike;
+  DiscretisationOptions every_strike;
   every_strike.sampling_density = every_node;
   for (const char* member : {"scratch-man", "weekend-16-man", "28-woman"}) {
     const Round round(member);

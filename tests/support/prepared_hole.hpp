@@ -4,12 +4,11 @@
 
 namespace yardworth::test {
 
-// A resolution with its lattices, which all holes share.
+// A discretisation that all holes share.
 struct Mesh {
-  explicit Mesh(const Discretisation& wanted = {}) : discretisation(wanted), lattices(wanted) {}
+  explicit Mesh(const DiscretisationOptions& wanted = {}) : discretisation(wanted) {}
 
   Discretisation discretisation;
-  StrikeLattices lattices;
   // Whether there are rings where the habit changes abruptly, as the program has them. Holes that are compared with
   // each other state by state need the same grid, and do without.
   bool edges = true;
@@ -20,7 +19,7 @@ struct PreparedHole {
   PreparedHole(const Hole& hole, Firmness firmness, std::size_t tee, const Player& player, const Baseline& baseline,
                const Mesh& mesh)
       : map(hole, firmness),
-        model(map, map.tee(hole.length_yd[tee]), player, baseline, mesh.lattices,
+        model(map, map.tee(hole.length_yd[tee]), player, baseline,
               with_edges(map, map.tee(hole.length_yd[tee]), player, baseline, mesh)) {}
   PreparedHole(const PreparedHole&) = delete;
   PreparedHole& operator=(const PreparedHole&) = delete;
@@ -32,10 +31,10 @@ struct PreparedHole {
   // With rings where the habit changes abruptly, as the program itself has them.
   static Discretisation with_edges(const HoleMap& map, Point tee, const Player& player, const Baseline& baseline,
                                    const Mesh& mesh) {
-    Discretisation discretisation = mesh.discretisation;
-    if (mesh.edges)
-      discretisation.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.lattices, mesh.discretisation});
-    return discretisation;
+    if (!mesh.edges) return mesh.discretisation;
+    DiscretisationOptions options = mesh.discretisation.options();
+    options.edges_yd = habit_edges_yd({map, tee, player, baseline, mesh.discretisation});
+    return mesh.discretisation.with(options);
   }
 };
 

@@ -33,8 +33,8 @@ inline Player golfer_of_few_clubs() {
   return player;
 }
 
-inline Discretisation coarse_resolution() {
-  Discretisation discretisation;
+inline DiscretisationOptions coarse_resolution() {
+  DiscretisationOptions discretisation;
   discretisation.ring_yd = 60.0;
   discretisation.arc_yd = 90.0;
   discretisation.steps_per_sd = 8;
