@@ -10,6 +10,7 @@
 #include "yardworth/course.hpp"
 #include "yardworth/errors.hpp"
 #include "yardworth/player.hpp"
+#include "yardworth/tee_view.hpp"
 
 namespace yardworth {
 
@@ -42,10 +43,7 @@ struct TeeShotResult {
 
 // A hazard as the tee shots of a policy meet it: probabilities.
 struct HazardMet {
-  int hazard = 0;  // index into Hole::hazards
-  std::string words;
-  double from_yd = 0.0;  // from the tee in use, along the line of play
-  double to_yd = 0.0;
+  HazardView hazard;
   double found = 0.0;
   double reached = 0.0;  // finishes level with where it begins, or beyond
   double cleared = 0.0;  // finishes beyond its end
@@ -68,7 +66,7 @@ struct HoleGain {
   TeeShotResult before;
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
-  std::string policy_change;       // why the policy changed, in a golfer's words; empty where it did not
+  PolicyChange policy_change;
   // Of the answer's policy with method play, where the request asks for it: the variance of the strokes of one play
   // before the change, and how the hole is played.
   double strokes_variance = 0.0;

@@ -42,8 +42,8 @@ struct StrategyReport {
   std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
 };
 
-// The advice for one hole in one sentence, ready for a terminal.
-std::string strategy_sentence(const HoleStrategy& hole);
+// The advice for one hole in one sentence, in the course's units, ready for a terminal.
+std::string strategy_sentence(const HoleStrategy& hole, Units units);
 
 // For a terminal: the round, then hole by hole the advice, the tee shots, what follows them, the hazards. Distances in
 // the course's units; emphasis makes the advice bold.

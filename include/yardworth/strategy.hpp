@@ -5,37 +5,20 @@
 #include <vector>
 
 #include "yardworth/gain.hpp"
+#include "yardworth/tee_view.hpp"
 
 namespace yardworth {
 
 // How a hole is best played, before and after a change: the tee shot and what else could be played, the next shot, and
 // the hazards. Expectations are sums over the strike lattice of the tee shot, nothing is drawn.
 
-// A hazard as a golfer on the tee in use sees it. Distances are yards from that tee.
-struct HazardView {
-  std::size_t area = 0;  // index into HoleMap::areas()
-  Ground ground = Ground::bunker;
-  std::string side;      // "left", "right", "across", "in the middle" or "behind the green"
-  double from_yd = 0.0;  // along the line of play; of what lies across it, where the line crosses it
-  double to_yd = 0.0;
-  bool all_along = false;  // beside the whole hole
-};
-
-// Where a straight, solid shot would finish on fairway, told from the line of play there; or, when it comes close to
-// the hole or beyond, how far beside the middle of the green it is aimed.
-struct AimPlace {
-  double right_yd = 0.0;
-  double along_yd = 0.0;
-  bool at_green = false;
-};
 // A tee shot and what it comes to with the best play behind it.
 struct TeeOption {
   std::string club;
   double carry_yd = 0.0;  // mean carry that it is played to
-  AimPlace aim;
-  std::string aim_words;  // in the course's units
-  double strokes = 0.0;   // expected for the whole hole
-  double costs = 0.0;     // strokes behind the policy's own tee shot
+  Aim aim;
+  double strokes = 0.0;  // expected for the whole hole
+  double costs = 0.0;    // strokes behind the policy's own tee shot
 };
 
 // Where a tee shot finished. A ball in a penalty area is played from where it was dropped, one out of bounds (or with
@@ -62,7 +45,6 @@ struct TeePlay {
 // The chance that the tee shot of the policy finds a hazard.
 struct HazardChance {
   HazardView hazard;
-  std::string words;  // in the course's units
   double before = 0.0;
   std::optional<double> after;
 };
@@ -80,7 +62,7 @@ struct HoleStrategy {
   TeePlay before;
   std::optional<TeePlay> after;  // where a change was asked about
   std::vector<HazardChance> hazards;
-  std::string policy_change;  // as HoleGain::plan_change
+  PolicyChange policy_change;
   std::optional<OptimalityProof> proof_before, proof_after;
   std::string graph;  // as plan_graph_dot writes the policy, after the change if there is one
 };

@@ -21,7 +21,6 @@ struct Setting {
   const Golfers& golfers;
   const Baseline& baseline;
   const GainRequest& request;
-  Units units;
   Discretisation search = search_grid();  // its lattices serve all holes
 };
 
@@ -68,8 +67,8 @@ void describe_plays(const Setting& setting, const HoleModels& models, const Poli
     if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(models.before, before);
     return;
   }
-  gain.play_before = describe_play(models.before, setting.golfers.before, before, from_before, gain.par, setting.units);
-  gain.play_after = describe_play(models.after, setting.golfers.all_longer, after, from_after, gain.par, setting.units);
+  gain.play_before = describe_play(models.before, setting.golfers.before, before, from_before, gain.par);
+  gain.play_after = describe_play(models.after, setting.golfers.all_longer, after, from_after, gain.par);
   gain.strokes_variance = gain.play_before->strokes_variance;
 }
 
@@ -162,7 +161,7 @@ HoleGain best_gain(const Setting& setting, const HoleModels& models, PolicyEvalu
                      near_policy(models.after, policy_after), gain);
   gain.policy_change =
       explain_policy_change({before, golfers.before, policy[tee]}, {models.after, golfers.all_longer, kept_tee},
-                            {models.after, golfers.all_longer, policy_after[tee]}, setting.units);
+                            {models.after, golfers.all_longer, policy_after[tee]});
   return gain;
 }
 
@@ -259,16 +258,10 @@ std::vector<std::string> notes_of(const GainRequest& request, const Golfers& gol
 
 }  // namespace
 
-std::string_view name(Method method) { return method == Method::table ? "table" : "play"; }
-
-std::string_view name(PolicyChoice policy) {
-  return policy == PolicyChoice::habit ? "habit" : policy == PolicyChoice::best ? "best" : "both";
-}
-
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request) {
   const Golfers golfers = lengthen_all(player, request.change);
-  const Setting setting{golfers, baseline, request, course.units};
+  const Setting setting{golfers, baseline, request};
   const std::vector<BothGains> holes = all_holes(course, setting);
   GainResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "gain/policies.hpp"
+#include "gain/tee_view.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {
@@ -338,17 +339,14 @@ std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
   return all;
 }
 
-std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_shot, Units units) {
-  const std::vector<double> chances = area_chances(model, tee_shot);
+std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_shot) {
+  const std::vector<double> chances = hazard_chances(model, tee_shot);
   const std::vector<Finished> ends = finishes(model, tee_shot);
   std::vector<HazardMet> met;
   for (const HazardView& view : hazards_from(model.map(), model.tee())) {
     HazardMet hazard;
-    hazard.hazard = model.map().areas()[view.area].hazard;
-    hazard.words = hazard_words(view, units);
-    hazard.from_yd = view.from_yd;
-    hazard.to_yd = view.to_yd;
-    hazard.found = chances[view.area];
+    hazard.hazard = view;
+    hazard.found = chances[static_cast<std::size_t>(view.hazard)];
     for (const Finished& end : ends) {
       if (end.along_yd >= view.from_yd) hazard.reached += end.weight;
       if (end.along_yd > view.to_yd) hazard.cleared += end.weight;
@@ -361,13 +359,13 @@ std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_sho
 }  // namespace
 
 HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
-                       const ActionFrom& action_from, int par, Units units) {
+                       const ActionFrom& action_from, int par) {
   HolePlay play;
   Outcomes outcomes(model, planned, store_of_thread());
   play.strokes_variance = strokes_variance(model, planned);
   play.green_in_regulation = Regulation(model, planned, par, outcomes).green();
   if (par > 3) play.approach = Approaches(model, player, planned, action_from, outcomes).clubs();
-  play.hazards = hazards_met(model, planned.policy[static_cast<std::size_t>(model.tee_state())], units);
+  play.hazards = hazards_met(model, planned.policy[static_cast<std::size_t>(model.tee_state())]);
   return play;
 }
 

@@ -5,7 +5,6 @@
 #include <string>
 #include <vector>
 
-#include "gain/tee_view.hpp"
 #include "strategy/policy.hpp"
 #include "yardworth/gain.hpp"
 
@@ -33,8 +32,8 @@ double strokes_variance(const HoleModel& model, const PolicyEvaluation& planned,
                         VarianceOf short_game = short_game_variance);
 
 // action_from says what the policy plays from any place: clubs are told by where the balls lie, not by the states
-// around. Words are in the units given; par 3 to 6.
+// around. Par 3 to 6.
 HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
-                       const ActionFrom& action_from, int par, Units units);
+                       const ActionFrom& action_from, int par);
 
 }  // namespace yardworth

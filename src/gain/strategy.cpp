@@ -12,6 +12,7 @@
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/tee_shot.hpp"
+#include "gain/tee_view.hpp"
 #include "strategy/dot.hpp"
 #include "strategy/policy_iteration.hpp"
 #include "strategy/strikes.hpp"
@@ -112,13 +113,12 @@ std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
 }
 
 // What the search takes for better than a policy that was judged the best is as good as that, no better.
-TeeOption option_of(const Planned& planned, const Action& action, double weighed, Units units) {
+TeeOption option_of(const Planned& planned, const Action& action, double weighed) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, action);
-  const AimPlace aim = aim_place(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  const Aim aim = aim_of(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
   const double strokes = std::max(weighed, planned.strokes());
-  return {planned.player.clubs[swing.club].name,           swing.carry_yd, aim,
-          aim_words(model.map(), model.tee(), aim, units), strokes,        strokes - planned.strokes()};
+  return {planned.player.clubs[swing.club].name, swing.carry_yd, aim, strokes, strokes - planned.strokes()};
 }
 
 Action with_aim(Action action, int aim) {
@@ -128,10 +128,10 @@ Action with_aim(Action action, int aim) {
 
 // The policy's own club down the middle; or, where the policy goes there, aimed beside it on the better side.
 std::optional<TeeOption> same_club_elsewhere(const Planned& planned, const TeeOption& own, const WeighedTeeShot& shot,
-                                             double correction, Units units) {
+                                             double correction) {
   std::optional<TeeOption> left, right;
   for (int aim = shot.candidate.first_aim; aim <= shot.candidate.last_aim; ++aim) {
-    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), shot.at(aim) + correction, units);
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), shot.at(aim) + correction);
     if (aim == 0 && std::abs(own.aim.right_yd - option.aim.right_yd) >= other_aim_yd) return option;
     const double off = option.aim.right_yd - own.aim.right_yd;
     // Aims come from the left: the last one on the left and the first on the right are the nearest.
@@ -145,7 +145,7 @@ std::optional<TeeOption> same_club_elsewhere(const Planned& planned, const TeeOp
 bool cheaper(const TeeOption& a, const TeeOption& b) { return a.strokes < b.strokes; }
 
 // Of every other club its best aim, and the policy's own club aimed elsewhere; the cheapest few.
-std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& own, Units units) {
+std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& own) {
   const Action& action = planned.tee_shot();
   const std::vector<WeighedTeeShot> shots = weigh_tee_shots(planned);
   const auto own_shot = std::find_if(shots.begin(), shots.end(), [&](const WeighedTeeShot& shot) {
@@ -160,7 +160,7 @@ std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& 
   for (const WeighedTeeShot& shot : shots) {
     const auto least = std::min_element(shot.strokes.begin(), shot.strokes.end());
     const int aim = shot.candidate.first_aim + static_cast<int>(least - shot.strokes.begin());
-    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), *least + correction, units);
+    const TeeOption option = option_of(planned, with_aim(shot.candidate.action, aim), *least + correction);
     if (option.club == own.club) continue;
     const auto same =
         std::find_if(options.begin(), options.end(), [&](const TeeOption& other) { return other.club == option.club; });
@@ -172,7 +172,7 @@ std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& 
   }
   std::stable_sort(options.begin(), options.end(), cheaper);
   std::optional<TeeOption> elsewhere;
-  if (known) elsewhere = same_club_elsewhere(planned, own, *own_shot, correction, units);
+  if (known) elsewhere = same_club_elsewhere(planned, own, *own_shot, correction);
   options.resize(std::min(options.size(), most_alternatives - (elsewhere ? 1 : 0)));
   if (elsewhere) options.insert(std::upper_bound(options.begin(), options.end(), *elsewhere, cheaper), *elsewhere);
   return options;
@@ -254,22 +254,23 @@ std::vector<NextShot> next_shots(const Planned& planned) {
   return shots;
 }
 
-TeePlay tee_play(const Planned& planned, Units units) {
+TeePlay tee_play(const Planned& planned) {
   TeePlay policy;
-  policy.tee_shot = option_of(planned, planned.tee_shot(), planned.strokes(), units);
-  policy.alternatives = alternatives_to(planned, policy.tee_shot, units);
+  policy.tee_shot = option_of(planned, planned.tee_shot(), planned.strokes());
+  policy.alternatives = alternatives_to(planned, policy.tee_shot);
   policy.next = next_shots(planned);
   return policy;
 }
 
-std::vector<HazardChance> hazard_chances(const Planned& before, const Planned* after, Units units) {
-  const std::vector<double> chance_before = area_chances(before.model, before.tee_shot());
+std::vector<HazardChance> hazards_found(const Planned& before, const Planned* after) {
+  const std::vector<double> chance_before = hazard_chances(before.model, before.tee_shot());
   std::vector<double> chance_after;
-  if (after != nullptr) chance_after = area_chances(after->model, after->tee_shot());
+  if (after != nullptr) chance_after = hazard_chances(after->model, after->tee_shot());
   std::vector<HazardChance> chances;
   for (const HazardView& hazard : hazards_from(before.model.map(), before.model.tee())) {
-    HazardChance chance{hazard, hazard_words(hazard, units), chance_before[hazard.area], {}};
-    if (after != nullptr) chance.after = chance_after[hazard.area];
+    const auto index = static_cast<std::size_t>(hazard.hazard);
+    HazardChance chance{hazard, chance_before[index], {}};
+    if (after != nullptr) chance.after = chance_after[index];
     chances.push_back(std::move(chance));
   }
   return chances;
@@ -324,24 +325,23 @@ HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap&
                         const Discretisation& discretisation) {
   const double length_yd = hole.length_yd[setting.request.tee];
   const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, discretisation);
-  const Units units = setting.course.units;
   HoleStrategy strategy;
   strategy.number = hole.number;
   strategy.par = hole.par;
   strategy.length_yd = length_yd;
   const Planned before = planned_before(setting, models);
-  strategy.before = tee_play(before, units);
+  strategy.before = tee_play(before);
   std::optional<PlannedAfter> change;
   if (setting.request.change) {
     change.emplace(planned_after(setting, models, before));
-    strategy.after = tee_play(change->planned, units);
+    strategy.after = tee_play(change->planned);
     const Player& longer = setting.golfers.all_longer;
     strategy.policy_change = explain_policy_change({models.before, setting.golfers.before, before.tee_shot()},
                                                    {models.after, longer, change->kept_tee_shot},
-                                                   {models.after, longer, change->planned.tee_shot()}, units);
+                                                   {models.after, longer, change->planned.tee_shot()});
   }
   const Planned* after = change ? &change->planned : nullptr;
-  strategy.hazards = hazard_chances(before, after, units);
+  strategy.hazards = hazards_found(before, after);
   if (setting.request.prove) {
     const PolicyIterationOptions options = iteration_options(setting.request);
     strategy.proof_before = prove(before, options);
@@ -380,12 +380,6 @@ std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<
 }
 
 }  // namespace
-
-std::string_view name(Finish finish) {
-  constexpr std::string_view names[] = {"green", "fairway",      "rough",        "bunker",
-                                        "trees", "penalty area", "out of bounds"};
-  return names[static_cast<std::size_t>(finish)];
-}
 
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request) {

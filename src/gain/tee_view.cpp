@@ -1,7 +1,5 @@
 #include "gain/tee_view.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -42,8 +40,7 @@ std::optional<Stretch> crossing(const LineOfPlay& line, const Polygon& polygon) 
   return found;
 }
 
-HazardView view_of(const HoleMap& map, std::size_t index, double tee_along) {
-  const Area& area = map.areas()[index];
+HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
   Stretch along{1e9, -1e9};
   Stretch right{1e9, -1e9};
   for (const Point corner : area.polygon) {
@@ -51,12 +48,12 @@ HazardView view_of(const HoleMap& map, std::size_t index, double tee_along) {
     along = {std::min(along.from, place.along_yd), std::max(along.to, place.along_yd)};
     right = {std::min(right.from, place.right_yd), std::max(right.to, place.right_yd)};
   }
-  HazardView view{index, area.ground, right.from + right.to < 0.0 ? "left" : "right", 0.0, 0.0, false};
+  HazardView view{area.hazard, area.ground, right.from + right.to < 0.0 ? HazardSide::left : HazardSide::right};
   if (const auto crossed = crossing(map.line(), area.polygon)) {
     along = *crossed;
-    view.side = right.to - right.from < narrow_yd ? "in the middle" : "across";
+    view.side = right.to - right.from < narrow_yd ? HazardSide::in_the_middle : HazardSide::across;
   }
-  if (along.from >= map.line().length_yd()) view.side = "behind the green";
+  if (along.from >= map.line().length_yd()) view.side = HazardSide::behind_the_green;
   view.from_yd = along.from - tee_along;
   view.to_yd = along.to - tee_along;
   view.all_along = view.from_yd <= end_slack_yd && along.to >= map.line().length_yd() - end_slack_yd;
@@ -78,10 +75,15 @@ std::optional<Stretch> fairway_at(const HoleMap& map, double along_yd) {
   return edges;
 }
 
-std::string_view side_of(double right_yd) { return right_yd < 0.0 ? "left" : "right"; }
+AimSide side_of(double right_yd) {
+  if (std::abs(right_yd) < aim_precision_yd) return AimSide::straight;
+  return right_yd < 0.0 ? AimSide::left : AimSide::right;
+}
 
-std::string beside(double right_yd, Units units, std::string_view what) {
-  return fmt::format("{} {} of {}", distance_words(std::abs(right_yd), units), side_of(right_yd), what);
+// The mark is the one in the middle: what is not straight is beside it.
+Aim beside(AimMark mark, LinePlace place) {
+  const AimSide side = side_of(place.right_yd);
+  return {place.right_yd, place.along_yd, mark, side, side == AimSide::straight ? 0.0 : std::abs(place.right_yd)};
 }
 
 }  // namespace
@@ -89,9 +91,9 @@ std::string beside(double right_yd, Units units, std::string_view what) {
 std::vector<HazardView> hazards_from(const HoleMap& map, Point tee) {
   const double tee_along = map.line().nearest(tee).along_yd;
   std::vector<HazardView> hazards;
-  for (std::size_t i = 0; i < map.areas().size(); ++i) {
-    if (map.areas()[i].hazard < 0) continue;
-    const HazardView view = view_of(map, i, tee_along);
+  for (const Area& area : map.areas()) {
+    if (area.hazard < 0) continue;
+    const HazardView view = view_of(map, area, tee_along);
     if (view.to_yd > 0.0) hazards.push_back(view);
   }
   std::stable_sort(hazards.begin(), hazards.end(), [](const HazardView& a, const HazardView& b) {
@@ -100,59 +102,54 @@ std::vector<HazardView> hazards_from(const HoleMap& map, Point tee) {
   return hazards;
 }
 
-std::string hazard_words(const HazardView& hazard, Units units) {
-  const std::string what = fmt::format("{} {}", name(hazard.ground), hazard.side);
-  if (hazard.all_along) return what + ", all along";
-  const double to = from_yards(hazard.to_yd, units);
-  if (hazard.from_yd <= 0.0) return fmt::format("{} up to {:.0f}", what, to);
-  return fmt::format("{} at {:.0f}-{:.0f}", what, from_yards(hazard.from_yd, units), to);
+const Polygon& area_of(const HoleMap& map, const HazardView& hazard) {
+  return std::find_if(map.areas().begin(), map.areas().end(),
+                      [&](const Area& area) { return area.hazard == hazard.hazard; })
+      ->polygon;
 }
 
-std::string distance_words(double yards, Units units) {
-  const std::string number = fmt::format("{:.0f}", from_yards(yards, units));
-  return fmt::format("{} {}{}", number, units == Units::yards ? "yard" : "metre", number == "1" ? "" : "s");
-}
+Aim aim_at_green(LinePlace from_tee) { return beside(AimMark::middle_of_green, from_tee); }
 
-AimPlace aim_place(const HoleMap& map, Point tee, const Swing& swing, double heading_rad) {
-  const double to_hole = distance_yd(tee, map.pin());
-  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - near_green_yd) {
-    return {to_hole * std::sin(heading_rad - yardworth::heading_rad(tee, map.pin())), to_hole, true};
-  }
-  const double total = swing.total_yd(roll_factor(Ground::fairway, map.firmness()));
-  const LinePlace place = map.line().nearest(tee + total * along_heading(heading_rad));
-  return {place.right_yd, place.along_yd - map.line().nearest(tee).along_yd, false};
-}
-
-std::string aim_words(const HoleMap& map, Point tee, const AimPlace& aim, Units units) {
-  const bool straight = std::abs(aim.right_yd) < aim_precision_yd;
-  if (aim.at_green) {
-    return straight ? "at the middle of the green" : beside(aim.right_yd, units, "the middle of the green");
-  }
-  const double along = aim.along_yd + map.line().nearest(tee).along_yd;
-  if (map.ground_at(map.line().to_plane({aim.right_yd, along})) == Ground::bunker) {
-    return straight ? "at the bunker in the middle" : fmt::format("at the {}-hand bunker", side_of(aim.right_yd));
+Aim aim_on_hole(const HoleMap& map, Point tee, LinePlace from_tee) {
+  const double right = from_tee.right_yd;
+  const double along = from_tee.along_yd + map.line().nearest(tee).along_yd;
+  const AimSide side = side_of(right);
+  if (map.ground_at(map.line().to_plane({right, along})) == Ground::bunker) {
+    return {right, from_tee.along_yd, AimMark::bunker, side, 0.0};
   }
   const auto fairway = fairway_at(map, along);
   // Where more of the fairway is on one side, the line of play is not its middle.
   const bool even = fairway && std::abs(fairway->from + fairway->to) <= 2.0 * edge_width_yd;
-  if (straight) return even || !fairway ? "down the middle" : "down the line of play";
-  if (!fairway) return beside(aim.right_yd, units, "the line of play");
-  const double edge = std::abs(aim.right_yd < 0.0 ? fairway->from : fairway->to);
-  const double outside = std::abs(aim.right_yd) - edge;
-  if (std::abs(outside) <= edge_width_yd) return fmt::format("at the {} edge of the fairway", side_of(aim.right_yd));
-  if (outside > 0.0) {
-    return fmt::format("{} outside the {} edge of the fairway", distance_words(outside, units), side_of(aim.right_yd));
+  if (side == AimSide::straight || !fairway) {
+    const bool down_middle = even || (side == AimSide::straight && !fairway);
+    return beside(down_middle ? AimMark::middle : AimMark::line_of_play, from_tee);
   }
-  return beside(aim.right_yd, units, even ? "the middle" : "the line of play");
+  const double outside = std::abs(right) - std::abs(right < 0.0 ? fairway->from : fairway->to);
+  if (outside < -edge_width_yd) return beside(even ? AimMark::middle : AimMark::line_of_play, from_tee);
+  return {right, from_tee.along_yd, AimMark::fairway_edge, side, outside > edge_width_yd ? outside : 0.0};
 }
 
-std::vector<double> area_chances(const HoleModel& model, const Action& tee_shot) {
-  std::vector<double> chances(model.map().areas().size(), 0.0);
+Aim aim_of(const HoleMap& map, Point tee, const Swing& swing, double heading_rad) {
+  const double to_hole = distance_yd(tee, map.pin());
+  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - near_green_yd) {
+    return aim_at_green({to_hole * std::sin(heading_rad - yardworth::heading_rad(tee, map.pin())), to_hole});
+  }
+  const double total = swing.total_yd(roll_factor(Ground::fairway, map.firmness()));
+  const LinePlace place = map.line().nearest(tee + total * along_heading(heading_rad));
+  return aim_on_hole(map, tee, {place.right_yd, place.along_yd - map.line().nearest(tee).along_yd});
+}
+
+std::vector<double> hazard_chances(const HoleModel& model, const Action& tee_shot) {
+  int last = -1;
+  for (const Area& area : model.map().areas()) last = std::max(last, area.hazard);
+  std::vector<double> chances(static_cast<std::size_t>(last + 1), 0.0);
   const Swing swing = model.swing_of(Lie::tee, tee_shot);
   const double heading = HoleModel::heading_of(swing, tee_shot);
   for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
     const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    if (area >= 0) chances[static_cast<std::size_t>(area)] += weight;
+    if (area < 0) return;
+    const int hazard = model.map().areas()[static_cast<std::size_t>(area)].hazard;
+    if (hazard >= 0) chances[static_cast<std::size_t>(hazard)] += weight;
   });
   return chances;
 }

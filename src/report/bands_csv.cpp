@@ -4,6 +4,7 @@
 
 #include "report/csv_parts.hpp"
 #include "report/gain_parts.hpp"
+#include "report/hole_words.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -77,21 +78,27 @@ Cells hazard_headings() {
           "cleared_after_probability"};
 }
 
-Cells hazard_cells(const BandHole& hole, std::size_t i) {
+Cells hazard_cells(const BandHole& hole, std::size_t i, Units units) {
+  const HazardView& hazard = hole.before.hazards[i].hazard;
   const HazardMet& before = hole.before.hazards[i];
   const HazardMet& after = hole.after.hazards[i];
-  return {std::to_string(hole.number), std::to_string(before.hazard + 1),
-          text(before.words),          number(before.from_yd),
-          number(before.to_yd),        number(before.found),
-          number(after.found),         number(before.reached),
-          number(after.reached),       number(before.cleared),
+  return {std::to_string(hole.number),
+          std::to_string(hazard.hazard + 1),
+          text(report::hazard_words(hazard, units)),
+          number(hazard.from_yd),
+          number(hazard.to_yd),
+          number(before.found),
+          number(after.found),
+          number(before.reached),
+          number(after.reached),
+          number(before.cleared),
           number(after.cleared)};
 }
 
-std::string hazard_rows(const BandHole& hole, const char* hazards, const Cells& golfer) {
+std::string hazard_rows(const BandHole& hole, const char* hazards, const Cells& golfer, Units units) {
   std::string csv;
   for (std::size_t i = 0; i < hole.before.hazards.size(); ++i) {
-    Cells cells = join(hazard_cells(hole, i), strokes_cells(hole.strokes));
+    Cells cells = join(hazard_cells(hole, i, units), strokes_cells(hole.strokes));
     cells.emplace_back(hazards);
     csv += csv_row(join(golfer, cells));
   }
@@ -135,11 +142,12 @@ std::string bands_hazards_csv(const BandsReport& report) {
   for (const BandOnTee& golfer : result.golfers) {
     const Cells about = golfer_cells(result, golfer);
     for (const ChangedHole& hole : golfer.changed) {
-      csv += hazard_rows(hole.without, "as they are", about) + hazard_rows(hole.with, "changed", about);
+      csv += hazard_rows(hole.without, "as they are", about, result.units) +
+             hazard_rows(hole.with, "changed", about, result.units);
     }
     if (!golfer.changed.empty()) continue;
     for (const BandHole& hole : golfer.holes) {
-      if (hole.number == report.hole) csv += hazard_rows(hole, "as they are", about);
+      if (hole.number == report.hole) csv += hazard_rows(hole, "as they are", about, result.units);
     }
   }
   return csv;

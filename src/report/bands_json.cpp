@@ -1,3 +1,4 @@
+#include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
 
@@ -12,17 +13,17 @@ using report::shares_json;
 using report::strokes_json;
 using report::text;
 
-Json hazard_json(const HazardMet& before, const HazardMet& after) {
-  return {{"number", before.hazard + 1},
-          {"words", before.words},
-          {"from_yd", before.from_yd},
-          {"to_yd", before.to_yd},
+Json hazard_json(const HazardMet& before, const HazardMet& after, Units units) {
+  return {{"number", before.hazard.hazard + 1},
+          {"words", report::hazard_words(before.hazard, units)},
+          {"from_yd", before.hazard.from_yd},
+          {"to_yd", before.hazard.to_yd},
           {"found_probability", before_after(before.found, after.found)},
           {"reached_probability", before_after(before.reached, after.reached)},
           {"cleared_probability", before_after(before.cleared, after.cleared)}};
 }
 
-Json hole_json(const BandHole& hole) {
+Json hole_json(const BandHole& hole, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes);
   json["green_in_regulation_probability"] =
@@ -30,7 +31,7 @@ Json hole_json(const BandHole& hole) {
   json["approach_share"] = before_after(shares_json(hole.before.approach), shares_json(hole.after.approach));
   json["hazards"] = Json::array();
   for (std::size_t i = 0; i < hole.before.hazards.size(); ++i) {
-    json["hazards"].push_back(hazard_json(hole.before.hazards[i], hole.after.hazards[i]));
+    json["hazards"].push_back(hazard_json(hole.before.hazards[i], hole.after.hazards[i], units));
   }
   return json;
 }
@@ -53,11 +54,12 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
   json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
   json["holes"] = Json::array();
-  for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole));
+  for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole, result.units));
   if (result.changed_hazards.empty()) return json;
   json["changed_holes"] = Json::array();
   for (const ChangedHole& hole : golfer.changed) {
-    json["changed_holes"].push_back({{"without", hole_json(hole.without)}, {"with", hole_json(hole.with)}});
+    json["changed_holes"].push_back(
+        {{"without", hole_json(hole.without, result.units)}, {"with", hole_json(hole.with, result.units)}});
   }
   return json;
 }

@@ -7,6 +7,6 @@
 namespace yardworth::report {
 
 // "bunker left": what a changed hazard is. Where it lies depends on the tee.
-std::string hazard_without_distance(const BandsResult& result, const ChangedHazard& hazard);
+std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard);
 
 }  // namespace yardworth::report

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include "report/bands_parts.hpp"
+#include "report/hole_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -71,7 +72,7 @@ struct Subject {
 Subject subject_of(const BandsResult& result) {
   if (result.changed_hazards.size() > 1) return {"The changed hazards together", false};
   const ChangedHazard& hazard = result.changed_hazards.front();
-  const std::string words = report::hazard_without_distance(result, hazard);
+  const std::string words = report::changed_hazard_words(result, hazard);
   return {fmt::format("{} {} on hole {}", hazard.added ? "A new" : "Moving the", words, hazard.hole), true};
 }
 
@@ -126,17 +127,12 @@ std::string bands_sentence(const BandsResult& result) {
 
 namespace report {
 
-std::string hazard_without_distance(const BandsResult& result, const ChangedHazard& hazard) {
+std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard) {
   for (const BandOnTee& golfer : result.golfers) {
     for (const ChangedHole& hole : golfer.changed) {
       if (hole.with.number != hazard.hole) continue;
       for (const HazardMet& met : hole.with.before.hazards) {
-        if (met.hazard != static_cast<int>(hazard.hazard)) continue;
-        for (const char* begins : {" at ", " up to ", ", all along"}) {
-          const std::size_t end = met.words.find(begins);
-          if (end != std::string::npos) return met.words.substr(0, end);
-        }
-        return met.words;
+        if (met.hazard.hazard == static_cast<int>(hazard.hazard)) return hazard_without_distance(met.hazard);
       }
     }
   }

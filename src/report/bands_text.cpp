@@ -5,6 +5,7 @@
 
 #include "report/bands_parts.hpp"
 #include "report/gain_parts.hpp"
+#include "report/hole_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -267,12 +268,13 @@ std::string hazards_table(const BandsResult& result, int number, Gender gender, 
   };
   std::string out_of_reach;
   for (std::size_t i = 0; i < hazards.size(); ++i) {
+    const HazardView& hazard = hazards[i].hazard;
+    const std::string words = fmt::format("{}. {}", hazard.hazard + 1, report::hazard_words(hazard, result.units));
     if (!is_reached(i)) {
-      out_of_reach +=
-          fmt::format("{}{}. {}", out_of_reach.empty() ? "" : ", ", hazards[i].hazard + 1, hazards[i].words);
+      out_of_reach += (out_of_reach.empty() ? "" : ", ") + words;
       continue;
     }
-    put(fmt::format("{}. {}", hazards[i].hazard + 1, hazards[i].words), "found", &HazardMet::found, i);
+    put(words, "found", &HazardMet::found, i);
     put("", "reached", &HazardMet::reached, i);
     put("", "cleared", &HazardMet::cleared, i);
   }
@@ -298,8 +300,9 @@ std::string hazards_section(const BandsReport& report) {
 }
 
 const HazardMet* met(const HolePlay& play, std::size_t hazard) {
-  const auto found = std::find_if(play.hazards.begin(), play.hazards.end(),
-                                  [&](const HazardMet& here) { return here.hazard == static_cast<int>(hazard); });
+  const auto found = std::find_if(play.hazards.begin(), play.hazards.end(), [&](const HazardMet& here) {
+    return here.hazard.hazard == static_cast<int>(hazard);
+  });
   return found == play.hazards.end() ? nullptr : &*found;
 }
 
@@ -333,7 +336,7 @@ Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const Chan
     row.emplace_back("behind");
     return row;
   }
-  row.push_back(whole(now->from_yd, result.units) + "-" + whole(now->to_yd, result.units));
+  row.push_back(whole(now->hazard.from_yd, result.units) + "-" + whole(now->hazard.to_yd, result.units));
   for (const auto chance : {&HazardMet::found, &HazardMet::reached, &HazardMet::cleared}) {
     const std::string is = percent(now->*chance);
     row.push_back(was == nullptr ? is : before_after(percent(was->*chance), is));
@@ -342,7 +345,7 @@ Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const Chan
 }
 
 std::string changed_title(const BandsResult& result, const ChangedHazard& hazard, Gender gender) {
-  const std::string words = report::hazard_without_distance(result, hazard);
+  const std::string words = report::changed_hazard_words(result, hazard);
   return hazard.added ? fmt::format("Hole {}, a new {}: {}", hazard.hole, words, name(gender))
                       : fmt::format("Hole {}, the {} moved: {}", hazard.hole, words, name(gender));
 }

@@ -1,4 +1,4 @@
-#include "gain/rounds_to_show.hpp"
+#include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
 
@@ -21,7 +21,7 @@ Json next_club_json(const HoleGain& hole) {
   return json;
 }
 
-Json hole_json(const HoleGain& hole) {
+Json hole_json(const HoleGain& hole, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes);
   json["tee_club"] = before_after(hole.before.club, hole.after.club);
@@ -29,13 +29,13 @@ Json hole_json(const HoleGain& hole) {
   json["next_club"] = next_club_json(hole);
   json["fairway_probability"] = before_after(hole.before.fairway, hole.after.fairway);
   json["penalty_probability"] = before_after(hole.before.penalty, hole.after.penalty);
-  json["plan_change"] = hole.policy_change;
+  json["plan_change"] = report::policy_change_words(hole.policy_change, units);
   return json;
 }
 
-Json holes_json(const PolicyGain& policy) {
+Json holes_json(const PolicyGain& policy, Units units) {
   Json json = Json::array();
-  for (const HoleGain& hole : policy.holes) json.push_back(hole_json(hole));
+  for (const HoleGain& hole : policy.holes) json.push_back(hole_json(hole, units));
   return json;
 }
 
@@ -89,9 +89,9 @@ std::string gain_json(const GainReport& report) {
   Json json = head_json(result);
   json["replanning_computed"] = result.replanning_computed;
   json["round"] = strokes_json(result.answer().round);
-  json["holes"] = holes_json(result.answer());
+  json["holes"] = holes_json(result.answer(), result.units);
   if (result.best && result.habit) {
-    json["habit"] = {{"round", strokes_json(result.habit->round)}, {"holes", holes_json(*result.habit)}};
+    json["habit"] = {{"round", strokes_json(result.habit->round)}, {"holes", holes_json(*result.habit, result.units)}};
   }
   if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
   if (!report.curve.empty()) json["curve"] = curve_json(report.curve);

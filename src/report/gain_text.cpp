@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gain/rounds_to_show.hpp"
 #include "report/gain_parts.hpp"
+#include "report/hole_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -129,7 +129,8 @@ std::string holes_section(const GainResult& result) {
 std::string plan_changes_section(const GainResult& result) {
   std::string text;
   for (const HoleGain& hole : result.answer().holes) {
-    if (!hole.policy_change.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, hole.policy_change));
+    const std::string words = report::policy_change_words(hole.policy_change, result.units);
+    if (!words.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, words));
   }
   return text.empty() ? text : section("Where the plan changed") + text;
 }

@@ -1,4 +1,5 @@
 #include "report/csv_parts.hpp"
+#include "report/hole_words.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -10,9 +11,9 @@ using report::text;
 std::string row(const StrategyResult& result, const HoleStrategy& hole, const char* when, std::size_t option,
                 const TeeOption& shot) {
   return csv_row({std::to_string(hole.number), std::to_string(hole.par), number(hole.length_yd), when,
-                  std::to_string(option), text(shot.club), text(shot.aim_words), number(shot.aim.right_yd),
-                  number(shot.carry_yd), number(shot.strokes), number(shot.costs), text(result.course),
-                  text(result.tee), text(result.player)});
+                  std::to_string(option), text(shot.club), text(report::aim_words(shot.aim, result.units)),
+                  number(shot.aim.right_yd), number(shot.carry_yd), number(shot.strokes), number(shot.costs),
+                  text(result.course), text(result.tee), text(result.player)});
 }
 
 std::string rows(const StrategyResult& result, const HoleStrategy& hole, const char* when, const TeePlay& policy) {

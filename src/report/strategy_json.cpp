@@ -1,3 +1,4 @@
+#include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
 
@@ -7,14 +8,14 @@ namespace {
 using report::Json;
 using report::text;
 
-Json option_json(const TeeOption& option) {
+Json option_json(const TeeOption& option, Units units) {
   return {{"club", option.club},
           {"carry_yd", option.carry_yd},
           {"aim",
            {{"right_yd", option.aim.right_yd},
             {"along_yd", option.aim.along_yd},
-            {"at_green", option.aim.at_green},
-            {"words", option.aim_words}}},
+            {"at_green", option.aim.at_green()},
+            {"words", report::aim_words(option.aim, units)}}},
           {"strokes", option.strokes},
           {"costs", option.costs}};
 }
@@ -28,21 +29,21 @@ Json next_json(const NextShot& next) {
   return json;
 }
 
-Json plan_json(const TeePlay& policy) {
-  Json json = {{"strokes", policy.tee_shot.strokes}, {"tee_shot", option_json(policy.tee_shot)}};
+Json plan_json(const TeePlay& policy, Units units) {
+  Json json = {{"strokes", policy.tee_shot.strokes}, {"tee_shot", option_json(policy.tee_shot, units)}};
   json["alternatives"] = Json::array();
-  for (const TeeOption& option : policy.alternatives) json["alternatives"].push_back(option_json(option));
+  for (const TeeOption& option : policy.alternatives) json["alternatives"].push_back(option_json(option, units));
   json["next_shot"] = Json::array();
   for (const NextShot& next : policy.next) json["next_shot"].push_back(next_json(next));
   return json;
 }
 
-Json hazard_json(const HazardChance& chance) {
+Json hazard_json(const HazardChance& chance, Units units) {
   Json json = {{"kind", text(name(chance.hazard.ground))},
-               {"side", chance.hazard.side},
+               {"side", text(name(chance.hazard.side))},
                {"from_yd", chance.hazard.from_yd},
                {"to_yd", chance.hazard.to_yd},
-               {"words", chance.words},
+               {"words", report::hazard_words(chance.hazard, units)},
                {"probability", {{"before", chance.before}}}};
   if (chance.after) json["probability"]["after"] = *chance.after;
   return json;
@@ -52,13 +53,13 @@ Json proof_json(const OptimalityProof& proof) {
   return {{"largest_residual", proof.largest_residual}, {"states", proof.states}};
 }
 
-Json hole_json(const HoleStrategy& hole) {
+Json hole_json(const HoleStrategy& hole, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
-  json["before"] = plan_json(hole.before);
-  if (hole.after) json["after"] = plan_json(*hole.after);
-  if (hole.after) json["plan_change"] = hole.policy_change;
+  json["before"] = plan_json(hole.before, units);
+  if (hole.after) json["after"] = plan_json(*hole.after, units);
+  if (hole.after) json["plan_change"] = report::policy_change_words(hole.policy_change, units);
   json["hazards"] = Json::array();
-  for (const HazardChance& chance : hole.hazards) json["hazards"].push_back(hazard_json(chance));
+  for (const HazardChance& chance : hole.hazards) json["hazards"].push_back(hazard_json(chance, units));
   if (hole.proof_before) json["proof"]["before"] = proof_json(*hole.proof_before);
   if (hole.proof_after) json["proof"]["after"] = proof_json(*hole.proof_after);
   return json;
@@ -78,7 +79,7 @@ std::string strategy_json(const StrategyReport& report) {
                       {"irons_carry_yd", result.change->irons_carry_yd}};
   }
   json["holes"] = Json::array();
-  for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole));
+  for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole, result.units));
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = report.opening;
   json["cautions"] = result.cautions;

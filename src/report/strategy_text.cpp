@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "report/gain_parts.hpp"
+#include "report/hole_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -23,14 +24,14 @@ std::string strokes(double value) { return fixed(value, 2); }
 
 std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
 
-std::string shot_words(const TeeOption& shot) { return escape_control(shot.club + " " + shot.aim_words); }
+std::string shot_words(const TeeOption& shot, Units units) {
+  return escape_control(shot.club + " " + report::aim_words(shot.aim, units));
+}
 
 std::string capitalised(std::string text) {
   if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
   return text;
 }
-
-bool same_shot(const TeeOption& a, const TeeOption& b) { return a.club == b.club && a.aim_words == b.aim_words; }
 
 std::string bold(std::string text, bool emphasis) {
   if (!emphasis) return text;
@@ -38,18 +39,18 @@ std::string bold(std::string text, bool emphasis) {
   return "\x1b[1m" + text + "\x1b[0m\n";
 }
 
-void add_options(Table& table, const std::string& when, const TeePlay& policy) {
-  table.rows.push_back({when, shot_words(policy.tee_shot), strokes(policy.tee_shot.strokes), ""});
+void add_options(Table& table, const std::string& when, const TeePlay& policy, Units units) {
+  table.rows.push_back({when, shot_words(policy.tee_shot, units), strokes(policy.tee_shot.strokes), ""});
   for (const TeeOption& option : policy.alternatives) {
-    table.rows.push_back({"", "or " + shot_words(option), strokes(option.strokes),
+    table.rows.push_back({"", "or " + shot_words(option, units), strokes(option.strokes),
                           (option.costs < 0.0 ? "" : "+") + strokes(option.costs)});
   }
 }
 
-std::string options_table(const HoleStrategy& hole) {
+std::string options_table(const HoleStrategy& hole, Units units) {
   Table table{{{"", Align::left}, {"tee shot", Align::left, 64}, {"strokes"}, {"costs"}}, {}};
-  add_options(table, hole.after ? "before" : "", hole.before);
-  if (hole.after) add_options(table, "after", *hole.after);
+  add_options(table, hole.after ? "before" : "", hole.before, units);
+  if (hole.after) add_options(table, "after", *hole.after, units);
   return format_table(table);
 }
 
@@ -98,12 +99,12 @@ std::string next_table(const HoleStrategy& hole, Units units) {
   return format_table(table);
 }
 
-std::string hazards_table(const HoleStrategy& hole) {
+std::string hazards_table(const HoleStrategy& hole, Units units) {
   Table table{{{"hazard", Align::left}, {hole.after ? "before" : "chance"}}, {}};
   if (hole.after) table.columns.push_back({"after"});
   for (const HazardChance& chance : hole.hazards) {
     if (std::max(chance.before, chance.after.value_or(0.0)) < worth_a_row) continue;
-    Cells row = {escape_control(chance.words), percent(chance.before)};
+    Cells row = {report::hazard_words(chance.hazard, units), percent(chance.before)};
     if (chance.after) row.push_back(percent(*chance.after));
     table.rows.push_back(std::move(row));
   }
@@ -124,8 +125,8 @@ std::string proof_words(const HoleStrategy& hole) {
 
 std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis) {
   return fmt::format("\nHole {}, par {}, {} {}\n", hole.number, hole.par, whole(hole.length_yd, units), name(units)) +
-         bold(wrap(strategy_sentence(hole), report_width), emphasis) + '\n' + options_table(hole) + '\n' +
-         next_table(hole, units) + '\n' + hazards_table(hole) + proof_words(hole);
+         bold(wrap(strategy_sentence(hole, units), report_width), emphasis) + '\n' + options_table(hole, units) + '\n' +
+         next_table(hole, units) + '\n' + hazards_table(hole, units) + proof_words(hole);
 }
 
 std::string change_words(const StrategyResult& result) {
@@ -162,7 +163,7 @@ std::string overview(const StrategyResult& result) {
   for (const HoleStrategy& hole : result.holes) {
     const TeePlay& policy = hole.after ? *hole.after : hole.before;
     Cells row = {std::to_string(hole.number), std::to_string(hole.par), whole(hole.length_yd, result.units),
-                 shot_words(policy.tee_shot), strokes(policy.tee_shot.strokes)};
+                 shot_words(policy.tee_shot, result.units), strokes(policy.tee_shot.strokes)};
     if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
     table.rows.push_back(std::move(row));
   }
@@ -187,15 +188,17 @@ std::string basis(const StrategyResult& result) {
 
 }  // namespace
 
-std::string strategy_sentence(const HoleStrategy& hole) {
+std::string strategy_sentence(const HoleStrategy& hole, Units units) {
   const TeeOption& before = hole.before.tee_shot;
-  if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_words(before)), strokes(before.strokes));
+  const std::string shot_before = shot_words(before, units);
+  if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_before), strokes(before.strokes));
   const TeeOption& after = hole.after->tee_shot;
-  const std::string change = fmt::format("{} strokes become {}", strokes(before.strokes), strokes(after.strokes));
-  std::string text = same_shot(before, after) ? fmt::format("{}, as before: {}", capitalised(shot_words(after)), change)
-                                              : fmt::format("{} instead of {}: {}", capitalised(shot_words(after)),
-                                                            shot_words(before), change);
-  if (!hole.policy_change.empty()) text += "; " + escape_control(hole.policy_change);
+  const std::string shot_after = shot_words(after, units);
+  std::string text = shot_before == shot_after ? fmt::format("{}, as before", capitalised(shot_after))
+                                               : fmt::format("{} instead of {}", capitalised(shot_after), shot_before);
+  text += fmt::format(": {} strokes become {}", strokes(before.strokes), strokes(after.strokes));
+  const std::string change = report::policy_change_words(hole.policy_change, units);
+  if (!change.empty()) text += "; " + escape_control(change);
   return text + ".";
 }
 

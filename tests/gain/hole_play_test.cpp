@@ -61,7 +61,7 @@ Played play_once(const HoleModel& model, const Player& player, int par, RandomEn
 
 HolePlay described(const HoleModel& model, const Player& player, int par) {
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };
-  return describe_play(model, player, test::habit_value(model), habit, par, Units::yards);
+  return describe_play(model, player, test::habit_value(model), habit, par);
 }
 
 Player sharp_golfer(double carry_yd) {
@@ -72,7 +72,7 @@ Player sharp_golfer(double carry_yd) {
 
 const HazardMet& met(const HolePlay& play, int hazard) {
   for (const HazardMet& here : play.hazards) {
-    if (here.hazard == hazard) return here;
+    if (here.hazard.hazard == hazard) return here;
   }
   FAIL("no such hazard");
   return play.hazards.front();
@@ -238,7 +238,7 @@ TEST_CASE("a tee shot finds, reaches and clears") {
   CHECK(std::abs(met(play, 1).reached - 1.0) < sum);
   CHECK(std::abs(met(play, 1).cleared) < sum);
   CHECK(std::abs(met(play, 2).reached) < sum);
-  CHECK(met(play, 1).from_yd == doctest::Approx(195.0));
+  CHECK(met(play, 1).hazard.from_yd == doctest::Approx(195.0));
 }
 
 TEST_CASE("visits count what is played again") {

@@ -1,10 +1,8 @@
 #include "gain/policy_change.hpp"
 
 #include <doctest/doctest.h>
-#include <fmt/format.h>
 
 #include <cmath>
-#include <string>
 #include <vector>
 
 #include "course/set_up.hpp"
@@ -49,8 +47,6 @@ struct Pair {
   test::PreparedHole before, after;
 };
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
 constexpr std::size_t driver = 0;
 constexpr std::size_t second_club = 1;
 
@@ -61,9 +57,13 @@ TEST_CASE("the same club and nearly the same aim is no change of plan") {
   const Pair pair(hole);
   const auto before = pair.short_shot(driver, 0.0);
   const auto kept = pair.long_shot(driver, 0.0);
-  CHECK(explain_policy_change(before, kept, kept, Units::yards).empty());
-  CHECK(explain_policy_change(before, kept, pair.long_shot(driver, 3.5), Units::yards).empty());
-  CHECK(explain_policy_change(before, kept, pair.long_shot(driver, 4.6), Units::yards) == "aim moves 5 yards right");
+  CHECK(explain_policy_change(before, kept, kept) == PolicyChange{});
+  CHECK(explain_policy_change(before, kept, pair.long_shot(driver, 3.5)).kind == PolicyChange::Kind::none);
+  const PolicyChange change = explain_policy_change(before, kept, pair.long_shot(driver, 4.6));
+  CHECK(change.kind == PolicyChange::Kind::other_aim);
+  CHECK(change.aim_moves_yd == doctest::Approx(4.6).epsilon(0.02));
+  CHECK_FALSE(change.carry_now_on);
+  CHECK_FALSE(change.avoided);
 }
 
 TEST_CASE("a carry that is now on is told at its far side, from the tee") {
@@ -73,18 +73,26 @@ TEST_CASE("a carry that is now on is told at its far side, from the tee") {
   const double long_carry = open.long_hitter.clubs[driver].carry_yd;
   REQUIRE(long_carry - short_carry == doctest::Approx(20.0));
   const double far_side = short_carry + 10.0;
-  hole.hazards = {test::across(HazardKind::penalty_area, far_side - 10.0, far_side)};
-  const Pair pair(hole);
-  const std::string words = explain_policy_change(pair.short_shot(second_club, 0.0), pair.long_shot(second_club, 0.0),
-                                                  pair.long_shot(driver, 0.0), Units::yards);
-  CHECK(says(words, fmt::format("the carry over the penalty area at {:.0f} is now on with driver", far_side)));
+  for (const HazardKind kind : {HazardKind::penalty_area, HazardKind::bunker}) {
+    hole.hazards = {test::across(kind, far_side - 10.0, far_side)};
+    const Pair pair(hole);
+    const PolicyChange change = explain_policy_change(pair.short_shot(second_club, 0.0),
+                                                      pair.long_shot(second_club, 0.0), pair.long_shot(driver, 0.0));
+    CHECK(change.kind == PolicyChange::Kind::other_club);
+    CHECK(change.club == "driver");
+    CHECK(change.club_kept == pair.long_hitter.clubs[second_club].name);
+    CHECK_FALSE(change.shorter);
+    REQUIRE(change.carry_now_on);
+    CHECK(std::abs(change.carry_now_on->far_side_yd - far_side) <= 0.5);
+    CHECK(change.carry_now_on->hazard == hazards_from(pair.after.model.map(), pair.after.model.tee()).front());
+  }
   // A hazard that was carried already, or is not carried now, is no such reason.
   for (const double elsewhere : {short_carry - 5.0, long_carry + 15.0}) {
     hole.hazards = {test::across(HazardKind::penalty_area, elsewhere - 10.0, elsewhere)};
     const Pair other(hole);
-    CHECK_FALSE(says(explain_policy_change(other.short_shot(second_club, 0.0), other.long_shot(second_club, 0.0),
-                                           other.long_shot(driver, 0.0), Units::yards),
-                     "now on"));
+    CHECK_FALSE(explain_policy_change(other.short_shot(second_club, 0.0), other.long_shot(second_club, 0.0),
+                                      other.long_shot(driver, 0.0))
+                    .carry_now_on);
   }
 }
 
@@ -92,17 +100,27 @@ TEST_CASE("a bunker that comes into reach is why a shorter club is taken, a boun
   Hole hole = test::open_hole(1, 420.0);
   hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 225.0, 245.0, -12.0, 14.0)};
   const Pair pair(hole);
-  CHECK(says(explain_policy_change(pair.short_shot(driver, 0.0), pair.long_shot(driver, 0.0),
-                                   pair.long_shot(second_club, 0.0), Units::yards),
-             "driver would now reach the bunker in the middle at 225-245, so "));
+  const PolicyChange club = explain_policy_change(pair.short_shot(driver, 0.0), pair.long_shot(driver, 0.0),
+                                                  pair.long_shot(second_club, 0.0));
+  CHECK(club.kind == PolicyChange::Kind::other_club);
+  CHECK(club.club_kept == "driver");
+  CHECK(club.shorter);
+  CHECK(club.comes_into_reach);
+  REQUIRE(club.avoided);
+  CHECK(club.avoided->side == HazardSide::in_the_middle);
+  CHECK(club.left_yd > 150.0);
   hole.hazards = {test::boundary(hole, Side::right, 25.0)};
   const Pair bounded(hole);
-  CHECK(explain_policy_change(bounded.short_shot(driver, 0.0), bounded.long_shot(driver, 0.0),
-                              bounded.long_shot(driver, -9.0),
-                              Units::yards) == "aim moves 9 yards left, away from the out of bounds right, all along");
+  const PolicyChange aim = explain_policy_change(bounded.short_shot(driver, 0.0), bounded.long_shot(driver, 0.0),
+                                                 bounded.long_shot(driver, -9.0));
+  CHECK(aim.kind == PolicyChange::Kind::other_aim);
+  CHECK(aim.aim_moves_yd == doctest::Approx(-9.0).epsilon(0.02));
+  REQUIRE(aim.avoided);
+  CHECK(aim.avoided->ground == Ground::out_of_bounds);
+  CHECK(aim.avoided->all_along);
 }
 
-TEST_CASE("hazards are told from the tee in use, in the units asked for") {
+TEST_CASE("hazards are told from the tee in use, in the order in which the ball meets them") {
   Hole hole = test::open_hole(1, 400.0);
   hole.length_yd = {400.0, 370.0};
   hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 226.0, 244.0, 13.0, 25.0),
@@ -110,32 +128,57 @@ TEST_CASE("hazards are told from the tee in use, in the units asked for") {
                   hazard_beside(HazardKind::bunker, Side::left, 5.0, 20.0, 30.0, 60.0),
                   test::across(HazardKind::penalty_area, 338.0, 352.0)};
   const HoleMap map(hole, Firmness::normal);
-  std::vector<std::string> words;
-  for (const HazardView& hazard : hazards_from(map, map.tee(370.0)))
-    words.push_back(hazard_words(hazard, Units::yards));
-  CHECK(words ==
-        std::vector<std::string>{"trees left up to 90", "bunker right at 196-214", "penalty area across at 308-322"});
-  CHECK(hazard_words(hazards_from(map, map.tee(400.0)).at(2), Units::metres) == "bunker right at 207-223");
+  const std::vector<HazardView> hazards = hazards_from(map, map.tee(370.0));
+  // The third is behind the tee.
+  REQUIRE(hazards.size() == 3);
+  CHECK(hazards[0].hazard == 1);
+  CHECK(hazards[0].side == HazardSide::left);
+  CHECK(hazards[0].from_yd == doctest::Approx(-50.0));
+  CHECK(hazards[0].to_yd == doctest::Approx(90.0));
+  CHECK(hazards[1].hazard == 0);
+  CHECK(hazards[1].ground == Ground::bunker);
+  CHECK(hazards[1].side == HazardSide::right);
+  CHECK(hazards[1].from_yd == doctest::Approx(196.0));
+  CHECK(hazards[1].to_yd == doctest::Approx(214.0));
+  CHECK(hazards[2].side == HazardSide::across);
+  CHECK(std::abs(hazards[2].from_yd - 308.0) <= 0.5);
+  CHECK(std::abs(hazards[2].to_yd - 322.0) <= 0.5);
+  CHECK(hazards_from(map, map.tee(400.0)).at(2).from_yd == doctest::Approx(226.0));
 }
 
-TEST_CASE("aims are told as a golfer would") {
+TEST_CASE("aims are told by what a golfer sees there") {
   Hole hole = test::open_hole(1, 400.0);  // fairway 16 yards either side
   hole.hazards = {hazard_beside(HazardKind::bunker, Side::right, 200.0, 230.0, 16.0, 30.0)};
   const HoleMap map(hole, Firmness::normal);
-  const auto words = [&](double right_yd, double along_yd) {
-    return aim_words(map, map.tee(400.0), {right_yd, along_yd, false}, Units::yards);
+  struct Expected {
+    LinePlace place;
+    AimMark mark;
+    AimSide side;
+    double beside_yd;
   };
-  CHECK(words(-1.0, 215.0) == "down the middle");
-  CHECK(words(-9.0, 215.0) == "9 yards left of the middle");
-  CHECK(words(-14.5, 215.0) == "at the left edge of the fairway");
-  CHECK(words(-30.0, 215.0) == "14 yards outside the left edge of the fairway");
-  CHECK(words(20.0, 215.0) == "at the right-hand bunker");
-  CHECK(words(8.0, 60.0) == "8 yards right of the line of play");
-  CHECK(aim_words(map, map.tee(400.0), {-4.0, 400.0, true}, Units::yards) == "4 yards left of the middle of the green");
-  CHECK(aim_words(map, map.tee(400.0), {0.5, 400.0, true}, Units::yards) == "at the middle of the green");
+  const Expected all[] = {{{-1.0, 215.0}, AimMark::middle, AimSide::straight, 0.0},
+                          {{-9.0, 215.0}, AimMark::middle, AimSide::left, 9.0},
+                          {{-14.5, 215.0}, AimMark::fairway_edge, AimSide::left, 0.0},
+                          {{-30.0, 215.0}, AimMark::fairway_edge, AimSide::left, 14.0},
+                          {{20.0, 215.0}, AimMark::bunker, AimSide::right, 0.0},
+                          {{8.0, 60.0}, AimMark::line_of_play, AimSide::right, 8.0}};
+  for (const Expected& expected : all) {
+    CAPTURE(expected.place.right_yd);
+    const Aim aim = aim_on_hole(map, map.tee(400.0), expected.place);
+    CHECK(aim.right_yd == expected.place.right_yd);
+    CHECK(aim.mark == expected.mark);
+    CHECK(aim.side == expected.side);
+    CHECK(std::abs(aim.beside_yd - expected.beside_yd) <= 0.5);
+    CHECK_FALSE(aim.at_green());
+  }
+  const Aim beside = aim_at_green({-4.0, 400.0});
+  CHECK(beside.at_green());
+  CHECK(beside.side == AimSide::left);
+  CHECK(beside.beside_yd == 4.0);
+  CHECK(aim_at_green({0.5, 400.0}).side == AimSide::straight);
 }
 
-TEST_CASE("the chances of all areas and of the rough are those of the lies") {
+TEST_CASE("the chances of all hazards are those of the lies") {
   const Course course = test::scenario_course();
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
@@ -149,11 +192,11 @@ TEST_CASE("the chances of all areas and of the rough are those of the lies") {
       if (rest.penalty_strokes > 0) penalty += weight;
       if (rest.penalty_strokes == 0 && rest.lie == Lie::bunker) bunker += weight;
     });
-    const std::vector<double> chances = area_chances(model, action);
+    const std::vector<double> chances = hazard_chances(model, action);
     for (std::size_t i = 0; i < chances.size(); ++i) {
-      const Ground ground = model.map().areas()[i].ground;
-      if (ground == Ground::penalty_area || ground == Ground::out_of_bounds) penalty -= chances[i];
-      if (ground == Ground::bunker) bunker -= chances[i];
+      const HazardKind kind = hole.hazards[i].kind;
+      if (kind == HazardKind::penalty_area || kind == HazardKind::out_of_bounds) penalty -= chances[i];
+      if (kind == HazardKind::bunker) bunker -= chances[i];
     }
     CAPTURE(hole.number);
     CHECK(std::abs(penalty) < 1e-9);
@@ -170,9 +213,12 @@ TEST_CASE("on the 11th of the scenario 20 yards more bring the carry within reac
   Course course = test::scenario_course();
   course.holes = {course.holes.at(10)};
   const GainResult result = compute_gain(course, player, test::baseline_of(player), request);
-  CHECK(says(result.answer().holes.front().policy_change, "the carry over the penalty area at "));
+  const PolicyChange& change = result.answer().holes.front().policy_change;
+  REQUIRE(change.carry_now_on);
+  CHECK(change.carry_now_on->hazard.ground == Ground::penalty_area);
   request.change = {0.0, 0.0};
-  CHECK(compute_gain(course, player, test::baseline_of(player), request).answer().holes.front().policy_change.empty());
+  CHECK(compute_gain(course, player, test::baseline_of(player), request).answer().holes.front().policy_change ==
+        PolicyChange{});
 }
 
 }  // namespace yardworth

@@ -122,8 +122,8 @@ TEST_CASE("without a change there is the plan as it is, and nothing after") {
   request.change.reset();
   const HoleStrategy hole = solve(request).holes.front();
   CHECK_FALSE(hole.after);
-  CHECK(hole.policy_change.empty());
-  CHECK(hole.before.tee_shot.aim.at_green);
+  CHECK(hole.policy_change == PolicyChange{});
+  CHECK(hole.before.tee_shot.aim.at_green());
   for (const HazardChance& chance : hole.hazards) CHECK_FALSE(chance.after);
 }
 

@@ -134,8 +134,9 @@ TEST_CASE("text: the hazards of a hole, and those nobody reaches apart") {
   BandsReport report = sample_bands();
   report.hole = 4;
   for (BandOnTee& golfer : report.result.golfers) {
-    golfer.holes[0].before.hazards.push_back({3, "bunker left at 373-393", 373.0, 393.0, 0.0, 0.0, 0.0});
-    golfer.holes[0].after.hazards.push_back({3, "bunker left at 373-393", 373.0, 393.0, 0.0, 0.0, 0.0});
+    const HazardView bunker{3, Ground::bunker, HazardSide::left, 373.0, 393.0, false};
+    golfer.holes[0].before.hazards.push_back({bunker, 0.0, 0.0, 0.0});
+    golfer.holes[0].after.hazards.push_back({bunker, 0.0, 0.0, 0.0});
   }
   const std::string text = bands_text(report);
   CHECK(says(text, "Hole 4, tee shots: men, middle tees"));

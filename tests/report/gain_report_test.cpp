@@ -107,7 +107,7 @@ TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
   CHECK(keys_of(hole["next_club"]["share_before"]) == std::vector<std::string>{"4-hybrid", "5-iron", "putter"});
   CHECK(hole["next_club"]["share_after"]["7-iron"] == 0.75);
   CHECK(hole["fairway_probability"] == Json{{"before", 0.5}, {"after", 0.625}});
-  CHECK(hole["plan_change"] == "a wood, short of the pond");
+  CHECK(hole["plan_change"] == "driver would now reach the penalty area right at 226-244, so 3-wood");
 }
 
 TEST_CASE("JSON of one plan has no second one, and numbers are not rounded") {
@@ -200,7 +200,7 @@ TEST_CASE("text shows both plans side by side, and the holes of the answer") {
   CHECK(says(text, "driver -> 3-wood"));
   CHECK(says(text, "182 -> 163"));
   CHECK(says(text, "5-iron 50% -> 7-iron 75%"));
-  CHECK(says(text, "- hole 1: a wood, short of the pond\n"));
+  CHECK(says(text, "- hole 1: driver would now reach the penalty area right at 226-244, so 3-wood\n"));
   CHECK(says(text, "- A note.\n"));
   CHECK(says(text, "- A caution.\n"));
 }

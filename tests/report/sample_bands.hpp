@@ -14,8 +14,9 @@ inline BandHole sample_band_hole(double strokes_before) {
   hole.after.green_in_regulation = 0.5;
   hole.before.approach = {{"7-iron", 0.5}, {"driver", 0.25}};
   hole.after.approach = {{"8-iron", 0.75}};
-  hole.before.hazards = {{1, "bunker right at 209-229", 209.0, 229.0, 0.125, 0.5, 0.25}};
-  hole.after.hazards = {{1, "bunker right at 209-229", 209.0, 229.0, 0.0625, 0.75, 0.5}};
+  const HazardView bunker{1, Ground::bunker, HazardSide::right, 209.0, 229.0, false};
+  hole.before.hazards = {{bunker, 0.125, 0.5, 0.25}};
+  hole.after.hazards = {{bunker, 0.0625, 0.75, 0.5}};
   return hole;
 }
 

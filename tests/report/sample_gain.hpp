@@ -13,9 +13,14 @@ inline GainReport sample_gain() {
 
   PolicyGain best;
   best.round = {92.5, 91.25, 90.9375, 90.75};
-  best.holes.push_back(
-      {1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, "a wood, short of the pond"});
-  best.holes.push_back({2, 3, 142.0, {3.5, 3.5, 3.5, 3.5}, short_shot, short_shot, 0.0, ""});
+  PolicyChange shorter;
+  shorter.kind = PolicyChange::Kind::other_club;
+  shorter.club_kept = "driver";
+  shorter.club = "3-wood";
+  shorter.shorter = shorter.comes_into_reach = true;
+  shorter.avoided = HazardView{0, Ground::penalty_area, HazardSide::right, 226.0, 244.0, false};
+  best.holes.push_back({1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, shorter});
+  best.holes.push_back({2, 3, 142.0, {3.5, 3.5, 3.5, 3.5}, short_shot, short_shot, 0.0, {}});
   PolicyGain habit = best;
   habit.round = {94.0, 92.875, 92.5, 92.5};
 

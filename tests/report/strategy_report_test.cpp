@@ -16,23 +16,30 @@ using test::says;
 
 using Json = nlohmann::json;
 
-TeeOption option(const std::string& club, const std::string& words, double strokes, double costs) {
-  return {club, 200.0, {-12.0, 215.0, false}, words, strokes, costs};
+constexpr Aim down_the_middle{0.0, 215.0, AimMark::middle, AimSide::straight, 0.0};
+constexpr Aim left_of_middle{-12.0, 215.0, AimMark::middle, AimSide::left, 12.0};
+constexpr Aim left_edge{-15.0, 215.0, AimMark::fairway_edge, AimSide::left, 0.0};
+
+TeeOption option(const std::string& club, const Aim& aim, double strokes, double costs) {
+  return {club, 200.0, aim, strokes, costs};
 }
 
 StrategyReport sample() {
   TeePlay before;
-  before.tee_shot = option("5-wood", "down the middle", 4.75, 0.0);
-  before.alternatives = {option("driver", "at the left edge of the fairway", 4.875, 0.125)};
+  before.tee_shot = option("5-wood", down_the_middle, 4.75, 0.0);
+  before.alternatives = {option("driver", left_edge, 4.875, 0.125)};
   before.next = {{Finish::fairway, "", 0.75, 160.0, {{"6-iron", 0.75}, {"7-iron", 0.25}}},
                  {Finish::fairway, "short", 0.25, 180.0, {{"5-iron", 1.0}}},
                  {Finish::out_of_bounds, "", 0.25, 380.0, {{"5-wood", 1.0}}}};
   TeePlay after = before;
-  after.tee_shot = option("driver", "12 yards left of the middle", 4.5, 0.0);
-  HoleStrategy hole{7,  4,  380.0, before, after, {}, "the carry over the penalty area at 214 is now on with driver",
-                    {}, {}, ""};
-  hole.hazards = {{{0, Ground::bunker, "right", 226.0, 244.0, false}, "bunker right at 226-244", 0.125, 0.25},
-                  {{1, Ground::trees, "left", 300.0, 320.0, false}, "trees left at 300-320", 0.001, 0.002}};
+  after.tee_shot = option("driver", left_of_middle, 4.5, 0.0);
+  HoleStrategy hole{7, 4, 380.0, before, after, {}, {}, {}, {}, ""};
+  hole.policy_change.kind = PolicyChange::Kind::other_club;
+  hole.policy_change.club_kept = "5-wood";
+  hole.policy_change.club = "driver";
+  hole.policy_change.carry_now_on = {{2, Ground::penalty_area, HazardSide::across, 190.0, 214.0, false}, 214.0};
+  hole.hazards = {{{0, Ground::bunker, HazardSide::right, 226.0, 244.0, false}, 0.125, 0.25},
+                  {{1, Ground::trees, HazardSide::left, 300.0, 320.0, false}, 0.001, 0.002}};
   StrategyResult result;
   result.course = "Heron Ferry Municipal";
   result.tee = "middle";
@@ -49,14 +56,14 @@ StrategyReport sample() {
 
 TEST_CASE("the advice for a hole in one sentence") {
   HoleStrategy hole = sample().result.holes.front();
-  CHECK(strategy_sentence(hole) ==
+  CHECK(strategy_sentence(hole, Units::yards) ==
         "Driver 12 yards left of the middle instead of 5-wood down the middle: 4.75 strokes become 4.50; the carry "
         "over the penalty area at 214 is now on with driver.");
-  hole.policy_change.clear();
-  hole.after->tee_shot = option("5-wood", "down the middle", 4.5, 0.0);
-  CHECK(strategy_sentence(hole) == "5-wood down the middle, as before: 4.75 strokes become 4.50.");
+  hole.policy_change = {};
+  hole.after->tee_shot = option("5-wood", down_the_middle, 4.5, 0.0);
+  CHECK(strategy_sentence(hole, Units::yards) == "5-wood down the middle, as before: 4.75 strokes become 4.50.");
   hole.after.reset();
-  CHECK(strategy_sentence(hole) == "5-wood down the middle: 4.75 strokes.");
+  CHECK(strategy_sentence(hole, Units::yards) == "5-wood down the middle: 4.75 strokes.");
 }
 
 TEST_CASE("text of a strategy: the advice, then the tables") {
@@ -102,7 +109,7 @@ TEST_CASE("JSON of a strategy") {
   CHECK(hole["before"]["strokes"] == 4.75);
   CHECK(hole["after"]["tee_shot"]["club"] == "driver");
   CHECK(hole["before"]["alternatives"][0]["costs"] == 0.125);
-  CHECK(hole["before"]["alternatives"][0]["aim"]["right_yd"] == -12.0);
+  CHECK(hole["before"]["alternatives"][0]["aim"]["right_yd"] == -15.0);
   CHECK(hole["before"]["next_shot"][0]["third"].is_null());
   CHECK(hole["before"]["next_shot"][1]["third"] == "short");
   CHECK(hole["hazards"][0]["probability"] == Json{{"before", 0.125}, {"after", 0.25}});
@@ -124,7 +131,7 @@ TEST_CASE("CSV of a strategy has a row for each hole and option") {
   for (std::string line; std::getline(stream, line);) lines.push_back(line);
   REQUIRE(lines.size() == 5);
   CHECK(lines[0] == "hole,par,length_yd,when,option,club,aim,aim_right_yd,carry_yd,strokes,costs,course,tee,player\r");
-  CHECK(lines[1] == "7,4,380,before,0,5-wood,down the middle,-12,200,4.75,0,Heron Ferry Municipal,middle,weekend 16\r");
+  CHECK(lines[1] == "7,4,380,before,0,5-wood,down the middle,0,200,4.75,0,Heron Ferry Municipal,middle,weekend 16\r");
   CHECK(lines[4].rfind("7,4,380,after,1,driver,", 0) == 0);
 }
 

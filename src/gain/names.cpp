@@ -1,0 +1,25 @@
+#include "yardworth/gain.hpp"
+#include "yardworth/strategy.hpp"
+
+// What the enumerations of requests and results are called, in options, in JSON and CSV and in words.
+
+namespace yardworth {
+
+std::string_view name(Method method) { return method == Method::table ? "table" : "play"; }
+
+std::string_view name(PolicyChoice policy) {
+  return policy == PolicyChoice::habit ? "habit" : policy == PolicyChoice::best ? "best" : "both";
+}
+
+std::string_view name(HazardSide side) {
+  constexpr std::string_view names[] = {"left", "right", "across", "in the middle", "behind the green"};
+  return names[static_cast<std::size_t>(side)];
+}
+
+std::string_view name(Finish finish) {
+  constexpr std::string_view names[] = {"green", "fairway",      "rough",        "bunker",
+                                        "trees", "penalty area", "out of bounds"};
+  return names[static_cast<std::size_t>(finish)];
+}
+
+}  // namespace yardworth
