@@ -7,7 +7,7 @@
 
 #include "core/file_output.hpp"
 #include "input/derived_table.hpp"
-#include "strategy/policy.hpp"
+#include "yardworth/errors.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
 

@@ -9,6 +9,7 @@
 #include "core/parallel.hpp"
 #include "derive/reference_hole.hpp"
 #include "shot/short_game.hpp"
+#include "strategy/habit.hpp"
 #include "strategy/policy_iteration.hpp"
 #include "strategy/strikes.hpp"
 

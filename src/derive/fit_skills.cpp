@@ -16,7 +16,7 @@
 #include "player/skill.hpp"
 #include "shot/putting.hpp"
 #include "shot/short_game.hpp"
-#include "strategy/policy.hpp"
+#include "yardworth/errors.hpp"
 
 namespace yardworth {
 

@@ -11,6 +11,8 @@
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/tee_shot.hpp"
+#include "strategy/follow.hpp"
+#include "strategy/habit.hpp"
 
 namespace yardworth {
 

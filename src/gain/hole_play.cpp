@@ -9,6 +9,9 @@
 
 #include "gain/policies.hpp"
 #include "gain/tee_view.hpp"
+#include "strategy/habit.hpp"
+#include "strategy/shot_at_hole.hpp"
+#include "strategy/state_values.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {

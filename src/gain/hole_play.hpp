@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "strategy/policy.hpp"
+#include "strategy/policy_evaluation.hpp"
 #include "yardworth/gain.hpp"
 
 namespace yardworth {

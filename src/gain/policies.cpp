@@ -9,6 +9,9 @@
 #include <utility>
 
 #include "gain/hole_play.hpp"
+#include "strategy/follow.hpp"
+#include "strategy/habit.hpp"
+#include "strategy/needed_carry.hpp"
 
 namespace yardworth {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "strategy/policy.hpp"
+#include "strategy/hole_model.hpp"
 #include "yardworth/player.hpp"
 #include "yardworth/tee_view.hpp"
 

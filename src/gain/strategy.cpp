@@ -14,7 +14,10 @@
 #include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
 #include "strategy/dot.hpp"
+#include "strategy/habit.hpp"
+#include "strategy/outcome_samples.hpp"
 #include "strategy/policy_iteration.hpp"
+#include "strategy/state_values.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "strategy/policy.hpp"
+#include "strategy/policy_evaluation.hpp"
 
 namespace yardworth {
 

@@ -1,8 +1,8 @@
+#include "strategy/needed_carry.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
-
-#include "strategy/policy.hpp"
 
 namespace yardworth {
 

@@ -2,23 +2,23 @@
 
 #include <cstdint>
 
-#include "strategy/policy.hpp"
+#include "strategy/policy_evaluation.hpp"
 
 namespace yardworth {
 
 // How the best policy is looked for.
 struct PolicyIterationOptions {
-  // Swings are first looked at on a few nodes of the lattice; those that come out more than this many strokes behind
-  // the best are not struck as closely as their state deserves (HoleModel::stride_for).
+  // Swings are first weighed on a few nodes of the lattice; those that come out more than this many strokes behind the
+  // best are not struck as closely as their state deserves (HoleModel::stride_for).
   double screen_margin = 0.05;
-  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are looked at again.
+  // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are struck closely.
   int fine_aims = 2;
-  // States that fewer balls than this over Discretisation::sampling_density come to, of one struck from the tee, are
-  // left as the start plays them. 0: all are looked at, at every node.
+  // States with fewer expected visits than this over Discretisation::sampling_density, of one ball from the tee, are
+  // left as the start plays them. 0: all are improved, at every node.
   double least_visits = 1.25e-3;
   // In the far tails of the strikes from a state strike one node in three (strikes.hpp).
   bool thin_tails = true;
-  // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a look.
+  // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a strike.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
   // allows 2e-7 at most.
@@ -42,7 +42,7 @@ struct BestPolicy {
 // Policy iteration, each sweep nearest states first with the values just found and then an exact evaluation, from a
 // policy and its value; an action is only ever left for a better one, so that the result is never worse than the start.
 // States that no policy met on the way reaches are not solved: their value is guessed from the baseline, in their
-// favour. Throws CannotFinish like evaluate_plan.
+// favour. Throws CannotFinish like evaluate_policy.
 BestPolicy find_best_policy(const HoleModel& model, const ActionOf& start, const PolicyEvaluation& warm_start,
                             const PolicyIterationOptions& options = {});
 
@@ -50,17 +50,5 @@ BestPolicy find_best_policy(const HoleModel& model, const ActionOf& start, const
 // beats the policy's own by one step (the largest Bellman residual).
 double largest_bellman_residual(const HoleModel& model, const BestPolicy& best,
                                 const PolicyIterationOptions& options = {});
-
-// Every swing that may be played from a place, at its reference direction, with the range of aims to search.
-struct Candidate {
-  Action action;
-  int first_aim = 0;
-  int last_aim = 0;
-};
-std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd);
-
-// Expected strokes of one candidate at every aim, given values of states.
-std::vector<double> aim_values(const HoleModel& model, StateId state, const Candidate& candidate,
-                               const std::vector<double>& value);
 
 }  // namespace yardworth

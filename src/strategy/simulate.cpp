@@ -1,5 +1,6 @@
 #include "strategy/simulate.hpp"
 
+#include "strategy/habit.hpp"
 #include <cmath>
 
 namespace yardworth {

@@ -5,6 +5,7 @@
 
 #include "course/set_up.hpp"
 #include "input/derived_table.hpp"
+#include "strategy/needed_carry.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "yardworth/gain.hpp"

@@ -5,6 +5,7 @@
 
 #include "gain/policies.hpp"
 #include "input/derived_table.hpp"
+#include "strategy/follow.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/random_player.hpp"

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "input/derived_table.hpp"
+#include "strategy/candidates.hpp"
 #include "support/every_state.hpp"
 #include "support/sanitized.hpp"
 #include "support/small_holes.hpp"

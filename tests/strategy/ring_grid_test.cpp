@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "strategy/policy.hpp"
+#include "strategy/habit.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
 

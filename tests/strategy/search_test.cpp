@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "strategy/outcome_samples.hpp"
 #include "strategy/strikes.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <vector>
 
+#include "strategy/candidates.hpp"
 #include "strategy/strikes.hpp"
 #include "support/prepared_hole.hpp"
 

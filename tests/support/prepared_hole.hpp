@@ -1,5 +1,6 @@
 #pragma once
 
+#include "strategy/habit.hpp"
 #include "strategy/policy_iteration.hpp"
 
 namespace yardworth::test {

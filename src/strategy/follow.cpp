@@ -1,0 +1,123 @@
+#include "strategy/follow.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "strategy/shot_at_hole.hpp"
+#include "strategy/state_values.hpp"
+#include "strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// Where among the swings a club of the bag is, if it is.
+std::optional<std::size_t> index_of_club(const std::vector<Swing>& swings, std::size_t club) {
+  const auto found = std::find_if(swings.begin(), swings.end(), [&](const Swing& swing) { return swing.club == club; });
+  if (found == swings.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - swings.begin());
+}
+
+// The probability that an action ends in a penalty, sand or trees.
+double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
+  double trouble = 0.0;
+  for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
+    if (finds_trouble(rest)) trouble += weight;
+  });
+  return trouble;
+}
+
+}  // namespace
+
+Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
+  const std::vector<Swing>& now = model.swings(lie);
+  const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];
+  if (const auto same = std::find(now.begin(), now.end(), full); same != now.end()) {
+    Action kept = action;
+    kept.swing = static_cast<int>(same - now.begin());
+    return kept;
+  }
+  const Swing was = played_down(full, action.carry_yd);
+  const double heading = HoleModel::heading_of(was, action);
+  const double off_reference = heading - reference_heading(planned, from, was);
+  const double distance = distance_yd(from, model.pin());
+  const double green = roll_on_green(model);
+  // A full swing that came nearly to the hole was chosen by the distance left, and the next club is too.
+  if (std::abs(was.total_yd(green) - distance) < nearly_at_hole * distance) {
+    if (auto shot = action_to_hole(model, lie, from)) {
+      shot->reference_heading_rad += off_reference;
+      return *shot;
+    }
+  }
+  if (action.swing == 0 && action.carry_yd >= full.carry_yd) {
+    const std::size_t index = index_of_club(now, was.club).value_or(0);
+    const double to_hole = now[index].carry_for(distance, green);
+    const Swing swing = played_down(now[index], to_hole);
+    return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
+  }
+  const auto index = fitting_swing(now, [&](const Swing&) { return action.carry_yd; });
+  if (!index) return {0, now.front().carry_yd, heading, 0};
+  return {*index, action.carry_yd, heading, 0};
+}
+
+std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action) {
+  const Swing was = planned.swing_of(lie, action);
+  const auto index = index_of_club(model.swings(lie), was.club);
+  if (!index) return std::nullopt;
+  const Swing& full = model.swings(lie)[*index];
+  const double green = roll_on_green(model);
+  const double carry = full.carry_for(was.total_yd(green), green);
+  if (carry > full.carry_yd) return std::nullopt;
+  return Action{static_cast<int>(*index), carry, HoleModel::heading_of(was, action), 0};
+}
+
+Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
+  // What is lost in rounding, in yards and as a share.
+  constexpr double little = 1e-6;
+  const Swing fits = model.swing_of(lie, now);
+  Swing stays = model.swing_of(lie, earlier);
+  const double green = roll_on_green(model);
+  const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < little;
+  if (fits.club == stays.club) {
+    const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
+    return same_total ? Difference::none : to_short_game ? Difference::other : Difference::further;
+  }
+  stays.carry_sd_share *= 1.0 + little;
+  stays.direction_scale_rad *= 1.0 + little;
+  stays.roll_share *= 1.0 + little;
+  return same_total && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
+}
+
+PolicyEvaluation evaluate_followed(const HoleModel& model, const ActionOf& followed, const EvaluatedPolicy& before,
+                                   const EvaluatedPolicy& row_source) {
+  ReusedRows rows(model, row_source);
+  std::vector<double> value;  // filled when it is first asked for
+  const auto costs_less = [&](const Row& a, const Row& b) {
+    if (value.empty()) value = filled_values(before.model, before.policy.value);
+    return action_value(*a, value) < action_value(*b, value);
+  };
+  const auto finds_more_trouble = [&](StateId state, const Action& now, const Action& earlier, int stride) {
+    return trouble_of(model, state, now, stride) > trouble_of(model, state, earlier, stride);
+  };
+  return evaluate_from_tee(model, [&](StateId state, int stride) {
+    const Action now = followed(state);
+    Row row = rows.row(state, now, stride);
+    const Action& played = before.policy.policy[static_cast<std::size_t>(state)];
+    if (played.swing < 0) return std::pair{now, row};
+    const Lie lie = model.lie_of(state);
+    const auto earlier = same_shot(model, before.model, lie, played);
+    if (!earlier) return std::pair{now, row};
+    const Difference difference = difference_of(model, lie, model.place_of(state), now, *earlier);
+    // What goes further from a place that hardly a ball comes to is not worth another look.
+    const bool seldom = difference == Difference::further && stride == largest_lattice_stride;
+    if (difference == Difference::none || seldom) return std::pair{now, row};
+    Row stays = rows.row(state, *earlier, stride);
+    if (!costs_less(stays, row)) return std::pair{now, row};
+    if (difference == Difference::further && finds_more_trouble(state, now, *earlier, stride)) {
+      return std::pair{now, row};
+    }
+    return std::pair{*earlier, stays};
+  });
+}
+
+}  // namespace yardworth

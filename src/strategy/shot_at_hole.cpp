@@ -1,0 +1,42 @@
+#include "strategy/shot_at_hole.hpp"
+
+namespace yardworth {
+
+double roll_on_green(const HoleModel& model) { return roll_factor(Ground::green, model.map().firmness()); }
+
+double roll_on_fairway(const HoleModel& model) { return roll_factor(Ground::fairway, model.map().firmness()); }
+
+double reference_heading(const HoleModel& model, Point from, const Swing& swing) {
+  // A swing played to the hole reaches it to the last digit but not always beyond.
+  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin()) - 1e-6) {
+    return heading_rad(from, model.pin());
+  }
+  return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
+}
+
+std::optional<int> fitting_swing(const std::vector<Swing>& swings,
+                                 const std::function<double(const Swing&)>& needed_carry) {
+  std::optional<int> best;
+  Swing best_swing;
+  for (std::size_t i = swings.size(); i-- > 0;) {
+    const double carry = needed_carry(swings[i]);
+    if (swings[i].carry_yd < carry) continue;
+    const Swing swing = played_down(swings[i], carry);
+    if (best && !spreads_no_more(swing, best_swing)) continue;
+    best = static_cast<int>(i);
+    best_swing = swing;
+  }
+  return best;
+}
+
+std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from) {
+  const double distance = distance_yd(from, model.pin());
+  const double green = roll_on_green(model);
+  const std::vector<Swing>& swings = model.swings(lie);
+  const auto index = fitting_swing(swings, [&](const Swing& swing) { return swing.carry_for(distance, green); });
+  if (!index) return std::nullopt;
+  const Swing& swing = swings[static_cast<std::size_t>(*index)];
+  return Action{*index, swing.carry_for(distance, green), heading_rad(from, model.pin()), 0};
+}
+
+}  // namespace yardworth

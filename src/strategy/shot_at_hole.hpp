@@ -1,0 +1,30 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// Roll of a shot that comes down on the green, or on the fairway, as times that on a fairway of normal firmness.
+double roll_on_green(const HoleModel& model);
+double roll_on_fairway(const HoleModel& model);
+
+// Where aims are reckoned from: the hole for a swing that reaches it, otherwise the middle of the line of play at the
+// swing's distance.
+double reference_heading(const HoleModel& model, Point from, const Swing& swing);
+
+// Index of the shortest swing that has the carry it needs, or of a longer one that, played down to its own, spreads no
+// more in any respect. None where no swing has it.
+std::optional<int> fitting_swing(const std::vector<Swing>& swings,
+                                 const std::function<double(const Swing&)>& needed_carry);
+
+// The swing played to the hole by the shortest club that reaches it, if any does.
+std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
+
+// A full swing whose total comes this near to the hole, as a share of the distance left, is one at the hole.
+inline constexpr double nearly_at_hole = 0.12;
+
+}  // namespace yardworth

@@ -1,0 +1,55 @@
+#include "strategy/transition.hpp"
+
+#include <limits>
+
+#include "strategy/strikes.hpp"
+
+namespace yardworth {
+
+TransitionBuilder::TransitionBuilder(const HoleModel& model, bool equal_weight)
+    : model_(&model), equal_weight_(equal_weight), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
+
+void TransitionBuilder::begin(int stride) {
+  row_.stride = stride;
+  row_.cost = 1.0;
+  row_.replay = 0.0;
+  row_.to.clear();
+  touched_.clear();
+}
+
+void TransitionBuilder::add(const Continuation& continuation, double weight) {
+  row_.cost += weight * continuation.cost;
+  if (continuation.kind == Continuation::Kind::replay) row_.replay += weight;
+  if (continuation.kind != Continuation::Kind::between_states) return;
+  const std::array<double, 4> shares = continuation.weights();
+  for (std::size_t i = 0; i < 4; ++i) {
+    if (shares[i] * weight <= 0.0) continue;
+    double& sum = weight_[continuation.state[i]];
+    if (sum == 0.0) touched_.push_back(static_cast<StateId>(continuation.state[i]));
+    sum += weight * shares[i];
+  }
+}
+
+Row TransitionBuilder::finish() {
+  for (const StateId to : touched_) {
+    row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
+    weight_[static_cast<std::size_t>(to)] = 0.0;
+  }
+  return std::make_shared<const Transition>(row_);
+}
+
+Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
+  begin(stride);
+  for_each_strike(*model_, state, action, stride, equal_weight_,
+                  [this](const Rest& rest, double weight) { add(model_->continuation(rest), weight); });
+  return finish();
+}
+
+double action_value(const Transition& row, const std::vector<double>& value) {
+  double sum = row.cost;
+  for (const auto& [state, weight] : row.to) sum += weight * value[static_cast<std::size_t>(state)];
+  const double leaves = 1.0 - row.replay;
+  return leaves > 1e-12 ? sum / leaves : std::numeric_limits<double>::infinity();
+}
+
+}  // namespace yardworth

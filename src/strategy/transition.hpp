@@ -1,0 +1,45 @@
+#pragma once
+
+#include <memory>
+#include <utility>
+#include <vector>
+
+#include "strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// One row of the transition matrix: from a state under an action.
+struct Transition {
+  double cost = 1.0;    // the stroke, penalties, and what ends in the short game or on the green
+  double replay = 0.0;  // probability that the same shot is played again
+  std::vector<std::pair<StateId, double>> to;
+  int stride = 1;  // of the nodes that it was summed over (HoleModel::stride_for)
+};
+// Policies that play the same from a state share its row: rows are most of what a policy keeps in memory.
+using Row = std::shared_ptr<const Transition>;
+
+// Sums the outcomes of an action over the strike lattices.
+class TransitionBuilder {
+ public:
+  // Over equal-weight strikes or not: as the model says, unless told.
+  explicit TransitionBuilder(const HoleModel& model) : TransitionBuilder(model, model.has_equal_weight_rows()) {}
+  TransitionBuilder(const HoleModel& model, bool equal_weight);
+  // The row of an action, over every stride-th node.
+  Row build(StateId state, const Action& action, int stride = 1);
+  // The same from outcomes already known: begin, add each with its weight (they sum to 1), finish.
+  void begin(int stride);
+  void add(const Continuation& continuation, double weight);
+  Row finish();
+
+ private:
+  const HoleModel* model_;
+  bool equal_weight_;
+  Transition row_;
+  std::vector<double> weight_;    // by state; zero between uses
+  std::vector<StateId> touched_;  // states with a weight
+};
+
+// Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
+double action_value(const Transition& row, const std::vector<double>& value);
+
+}  // namespace yardworth
