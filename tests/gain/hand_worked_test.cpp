@@ -6,6 +6,7 @@
 #include "baseline/published.hpp"
 #include "gain/hole_play.hpp"
 #include "gain/tee_shot.hpp"
+#include "strategy/habit.hpp"
 
 namespace yardworth {
 namespace {

@@ -10,6 +10,7 @@
 #include "baseline/published.hpp"
 #include "course/set_up.hpp"
 #include "shot/short_game.hpp"
+#include "strategy/habit.hpp"
 #include "strategy/simulate.hpp"
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
