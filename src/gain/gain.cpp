@@ -10,6 +10,7 @@
 #include "gain/hole_play.hpp"
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"
+#include "gain/strokes_variance.hpp"
 #include "gain/tee_shot.hpp"
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
@@ -69,8 +70,9 @@ void describe_plays(const Setting& setting, const HoleModels& models, const Poli
     if (setting.request.spread_of_score) gain.strokes_variance = strokes_variance(models.before, before);
     return;
   }
-  gain.play_before = describe_play(models.before, setting.golfers.before, before, from_before, gain.par);
-  gain.play_after = describe_play(models.after, setting.golfers.all_longer, after, from_after, gain.par);
+  PlayWorkspace workspace;
+  gain.play_before = describe_play(models.before, setting.golfers.before, before, from_before, gain.par, workspace);
+  gain.play_after = describe_play(models.after, setting.golfers.all_longer, after, from_after, gain.par, workspace);
   gain.strokes_variance = gain.play_before->strokes_variance;
 }
 

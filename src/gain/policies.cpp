@@ -8,7 +8,6 @@
 #include <stdexcept>
 #include <utility>
 
-#include "gain/hole_play.hpp"
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/needed_carry.hpp"

@@ -5,7 +5,6 @@
 #include <string>
 #include <vector>
 
-#include "gain/hole_play.hpp"
 #include "strategy/policy_iteration.hpp"
 #include "yardworth/course.hpp"
 #include "yardworth/gain.hpp"

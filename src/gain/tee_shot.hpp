@@ -3,7 +3,6 @@
 #include <string>
 #include <vector>
 
-#include "gain/hole_play.hpp"
 #include "strategy/policy.hpp"
 #include "yardworth/gain.hpp"
 

@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "strategy/expected_visits.hpp"
 #include "strategy/strikes.hpp"
 #include "yardworth/diagnostics.hpp"
 
@@ -62,41 +63,23 @@ void for_each_outcome(const HoleModel& model, StateId state, const Action& actio
   });
 }
 
-// Expected visits of each state a hole: what is on its way is sent on until next to nothing is left.
-std::vector<double> expected_visits(const HoleModel& model, const Policy& policy) {
-  constexpr double nothing = 1e-9;
-  constexpr int most_strokes = 500;
-  const auto states = static_cast<std::size_t>(model.state_count());
-  std::vector<Row> rows(states);
+// Expected visits by rows struck at every node.
+Visits visits_at_every_node(const HoleModel& model, const Policy& policy) {
+  std::vector<Row> rows(policy.size());
   TransitionBuilder builder(model);
-  std::vector<double> visits(states, 0.0);
-  std::vector<double> here(states, 0.0);
-  here[static_cast<std::size_t>(model.tee_state())] = 1.0;
-  double left = 1.0;
-  for (int stroke = 0; stroke < most_strokes && left > nothing; ++stroke) {
-    std::vector<double> next(states, 0.0);
-    left = 0.0;
-    for (std::size_t state = 0; state < states; ++state) {
-      if (here[state] <= 0.0) continue;
-      visits[state] += here[state];
-      if (!rows[state]) rows[state] = builder.build(static_cast<StateId>(state), policy[state]);
-      next[state] += here[state] * rows[state]->replay;
-      left += here[state] * rows[state]->replay;
-      for (const auto& [to, probability] : rows[state]->to) {
-        next[static_cast<std::size_t>(to)] += here[state] * probability;
-        left += here[state] * probability;
-      }
-    }
-    here = std::move(next);
-  }
-  return visits;
+  const auto row_at = [&](StateId state) -> const Transition& {
+    Row& row = rows[static_cast<std::size_t>(state)];
+    if (!row) row = builder.build(state, policy[static_cast<std::size_t>(state)]);
+    return *row;
+  };
+  return expected_visits(model, row_at, {1e-9, 500});
 }
 
 Drawing draw(const HoleModel& model, const Player& player, const PolicyEvaluation& planned, double step_yd) {
   // So rarely that it would be nothing of any node.
   constexpr double never = 1e-6;
   Drawing drawing;
-  const std::vector<double> visits = expected_visits(model, planned.policy);
+  const Visits visits = visits_at_every_node(model, planned.policy);
   for (StateId state = 0; state < model.state_count(); ++state) {
     const auto index = static_cast<std::size_t>(state);
     if (visits[index] < never) continue;

@@ -7,6 +7,7 @@
 
 #include "strategy/bounds.hpp"
 #include "strategy/dependencies.hpp"
+#include "strategy/expected_visits.hpp"
 #include "strategy/outcome_samples.hpp"
 #include "strategy/state_values.hpp"
 
@@ -117,15 +118,13 @@ class PolicyIteration {
   }
 
   // A state that is hardly ever come to is left as the start plays it, and one that seldom is is struck coarsely;
-  // whether some state is to be improved that was not, or struck more closely than before. Visits are told by passing
-  // balls on, furthest states first: exact but for balls that go backwards.
+  // whether some state is to be improved that was not, or struck more closely than before.
   bool choose_strides() {
     bool chosen = false;
     std::vector<StateId> furthest_first = states_;
     std::stable_sort(furthest_first.begin(), furthest_first.end(),
                      [this](StateId a, StateId b) { return values_[a] > values_[b]; });
-    std::vector<double> visits(records_.size(), 0.0);
-    visits[static_cast<std::size_t>(model_->tee_state())] = 1.0;
+    Visits visits = one_on_tee(*model_);
     for (const StateId state : furthest_first) {
       const double visits_here = visits[static_cast<std::size_t>(state)];
       if (const int wanted = wanted_stride(state, visits_here);
@@ -133,10 +132,8 @@ class PolicyIteration {
         stride(state) = wanted;
         chosen = true;
       }
-      const Transition& on = *row(state);
-      for (const auto& [to, share] : on.to) {
-        visits[static_cast<std::size_t>(to)] += visits_here * share / (1.0 - on.replay);
-      }
+      pass_on_walking(*row(state), visits_here, Replays::played,
+                      [&](StateId to, double more) { visits[static_cast<std::size_t>(to)] += more; });
     }
     return chosen;
   }

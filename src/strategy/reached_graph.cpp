@@ -5,6 +5,8 @@
 #include <boost/graph/strong_components.hpp>
 #include <queue>
 
+#include "strategy/expected_visits.hpp"
+
 namespace yardworth {
 
 namespace {
@@ -44,18 +46,22 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     } else {
       row = row_of(state, here);
     }
-    for (const auto& [to, share] : row->to) meet(to, here * share);
+    pass_on_walking(*row, here, Replays::left_out, meet);
     reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
   }
   return reached;
 }
 
 std::vector<Component> strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace) {
+  std::size_t edge_count = 0;
+  for (const Row& row : reached.rows) edge_count += row->to.size();
   auto& edges = workspace.edges;
-  edges.clear();
+  edges.resize(edge_count);
+  auto edge = edges.begin();
   for (std::size_t i = 0; i < reached.rows.size(); ++i) {
-    for (const auto& edge : reached.rows[i]->to) {
-      edges.emplace_back(i, reached.index_of[static_cast<std::size_t>(edge.first)]);
+    for (const auto& [to, share] : reached.rows[i]->to) {
+      *edge++ = {static_cast<std::uint32_t>(i),
+                 static_cast<std::uint32_t>(reached.index_of[static_cast<std::size_t>(to)])};
     }
   }
   const auto vertices = static_cast<std::uint32_t>(reached.rows.size());

@@ -4,9 +4,9 @@
 #include <vector>
 
 #include "baseline/published.hpp"
-#include "gain/hole_play.hpp"
 #include "gain/tee_shot.hpp"
 #include "strategy/habit.hpp"
+#include "strategy/policy_evaluation.hpp"
 
 namespace yardworth {
 namespace {

@@ -9,7 +9,9 @@
 
 #include "baseline/published.hpp"
 #include "course/set_up.hpp"
+#include "gain/strokes_variance.hpp"
 #include "shot/short_game.hpp"
+#include "strategy/expected_visits.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/simulate.hpp"
 #include "support/courses.hpp"
@@ -62,7 +64,8 @@ Played play_once(const HoleModel& model, const Player& player, int par, RandomEn
 
 HolePlay described(const HoleModel& model, const Player& player, int par) {
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };
-  return describe_play(model, player, test::habit_value(model), habit, par);
+  PlayWorkspace workspace;
+  return describe_play(model, player, test::habit_value(model), habit, par, workspace);
 }
 
 Player sharp_golfer(double carry_yd) {
@@ -258,7 +261,7 @@ TEST_CASE("visits count what is played again") {
   const test::Mesh mesh(coarse);
   const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
   const PolicyEvaluation planned = test::habit_value(here.model);
-  const std::vector<double> visits = expected_visits(here.model, planned);
+  const Visits visits = expected_visits(here.model, planned.rows);
   CHECK(std::accumulate(visits.begin(), visits.end(), 0.0) == doctest::Approx(1.0 / (1.0 - 0.1527960937)));
 }
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "gain/hole_play.hpp"
+#include "gain/strokes_variance.hpp"
 #include "support/scenario.hpp"
 
 namespace yardworth {
