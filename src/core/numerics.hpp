@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <limits>
 
 namespace yardworth::numerics {
@@ -92,5 +93,151 @@ inline constexpr double search_sampling_density = 0.65;
 inline constexpr double held_out_density_divisor = 1.3;
 // The sampling density at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
+
+// ---- Policy iteration
+
+// Swings are first looked at on a few nodes of the lattice, every so many times the stride that their state deserves;
+// those that come out more than the margin behind the best are not struck as closely. Where all strikes count a screen
+// of a sixth of them errs by more than the margin.
+inline constexpr int screen_stride = 3;
+inline constexpr double screen_margin = 0.05;
+// Of the aims of a swing those within this share of the margin of the best, and this many beside them, are looked at
+// again.
+inline constexpr double narrow_share = 0.5;
+inline constexpr int fine_aims = 2;
+// States that fewer balls come to are left as the policy begun with plays them.
+inline constexpr double least_visits = 1.25e-3;
+// A state is not tried again while nothing it may lead to has moved by more than this. A complete search, whose Bellman
+// residual is asserted to be under 1e-6, allows less.
+inline constexpr double search_tolerance = 1e-4;
+inline constexpr double complete_tolerance = 2e-7;
+// Sweeps alone may come slowly nearer where the same ground is played over again and again; after this many the policy
+// so far is evaluated exactly, which is as good for going on. A handful of evaluations is the rule: where rounding
+// makes the search go round among policies of the same worth it ends after so many.
+inline constexpr int sweeps_before_evaluation = 30;
+inline constexpr int most_evaluations = 200;
+// Strokes that an unconsidered state is guessed better than its like, so that a policy which looks good because of it
+// is tried, and the state then considered.
+inline constexpr double optimism = 0.05;
+// Nodes of the bound on what a swing can be worth: it only orders the options and saves looks, and no look at a swing
+// is saved that comes within what so few nodes miss.
+inline constexpr int bound_nodes = 8;
+// A shot that is replayed all but this often costs ten thousand strokes: it need not be watched for becoming the best,
+// and rounding would look like movement through it.
+inline constexpr double hardly_leaves = 1e-4;
+
+// ---- Evaluation
+
+// A shot that is replayed, or a state that comes back to itself, all but this often is never left: what is nearer to
+// certain than that is rounding.
+inline constexpr double never_leaves = 1e-9;
+inline constexpr double row_never_leaves = 1e-12;
+// States that fewer balls come to are worth the baseline: one ball in 200 comes to any of them, and with a tenth of a
+// stroke of error in each that changes nothing that is shown.
+inline constexpr double evaluated_visits = 5e-5;
+// Sweeps over a strong component until none of its values moves by more than the share of the largest; what they do not
+// solve in so many is factorised. A component that nothing leaves shows as more strokes than the last.
+inline constexpr int component_sweeps = 60;
+inline constexpr double component_accuracy = 1e-12;
+inline constexpr double most_strokes_of_state = 1e6;
+
+// ---- Policies taken to another place or another bag
+
+// A full swing whose total comes this near to the hole, as a share of the distance left, is one at the hole.
+inline constexpr double nearly_at_hole = 0.12;
+// What is lost in rounding: a swing played to a distance comes to it to the last digit but not always beyond.
+inline constexpr double rounding_yd = 1e-6;
+inline constexpr double rounding_share = 1e-6;
+
+// ---- What carry a hole needs
+
+// Cells of the raster on which gaps in the playable ground are measured, how far it goes beyond the line of play, and
+// the steps along the line that its extent is found by. It only fills in a message.
+inline constexpr double carry_cell_yd = 3.0;
+inline constexpr double carry_margin_yd = 60.0;
+inline constexpr double carry_line_step_yd = 5.0;
+
+// ---- How a hole is played
+
+// Balls that come to a state less often are left out of how a hole is played: a hundred such states change no
+// probability by more than a hundredth, most of them by nothing. Coarser than evaluated_visits, since what is told of
+// play is told in whole per cent.
+inline constexpr double described_visits = 1e-4;
+// Balls that come to a state less often are passed on by its row instead of being struck for their approach.
+inline constexpr double approach_visits = 1e-3;
+// Balls are followed from stroke to stroke until fewer than this are left, or for so many strokes.
+inline constexpr double visits_left = 1e-9;
+inline constexpr double approach_visits_left = 1e-6;
+inline constexpr int most_strokes_followed = 200;
+// The chance of the green from inside the short game is struck at distances so far apart.
+inline constexpr double green_step_yd = 5.0;
+// The same when the graph of a policy is drawn, where also edges of less than the second are left out.
+inline constexpr double drawn_visits_left = 1e-9;
+inline constexpr int most_strokes_drawn = 500;
+inline constexpr double drawn_visits = 1e-6;
+// A hole played by chance ends after so many strokes: that it has no end is said by then.
+inline constexpr int most_strokes_simulated = 200;
+// Steps of a curve that come this near to its end, as a share of a step, are on it.
+inline constexpr double curve_rounding = 1e-9;
+
+// ---- Strikes and where they end
+
+// A rolling ball is watched at such steps near edges, and at the longer ones where nothing but fairway and rough is in
+// reach: an edge between those met a little late only changes the roll a little.
+inline constexpr double roll_step_yd = 2.0;
+inline constexpr double open_roll_step_yd = 4.0;
+// A ball with less roll left lies still.
+inline constexpr double least_roll_yd = 1e-6;
+// Where a ball last crossed into a penalty area is found to this, and a place to drop looked for at steps of the
+// second.
+inline constexpr double crossing_yd = 0.001;
+inline constexpr double drop_step_yd = 1.0;
+// A roll is walked at such steps to tell which area it comes into.
+inline constexpr double area_step_yd = 0.5;
+
+// ---- The short game and putts
+
+// Nodes of a stroke's length, of half its direction (the other half mirrors it), and of a poor stroke.
+inline constexpr int short_game_lengths = 40;
+inline constexpr int short_game_directions = 16;
+inline constexpr int short_game_poor = 16;
+inline constexpr int putt_lengths = 41;
+inline constexpr int putt_directions = 24;
+// Paces that a putt is tried at: how far past the hole it would roll.
+inline constexpr std::array<double, 7> putt_pasts_ft = {0.25, 0.5, 0.8, 1.2, 1.7, 2.3, 3.0};
+// Distances that putts are tabled at, feet: every half up to the first, every second up to the second, then tens.
+inline constexpr double near_putts_ft = 12.0;
+inline constexpr double middle_putts_ft = 40.0;
+inline constexpr double near_putt_step_ft = 0.5;
+inline constexpr double middle_putt_step_ft = 2.0;
+inline constexpr double far_putt_step_ft = 10.0;
+// Sweeps over either table until nothing moves by more than the last.
+inline constexpr int short_game_sweeps = 200;
+inline constexpr int putt_sweeps = 60;
+inline constexpr double table_accuracy = 1e-9;
+// Nearer than the first a putt is struck as from there; drawn by chance, nearer than the second it is holed.
+inline constexpr double shortest_putt_ft = 1e-3;
+inline constexpr double tap_in_ft = 0.05;
+// Strokes and putts drawn by chance end after so many.
+inline constexpr int most_short_strokes = 30;
+inline constexpr int most_putts = 12;
+
+// ---- The map of a hole
+
+// Cells of the raster. In one that an edge crosses, or two that meet, their sides decide; so it is exact at any size.
+inline constexpr double map_cell_yd = 2.0;
+// How far the raster goes beyond the line of play, wide enough for nearly every ball; beyond it the polygons are asked.
+inline constexpr double map_side_margin_yd = 130.0;
+inline constexpr double map_end_margin_yd = 90.0;
+// Steps along the line that the extent of the raster is found by.
+inline constexpr double map_line_step_yd = 10.0;
+// Clearance is told up to so many cells: it has to fit in a byte, and no roll is longer.
+inline constexpr int most_clearance_cells = 31;
+// An edge touches the cells within this share of a cell of it, so that rounding does no harm; one that rises by less
+// than the second lies along a row.
+inline constexpr double cell_rim = 0.01;
+inline constexpr double level_edge = 1e-9;
+// Corners of the polygon that a green is.
+inline constexpr int green_corners = 20;
 
 }  // namespace yardworth::numerics

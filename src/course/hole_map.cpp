@@ -4,16 +4,15 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "core/numerics.hpp"
 #include "course/set_up.hpp"
 
 namespace yardworth {
 
 namespace {
 
-// Wide enough for nearly every ball; beyond it the polygons are asked directly.
-constexpr double side_margin_yd = 130.0;
-constexpr double end_margin_yd = 90.0;
-constexpr int clearance_limit_cells = 31;
+using numerics::map_end_margin_yd;
+using numerics::map_side_margin_yd;
 
 Ground ground_of(HazardKind kind) {
   switch (kind) {
@@ -30,14 +29,14 @@ Ground ground_of(HazardKind kind) {
 }
 
 Polygon green_outline(const LineOfPlay& line, const GreenSize& green) {
-  constexpr int corners = 20;
+  using numerics::green_corners;
   // The last leg made longer, so that a dogleg close to the green does not bend the green itself.
   const Point middle = line.at(line.length_yd());
   const Point forward = along_heading(line.heading_at(line.length_yd()));
   const Point right = {forward.y, -forward.x};
   Polygon outline;
-  for (int i = 0; i < corners; ++i) {
-    const double angle = 2.0 * pi * i / corners;
+  for (int i = 0; i < green_corners; ++i) {
+    const double angle = 2.0 * pi * i / green_corners;
     outline.push_back(middle + (green.depth_yd / 2.0 * std::cos(angle)) * forward +
                       (green.width_yd / 2.0 * std::sin(angle)) * right);
   }
@@ -165,15 +164,15 @@ Ground HoleMap::ground_by_areas(Point p) const {
 void HoleMap::place_raster() {
   Point low{0.0, 0.0};
   Point high{0.0, 0.0};
-  for (double along = 0.0;; along += 10.0) {
+  for (double along = 0.0;; along += numerics::map_line_step_yd) {
     const Point p = line_.at(std::min(along, line_.length_yd()));
     low = {std::min(low.x, p.x), std::min(low.y, p.y)};
     high = {std::max(high.x, p.x), std::max(high.y, p.y)};
     if (along >= line_.length_yd()) break;
   }
-  origin_ = {std::floor(low.x - side_margin_yd), std::floor(low.y - end_margin_yd)};
-  columns_ = static_cast<std::size_t>(std::ceil((high.x + side_margin_yd - origin_.x) / cell_yd));
-  rows_ = static_cast<std::size_t>(std::ceil((high.y + end_margin_yd - origin_.y) / cell_yd));
+  origin_ = {std::floor(low.x - map_side_margin_yd), std::floor(low.y - map_end_margin_yd)};
+  columns_ = static_cast<std::size_t>(std::ceil((high.x + map_side_margin_yd - origin_.x) / cell_yd));
+  rows_ = static_cast<std::size_t>(std::ceil((high.y + map_end_margin_yd - origin_.y) / cell_yd));
   end_ = {static_cast<double>(columns_), static_cast<double>(rows_)};
   cells_.assign(columns_ * rows_, {{Ground::rough, 0, 0}, false, no_edge});
 }
@@ -205,9 +204,10 @@ void HoleMap::fill_raster() {
   }
 }
 
-// Every cell that an edge passes through or touches. Within a row the edge spans an interval of columns; a hundredth of
-// a cell more on each side keeps rounding harmless.
+// Every cell that an edge passes through or touches. Within a row the edge spans an interval of columns, and a little
+// more on each side that keeps rounding harmless.
 void HoleMap::mark_edges(std::size_t area) {
+  using numerics::cell_rim;
   const Polygon& polygon = areas_[area].polygon;
   const double rows = static_cast<double>(rows_);
   const double columns = static_cast<double>(columns_);
@@ -218,20 +218,20 @@ void HoleMap::mark_edges(std::size_t area) {
     const Point b = (1.0 / cell_yd) * (polygon[i] - origin_);
     const double low_y = std::min(a.y, b.y);
     const double high_y = std::max(a.y, b.y);
-    const double first_row = std::clamp(std::floor(low_y - 0.01), 0.0, rows);
-    const double end_row = std::clamp(std::floor(high_y + 0.01) + 1.0, 0.0, rows);
+    const double first_row = std::clamp(std::floor(low_y - cell_rim), 0.0, rows);
+    const double end_row = std::clamp(std::floor(high_y + cell_rim) + 1.0, 0.0, rows);
     for (double row = first_row; row < end_row; row += 1.0) {
       double x0 = a.x;
       double x1 = b.x;
-      if (high_y - low_y > 1e-9) {
+      if (high_y - low_y > numerics::level_edge) {
         const auto x_at = [&](double y) {
           return a.x + (std::clamp(y, low_y, high_y) - a.y) / (b.y - a.y) * (b.x - a.x);
         };
-        x0 = x_at(row - 0.01);
-        x1 = x_at(row + 1.01);
+        x0 = x_at(row - cell_rim);
+        x1 = x_at(row + (1.0 + cell_rim));
       }
-      const double first = std::clamp(std::floor(std::min(x0, x1) - 0.01), 0.0, columns);
-      const double end = std::clamp(std::floor(std::max(x0, x1) + 0.01) + 1.0, 0.0, columns);
+      const double first = std::clamp(std::floor(std::min(x0, x1) - cell_rim), 0.0, columns);
+      const double end = std::clamp(std::floor(std::max(x0, x1) + cell_rim) + 1.0, 0.0, columns);
       for (double column = first; column < end; column += 1.0) {
         mark_cell(static_cast<std::size_t>(row), static_cast<std::size_t>(column), area, edge);
       }
@@ -300,7 +300,7 @@ void HoleMap::measure_clearance(std::uint8_t GroundProbe::*clearance, bool troub
   for (std::size_t row = 1; row + 1 < rows_; ++row) {
     for (std::size_t i = row * columns_ + 1; i + 1 < (row + 1) * columns_; ++i) {
       if (has_edge(cells_[i])) continue;
-      cells[i] = static_cast<std::uint8_t>(std::min(clearance_limit_cells, nearest(i - columns_, i - 1) + 1));
+      cells[i] = static_cast<std::uint8_t>(std::min(numerics::most_clearance_cells, nearest(i - columns_, i - 1) + 1));
     }
   }
   for (std::size_t row = rows_ - 1; row-- > 1;) {

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "core/plane.hpp"
 #include "core/whole_part.hpp"
 #include "yardworth/course.hpp"
@@ -52,7 +53,7 @@ class HoleMap {
   Firmness firmness() const { return firmness_; }
 
  private:
-  static constexpr double cell_yd = 2.0;
+  static constexpr double cell_yd = numerics::map_cell_yd;
   static constexpr std::uint16_t no_edge = 65535;
   static constexpr std::uint16_t many_edges = 65534;
   struct Cell {

@@ -1,10 +1,12 @@
 #include "shot/area_found.hpp"
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
 
 namespace {
 
-constexpr double step_yd = 0.5;
+constexpr double step_yd = numerics::area_step_yd;
 
 bool is_penalised(Ground ground) { return ground == Ground::out_of_bounds || ground == Ground::penalty_area; }
 

@@ -3,20 +3,20 @@
 #include <algorithm>
 #include <boost/random/normal_distribution.hpp>
 #include <cmath>
+#include <limits>
 
+#include "core/numerics.hpp"
 #include "shot/strike.hpp"
 
 namespace yardworth {
 
 namespace {
 
-// How far past the hole a putt may be meant to roll, feet.
-constexpr std::array<double, 7> pasts_ft = {0.25, 0.5, 0.8, 1.2, 1.7, 2.3, 3.0};
+using numerics::putt_directions;
+using numerics::putt_lengths;
+using numerics::putt_pasts_ft;
 
 // Equally likely deviates, each in the middle of its share: of the cut normal.
-constexpr int length_nodes = 41;
-constexpr int direction_nodes = 24;
-
 template <int count>
 std::array<double, count> middle_deviates(double from, double to) {
   std::array<double, count> deviates{};
@@ -28,8 +28,8 @@ std::array<double, count> middle_deviates(double from, double to) {
 
 // Both sides of the line are alike: directions are taken to the right only.
 struct Nodes {
-  std::array<double, length_nodes> length = middle_deviates<length_nodes>(0.0, 1.0);
-  std::array<double, direction_nodes> direction = middle_deviates<direction_nodes>(0.5, 1.0);
+  std::array<double, putt_lengths> length = middle_deviates<putt_lengths>(0.0, 1.0);
+  std::array<double, putt_directions> direction = middle_deviates<putt_directions>(0.5, 1.0);
 };
 
 const Nodes& nodes() {
@@ -39,7 +39,11 @@ const Nodes& nodes() {
 
 std::vector<double> distances() {
   std::vector<double> all;
-  for (double feet = 0.5; feet < Putting::longest_ft; feet += feet < 12.0 ? 0.5 : feet < 40.0 ? 2.0 : 10.0) {
+  const auto step_at = [](double feet) {
+    if (feet < numerics::near_putts_ft) return numerics::near_putt_step_ft;
+    return feet < numerics::middle_putts_ft ? numerics::middle_putt_step_ft : numerics::far_putt_step_ft;
+  };
+  for (double feet = numerics::near_putt_step_ft; feet < Putting::longest_ft; feet += step_at(feet)) {
     all.push_back(feet);
   }
   all.push_back(Putting::longest_ft);
@@ -62,17 +66,16 @@ double capture_half_width_ft(double past_ft) {
 
 Putting::Putting(const PuttingSkill& skill) : skill_(skill), distance_ft_(distances()) {
   putts_.assign(distance_ft_.size(), 1.5);
-  past_ft_.assign(distance_ft_.size(), pasts_ft.front());
+  past_ft_.assign(distance_ft_.size(), putt_pasts_ft.front());
   // What is left is mostly shorter than what was there, so sweeps from near to far settle at once.
-  constexpr int most_sweeps = 60;
-  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
+  for (int sweep = 0; sweep < numerics::putt_sweeps; ++sweep) {
     double moved = 0.0;
     for (std::size_t i = 0; i < distance_ft_.size(); ++i) {
       const double before = putts_[i];
       improve(i);
       moved = std::max(moved, std::abs(putts_[i] - before));
     }
-    if (moved < 1e-9) break;
+    if (moved < numerics::table_accuracy) break;
   }
 }
 
@@ -96,15 +99,15 @@ Putting::Stroke Putting::stroke(double distance_ft, double past_ft) const {
       left += putts(std::hypot(rolled * std::cos(off) - distance_ft, rolled * std::sin(off)));
       ++missed;
     }
-    stroke.holed += holed / length_nodes;
-    stroke.left_putts += (1.0 - holed) * left / missed / length_nodes;
+    stroke.holed += holed / putt_lengths;
+    stroke.left_putts += (1.0 - holed) * left / missed / putt_lengths;
   }
   return stroke;
 }
 
 void Putting::improve(std::size_t index) {
-  double best = 1e9;
-  for (const double past : pasts_ft) {
+  double best = std::numeric_limits<double>::infinity();
+  for (const double past : putt_pasts_ft) {
     const double strokes = 1.0 + stroke(distance_ft_[index], past).left_putts;
     if (strokes >= best) continue;
     best = strokes;
@@ -122,16 +125,15 @@ double Putting::putts(double distance_ft) const {
 double Putting::past_at(double distance_ft) const { return interpolate(distance_ft_, past_ft_, distance_ft); }
 
 double Putting::one_putt(double distance_ft) const {
-  return stroke(std::max(distance_ft, 1e-3), past_at(distance_ft)).holed;
+  return stroke(std::max(distance_ft, numerics::shortest_putt_ft), past_at(distance_ft)).holed;
 }
 
 int Putting::draw_putts(double distance_ft, RandomEngine& engine) const {
-  constexpr int most_putts = 12;
-  constexpr double tap_in_ft = 0.05;
+  using numerics::most_putts;
   boost::random::normal_distribution<double> normal;
   double left = distance_ft;
   for (int putt = 1; putt < most_putts; ++putt) {
-    if (left < tap_in_ft) return putt;
+    if (left < numerics::tap_in_ft) return putt;
     const double rolled = (left + past_at(left)) * (1.0 + skill_.distance_sd_share * normal(engine));
     const double off = skill_.direction_sd_rad * normal(engine);
     const double past = rolled - left;

@@ -5,6 +5,7 @@
 #include <boost/random/uniform_01.hpp>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "shot/strike.hpp"
 
 namespace yardworth {
@@ -17,9 +18,9 @@ constexpr double short_high = 0.7;
 constexpr double past_low = 1.3;
 constexpr double past_high = 1.9;
 
-constexpr int nodes_along = 40;
-constexpr int nodes_beside = 16;
-constexpr int nodes_poor = 16;
+constexpr int nodes_along = numerics::short_game_lengths;
+constexpr int nodes_beside = numerics::short_game_directions;
+constexpr int nodes_poor = numerics::short_game_poor;
 
 std::size_t index_of(Lie lie) {
   switch (lie) {
@@ -70,8 +71,7 @@ const Deviates& deviates() {
 
 ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skill_(skill), putting_(&putting) {
   for (std::vector<double>& column : strokes_) column.assign(static_cast<std::size_t>(longest_yd) + 1, 3.0);
-  constexpr int most_sweeps = 200;
-  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
+  for (int sweep = 0; sweep < numerics::short_game_sweeps; ++sweep) {
     double moved = 0.0;
     for (std::size_t yard = 0; yard <= static_cast<std::size_t>(longest_yd); ++yard) {
       for (std::size_t lie = 0; lie < strokes_.size(); ++lie) {
@@ -81,7 +81,7 @@ ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skil
         value = now;
       }
     }
-    if (moved < 1e-9) break;
+    if (moved < numerics::table_accuracy) break;
   }
 }
 
@@ -128,11 +128,11 @@ double ShortGame::stroke(std::size_t lie, double distance_yd) const {
 }
 
 int ShortGame::draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const {
-  constexpr int most_strokes = 30;
+  using numerics::most_short_strokes;
   boost::random::uniform_01<double> uniform;
   boost::random::normal_distribution<double> normal;
   double left = distance_yd;
-  for (int strokes = 0; strokes < most_strokes; ++strokes) {
+  for (int strokes = 0; strokes < most_short_strokes; ++strokes) {
     if (lie == Lie::green) return strokes + putting_->draw_putts(left * feet_per_yard, engine);
     const Touch& touch = touch_of(skill_, index_of(lie));
     if (uniform(engine) < touch.poor_strike) {
@@ -156,7 +156,7 @@ int ShortGame::draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) c
           : place < fairway_beside_green + sand_beside_green ? Lie::bunker
                                                              : Lie::rough;
   }
-  return most_strokes;
+  return most_short_strokes;
 }
 
 }  // namespace yardworth
