@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/telling.hpp"
 #include "gain/tee_view.hpp"
 #include "strategy/strikes.hpp"
 
@@ -13,10 +14,8 @@ namespace yardworth {
 
 namespace {
 
-// A hazard is a reason for another club from this difference in the chance of finding it, and for another aim from the
-// smaller one.
-constexpr double reason_for_club = 0.03;
-constexpr double reason_for_aim = 0.01;
+using telling::reason_for_aim;
+using telling::reason_for_club;
 
 // A planned tee shot with what is told about it.
 struct Shot {
@@ -46,12 +45,10 @@ double moved_yd(const HoleMap& map, const Shot& kept, const Shot& after) {
 
 // From the tee along the flight, the far side of an area where the flight first crosses it.
 std::optional<double> far_side_yd(const HoleMap& map, const HazardView& hazard, Point tee, double heading) {
-  constexpr double step_yd = 0.5;
-  constexpr double farthest_yd = 400.0;
   const Polygon& area = area_of(map, hazard);
   const Point direction = along_heading(heading);
   bool inside = false;
-  for (double at = 0.0; at <= farthest_yd; at += step_yd) {
+  for (double at = 0.0; at <= telling::farthest_carry_yd; at += telling::edge_step_yd) {
     const bool here = contains(area, tee + at * direction);
     if (inside && !here) return at;
     inside = here;
@@ -110,7 +107,7 @@ PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTe
   const Shot now = shot_of(after);
   const double moved = moved_yd(map, stays, now);
   const bool same_club = stays.club == now.club;
-  if (same_club && std::abs(moved) < same_aim_yd) return {};
+  if (same_club && std::abs(moved) < telling::same_aim_yd) return {};
   const Shot was = shot_of(before);
   const std::vector<HazardView> hazards = hazards_from(map, tee);
   PolicyChange change;

@@ -13,11 +13,9 @@ struct PlannedTeeShot {
   Action action;
 };
 
-// Aims that finish closer together than this are the same aim.
-inline constexpr double same_aim_yd = 4.0;
-
 // Why the tee shot of the best policy is another one after a change. `kept` is the policy before, followed with the
-// clubs after. None when the new policy asks for the same club as that and the aim finishes within same_aim_yd.
+// clubs after. None when the new policy asks for the same club as that and the aim finishes within
+// telling::same_aim_yd.
 PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTeeShot& kept,
                                    const PlannedTeeShot& after);
 

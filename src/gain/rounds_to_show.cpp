@@ -4,14 +4,17 @@
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
 
+#include "core/telling.hpp"
+
 namespace yardworth {
 
 std::optional<double> rounds_per_side(double difference, double sd) {
-  constexpr double level = 0.05;
-  constexpr double power = 0.8;
+  using telling::test_level;
+  using telling::test_power;
   if (difference == 0.0) return std::nullopt;
   const boost::math::normal standard;
-  const double z = boost::math::quantile(standard, 1.0 - level / 2.0) + boost::math::quantile(standard, power);
+  const double z =
+      boost::math::quantile(standard, 1.0 - test_level / 2.0) + boost::math::quantile(standard, test_power);
   return std::max(1.0, 2.0 * z * z * sd * sd / (difference * difference));
 }
 

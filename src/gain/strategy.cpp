@@ -9,6 +9,7 @@
 #include <stdexcept>
 
 #include "core/parallel.hpp"
+#include "core/telling.hpp"
 #include "gain/policies.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/tee_shot.hpp"
@@ -24,13 +25,10 @@ namespace yardworth {
 
 namespace {
 
-constexpr std::size_t most_alternatives = 3;
-// Further behind than this nobody asks about a tee shot.
-constexpr double too_dear = 0.35;
-// The same club aimed elsewhere is another choice from this difference on, where the straight ball finishes.
-constexpr double other_aim_yd = 8.0;
-// Ways to finish that are likelier than this are told in thirds.
-constexpr double worth_thirds = 0.15;
+using telling::most_alternatives;
+using telling::other_aim_yd;
+using telling::too_dear;
+using telling::worth_thirds;
 
 struct Setting {
   const Course& course;

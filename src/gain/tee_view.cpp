@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 
+#include "core/telling.hpp"
 #include "shot/area_found.hpp"
 #include "strategy/strikes.hpp"
 
@@ -11,17 +13,11 @@ namespace yardworth {
 
 namespace {
 
-// How finely lines are walked to find edges.
-constexpr double step_yd = 0.5;
-// Nobody aims closer than this.
-constexpr double aim_precision_yd = 2.0;
-constexpr double edge_width_yd = 3.0;
-// A hazard that lies on both sides of the line within so little is told as one that can be passed on either side.
-constexpr double narrow_yd = 40.0;
-// What would finish this close to the hole, or beyond it, is played at the green.
-constexpr double near_green_yd = 30.0;
-// Closer than this to the tee or to the green nobody tells where a long hazard begins or ends.
-constexpr double end_slack_yd = 25.0;
+using telling::aim_precision_yd;
+using telling::edge_step_yd;
+using telling::edge_width_yd;
+using telling::end_slack_yd;
+using telling::widest_fairway_yd;
 
 struct Stretch {
   double from = 0.0;
@@ -30,9 +26,8 @@ struct Stretch {
 
 // Where the line of play lies in the polygon, from the first such place to the last.
 std::optional<Stretch> crossing(const LineOfPlay& line, const Polygon& polygon) {
-  constexpr double beyond_green_yd = 40.0;
   std::optional<Stretch> found;
-  for (double along = 0.0; along <= line.length_yd() + beyond_green_yd; along += step_yd) {
+  for (double along = 0.0; along <= line.length_yd() + telling::beyond_green_yd; along += edge_step_yd) {
     if (!contains(polygon, line.at(along))) continue;
     if (!found) found = Stretch{along, along};
     found->to = along;
@@ -41,8 +36,9 @@ std::optional<Stretch> crossing(const LineOfPlay& line, const Polygon& polygon) 
 }
 
 HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
-  Stretch along{1e9, -1e9};
-  Stretch right{1e9, -1e9};
+  constexpr double infinity = std::numeric_limits<double>::infinity();
+  Stretch along{infinity, -infinity};
+  Stretch right{infinity, -infinity};
   for (const Point corner : area.polygon) {
     const LinePlace place = map.line().nearest(corner);
     along = {std::min(along.from, place.along_yd), std::max(along.to, place.along_yd)};
@@ -51,7 +47,7 @@ HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
   HazardView view{area.hazard, area.ground, right.from + right.to < 0.0 ? HazardSide::left : HazardSide::right};
   if (const auto crossed = crossing(map.line(), area.polygon)) {
     along = *crossed;
-    view.side = right.to - right.from < narrow_yd ? HazardSide::in_the_middle : HazardSide::across;
+    view.side = right.to - right.from < telling::narrow_yd ? HazardSide::in_the_middle : HazardSide::across;
   }
   if (along.from >= map.line().length_yd()) view.side = HazardSide::behind_the_green;
   view.from_yd = along.from - tee_along;
@@ -62,7 +58,6 @@ HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
 
 // The fairway on both sides of a place of the line, as offsets from it; nothing where the line is not on fairway.
 std::optional<Stretch> fairway_at(const HoleMap& map, double along_yd) {
-  constexpr double widest_yd = 80.0;
   const auto is_fairway = [&](double right_yd) {
     const Point p = map.line().to_plane({right_yd, along_yd});
     return std::any_of(map.areas().begin(), map.areas().end(),
@@ -70,8 +65,8 @@ std::optional<Stretch> fairway_at(const HoleMap& map, double along_yd) {
   };
   if (!is_fairway(0.0)) return std::nullopt;
   Stretch edges;
-  while (edges.from > -widest_yd && is_fairway(edges.from - step_yd)) edges.from -= step_yd;
-  while (edges.to < widest_yd && is_fairway(edges.to + step_yd)) edges.to += step_yd;
+  while (edges.from > -widest_fairway_yd && is_fairway(edges.from - edge_step_yd)) edges.from -= edge_step_yd;
+  while (edges.to < widest_fairway_yd && is_fairway(edges.to + edge_step_yd)) edges.to += edge_step_yd;
   return edges;
 }
 
@@ -131,7 +126,7 @@ Aim aim_on_hole(const HoleMap& map, Point tee, LinePlace from_tee) {
 
 Aim aim_of(const HoleMap& map, Point tee, const Swing& swing, double heading_rad) {
   const double to_hole = distance_yd(tee, map.pin());
-  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - near_green_yd) {
+  if (swing.total_yd(roll_factor(Ground::green, map.firmness())) >= to_hole - telling::near_green_yd) {
     return aim_at_green({to_hole * std::sin(heading_rad - yardworth::heading_rad(tee, map.pin())), to_hole});
   }
   const double total = swing.total_yd(roll_factor(Ground::fairway, map.firmness()));

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 
+#include "core/telling.hpp"
 #include "report/bands_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -77,16 +78,16 @@ Subject subject_of(const BandsResult& result) {
 }
 
 std::string changed_sentence(const BandsResult& result) {
-  constexpr double worth_telling = 0.005;
+  using telling::strokes_worth_telling;
   const Ends ends = ends_by(result, costs);
   const Subject subject = subject_of(result);
   const std::string s = subject.singular ? "s" : "";
   const double most = costs(*ends.most);
   const double least = costs(*ends.least);
-  if (most < worth_telling && least > -worth_telling) {
+  if (most < strokes_worth_telling && least > -strokes_worth_telling) {
     return fmt::format("{} make{} no difference to speak of to anybody asked about.", subject.text, s);
   }
-  if (most < worth_telling) {
+  if (most < strokes_worth_telling) {
     return fmt::format("{} save{} {} most, {}, and cost{} nobody anything to speak of.", subject.text, s,
                        who(result, *ends.least), amount_words(least), s);
   }
@@ -95,7 +96,7 @@ std::string changed_sentence(const BandsResult& result) {
   if (ends.most == ends.least) {
     return fmt::format("{} cost{} {} {}.", subject.text, s, who(result, *ends.most), amount_words(most));
   }
-  if (least <= -worth_telling) {
+  if (least <= -strokes_worth_telling) {
     return fmt::format("{}, and save{} {} most, {}.", begin, s, who(result, *ends.least), amount_words(least));
   }
   return fmt::format("{}, and {} least, {}.", begin, who(result, *ends.least), amount_words(least));

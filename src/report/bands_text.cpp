@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/telling.hpp"
 #include "report/bands_parts.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
@@ -15,10 +16,7 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-// Tables of clubs are shown when there are at most so many: one for each gender and tee.
-constexpr std::size_t most_club_tables = 2;
-// A hazard that fewer tee shots than this reach is out of reach.
-constexpr double worth_telling = 0.005;
+using telling::most_club_tables;
 
 std::string strokes(double value) { return fixed(value, 2); }
 
@@ -263,7 +261,7 @@ std::string hazards_table(const BandsResult& result, int number, Gender gender, 
   const std::vector<HazardMet>& hazards = hole_of(*golfers.front(), number)->before.hazards;
   const auto is_reached = [&](std::size_t i) {
     return std::any_of(golfers.begin(), golfers.end(), [&](const BandOnTee* golfer) {
-      return hole_of(*golfer, number)->before.hazards[i].reached >= worth_telling;
+      return hole_of(*golfer, number)->before.hazards[i].reached >= telling::hazard_reached;
     });
   };
   std::string out_of_reach;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/telling.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -146,10 +147,9 @@ std::string second_shots_section(const GainResult& result) {
   const report::SecondShots shots = report::second_shots(result.answer());
   if (shots.holes == 0) return "";
   Table table{{{"second shot", Align::left, 24}, {"before"}, {"after"}, {"points"}}, {}};
-  constexpr double worth_a_row = 0.005;
   report::ClubShare others{"others", 0.0, 0.0};
   for (const report::ClubShare& share : shots.clubs) {
-    if (std::max(share.before, share.after) < worth_a_row) {
+    if (std::max(share.before, share.after) < telling::club_worth_a_row) {
       others.before += share.before;
       others.after += share.after;
       continue;
@@ -172,8 +172,8 @@ std::string second_shots_section(const GainResult& result) {
 
 // A number of rounds, rounded up: half a round tells nothing.
 std::string rounds_words(double rounds) {
-  constexpr double countless = 1000.0;
-  if (rounds > countless) return fmt::format("more than {:.0f} rounds", countless);
+  using telling::countless_rounds;
+  if (rounds > countless_rounds) return fmt::format("more than {:.0f} rounds", countless_rounds);
   const double whole_rounds = std::ceil(rounds);
   return fmt::format("{:.0f} round{}", whole_rounds, whole_rounds == 1.0 ? "" : "s");
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/telling.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -14,11 +15,7 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-// Chances under this are not worth a row of their own.
-constexpr double worth_a_row = 0.01;
-// Clubs named after a way to finish: the likeliest few that are played this often.
-constexpr std::size_t most_clubs = 3;
-constexpr double worth_naming = 0.1;
+using telling::chance_worth_a_row;
 
 std::string strokes(double value) { return fixed(value, 2); }
 
@@ -60,9 +57,9 @@ std::string clubs_words(const ClubShares& shares) {
   std::stable_sort(clubs.begin(), clubs.end(),
                    [&](const std::string& a, const std::string& b) { return shares.at(a) > shares.at(b); });
   std::string words;
-  for (std::size_t i = 0; i < std::min(clubs.size(), most_clubs); ++i) {
+  for (std::size_t i = 0; i < std::min(clubs.size(), telling::most_clubs_named); ++i) {
     const double share = shares.at(clubs[i]);
-    if (i > 0 && share < worth_naming) break;
+    if (i > 0 && share < telling::club_worth_naming) break;
     words +=
         fmt::format("{}{} {}", i > 0 ? ", " : "", report::short_club_name(escape_control(clubs[i])), percent(share));
   }
@@ -79,7 +76,7 @@ std::string finish_words(const NextShot& next) {
 void add_next(Table& table, std::string when, const TeePlay& policy, Units units) {
   bool shown = true;
   for (const NextShot& next : policy.next) {
-    if (next.third.empty()) shown = next.probability >= worth_a_row;
+    if (next.third.empty()) shown = next.probability >= chance_worth_a_row;
     if (!shown) continue;
     table.rows.push_back({when, finish_words(next), next.third.empty() ? percent(next.probability) : "",
                           whole(next.left_yd, units), clubs_words(next.clubs)});
@@ -103,7 +100,7 @@ std::string hazards_table(const HoleStrategy& hole, Units units) {
   Table table{{{"hazard", Align::left}, {hole.after ? "before" : "chance"}}, {}};
   if (hole.after) table.columns.push_back({"after"});
   for (const HazardChance& chance : hole.hazards) {
-    if (std::max(chance.before, chance.after.value_or(0.0)) < worth_a_row) continue;
+    if (std::max(chance.before, chance.after.value_or(0.0)) < chance_worth_a_row) continue;
     Cells row = {report::hazard_words(chance.hazard, units), percent(chance.before)};
     if (chance.after) row.push_back(percent(*chance.after));
     table.rows.push_back(std::move(row));
