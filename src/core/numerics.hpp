@@ -122,6 +122,9 @@ inline constexpr double optimism = 0.05;
 // Nodes of the bound on what a swing can be worth: it only orders the options and saves looks, and no look at a swing
 // is saved that comes within what so few nodes miss.
 inline constexpr int bound_nodes = 8;
+// The bound takes a ball to roll this much further than on the fastest ground there is, in rolls on normal fairway: as
+// an estimate from so few nodes it is to err on the side of another look.
+inline constexpr double bound_roll_allowance = 0.05;
 // A shot that is replayed all but this often costs ten thousand strokes: it need not be watched for becoming the best,
 // and rounding would look like movement through it.
 inline constexpr double hardly_leaves = 1e-4;
@@ -171,8 +174,7 @@ inline constexpr double approach_visits_left = 1e-6;
 inline constexpr int most_strokes_followed = 200;
 // The chance of the green from inside the short game is struck at distances so far apart.
 inline constexpr double green_step_yd = 5.0;
-// The same when the graph of a policy is drawn, where also edges of less than the second are left out.
-inline constexpr double drawn_visits_left = 1e-9;
+// For so many strokes when the graph of a policy is drawn; states with fewer visits than this are then left out.
 inline constexpr int most_strokes_drawn = 500;
 inline constexpr double drawn_visits = 1e-6;
 // A hole played by chance ends after so many strokes: that it has no end is said by then.

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/shot_at_hole.hpp"
 
@@ -13,7 +14,7 @@ namespace {
 bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
   const double left = distance_yd(from, model.pin());
   const double total = model.swing_of(lie, action).total_yd(roll_on_green(model));
-  return std::abs(total - left) <= nearly_at_hole * left;
+  return std::abs(total - left) <= numerics::nearly_at_hole * left;
 }
 
 // Follows balls to their approach, and counts its club.
@@ -24,20 +25,20 @@ class Approaches {
       : model_(model), player_(player), planned_(planned), action_from_(action_from), outcomes_(outcomes) {}
 
   std::map<std::string, double> clubs() {
-    play_strokes(model_, {1e-6, 200}, [&](StateId state, double visits_here, Visits& next) {
-      if (has_action(planned_, state)) play_on(state, visits_here, next);
-    });
+    play_strokes(model_, {numerics::approach_visits_left, numerics::most_strokes_followed},
+                 [&](StateId state, double visits_here, Visits& next) {
+                   if (has_action(planned_, state)) play_on(state, visits_here, next);
+                 });
     return clubs_;
   }
 
  private:
   void play_on(StateId state, double visits_here, Visits& next) {
-    // Of fewer visits than this no strike is told apart.
-    constexpr double few = 1e-3;
     const Lie lie = model_.lie_of(state);
     const Action& action = planned_.policy[static_cast<std::size_t>(state)];
     if (lie != Lie::tee && count_if_approach(lie, model_.place_of(state), action, visits_here)) return;
-    if (visits_here < few) return pass_on(*planned_.rows[static_cast<std::size_t>(state)], state, visits_here, next);
+    if (visits_here < numerics::approach_visits)
+      return pass_on(*planned_.rows[static_cast<std::size_t>(state)], state, visits_here, next);
     for (const StrikeOutcome& outcome : outcomes_.of(state)) {
       come_to(state, outcome, visits_here * outcome.weight, next);
     }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/numerics.hpp"
 #include "core/parallel.hpp"
 #include "gain/hole_play.hpp"
 #include "gain/policies.hpp"
@@ -285,7 +286,7 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
   std::vector<CurvePoint> curve;
   const double irons_per_yard =
       request.change.driver_carry_yd != 0.0 ? request.change.irons_carry_yd / request.change.driver_carry_yd : 0.0;
-  const auto steps = static_cast<int>(std::floor(limit_yd / step_yd + 1e-9));
+  const auto steps = static_cast<int>(std::floor(limit_yd / step_yd + numerics::curve_rounding));
   for (int i = 0; i <= steps; ++i) {
     GainRequest here = request;
     here.change.driver_carry_yd = i * step_yd;

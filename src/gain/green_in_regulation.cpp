@@ -5,6 +5,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/strikes.hpp"
@@ -26,15 +27,15 @@ class GreenFromShortGame {
   }
 
   double operator()(Lie lie, double distance_yd) const {
-    const double at = std::min(distance_yd / step_yd, static_cast<double>(knots - 1) - 1e-9);
-    const auto below = static_cast<std::size_t>(at);
+    const double at = distance_yd / step_yd;
+    const auto below = std::min(static_cast<std::size_t>(at), knots - 2);
     const auto& column = found_[static_cast<std::size_t>(lie)];
     return std::lerp(column[below], column[below + 1], at - static_cast<double>(below));
   }
 
  private:
-  static constexpr double step_yd = 5.0;
-  static constexpr std::size_t knots = 11;
+  static constexpr double step_yd = numerics::green_step_yd;
+  static constexpr auto knots = static_cast<std::size_t>(short_game_radius_yd / step_yd) + 1;
   static_assert(step_yd * (knots - 1) == short_game_radius_yd);
 
   std::array<double, knots>& found(Lie lie) { return found_[static_cast<std::size_t>(lie)]; }
@@ -68,7 +69,7 @@ class Regulation {
     for (int taken = 0; taken < last_; ++taken) {
       for (StateId state = 0; state < model_.state_count(); ++state) {
         const double visits_here = visits_[static_cast<std::size_t>(taken)][static_cast<std::size_t>(state)];
-        if (visits_here >= rare_visits && has_action(planned_, state)) strike(state, taken, visits_here);
+        if (visits_here >= numerics::described_visits && has_action(planned_, state)) strike(state, taken, visits_here);
       }
     }
     return green_;

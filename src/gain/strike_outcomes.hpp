@@ -8,10 +8,6 @@
 
 namespace yardworth {
 
-// States with fewer expected visits than this are left out of what is told of a hole: a hundred such states change no
-// probability by more than a hundredth, most of them by nothing.
-inline constexpr double rare_visits = 1e-4;
-
 inline bool has_action(const PolicyEvaluation& planned, StateId state) {
   return planned.policy[static_cast<std::size_t>(state)].swing >= 0;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <iterator>
 
+#include "core/numerics.hpp"
 #include "gain/strike_outcomes.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/state_values.hpp"
@@ -39,7 +40,7 @@ double strokes_variance(const HoleModel& model, const PolicyEvaluation& planned,
   double variance = 0.0;
   for (StateId state = 0; state < model.state_count(); ++state) {
     const auto index = static_cast<std::size_t>(state);
-    if (visits[index] < rare_visits || !has_action(planned, state)) continue;
+    if (visits[index] < numerics::described_visits || !has_action(planned, state)) continue;
     double mean = 0.0;
     double squares = 0.0;
     double short_game = 0.0;

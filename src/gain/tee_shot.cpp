@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "gain/hole_play.hpp"
 #include "strategy/strikes.hpp"
 
@@ -83,7 +84,7 @@ double table_strokes(const HoleModel& model, const Baseline& baseline, const std
       strokes += node.weight * baseline.strokes(node.rest.lie, distance_yd(node.rest.at, model.pin()));
     }
   }
-  if (replay > 1.0 - 1e-9) throw CannotFinish("every tee shot is out of bounds");
+  if (replay > 1.0 - numerics::never_leaves) throw CannotFinish("every tee shot is out of bounds");
   return strokes / (1.0 - replay);
 }
 

@@ -23,6 +23,9 @@ inline bool finds_trouble(const Rest& rest) {
 // Roll on a ground over roll on a normal fairway. Common practice, no source; see docs/model.md, "Roll".
 double roll_factor(Ground ground, Firmness firmness);
 
+// The largest there is: that of firm fairway.
+inline double longest_roll_factor() { return roll_factor(Ground::fairway, Firmness::firm); }
+
 // The lie that a ball at rest on a ground is played from.
 Lie lie_on(Ground ground);
 

@@ -6,13 +6,6 @@
 
 namespace yardworth {
 
-namespace {
-
-// The longest roll, as times that on a fairway of normal firmness; a firm fairway has 1.35.
-constexpr double longest_roll_factor = 1.4;
-
-}  // namespace
-
 Bounds::Bounds(const HoleModel& model) {
   for (std::size_t i = 0; i < strikes; ++i) {
     const double u = (static_cast<double>(i) + 0.5) / strikes;
@@ -51,7 +44,7 @@ double Bounds::least_strokes(double distance_yd, const Swing& swing) {
 
 // Any roll may help: the nearest place between landing and the longest roll.
 double Bounds::least_after(double left_yd, const Swing& swing) const {
-  const double roll = swing.carry_yd * swing.roll_share * longest_roll_factor;
+  const double roll = swing.carry_yd * swing.roll_share * (longest_roll_factor() + numerics::bound_roll_allowance);
   const double nearest = left_yd > 0.0 ? std::max(0.0, left_yd - roll) : -left_yd;
   return least_from_on_[std::min(static_cast<std::size_t>(nearest), least_from_on_.size() - 1)];
 }

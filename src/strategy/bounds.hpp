@@ -3,6 +3,7 @@
 #include <array>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "strategy/hole_model.hpp"
 
 namespace yardworth {
@@ -24,7 +25,7 @@ class Bounds {
 
  private:
   // Strikes of each kind that stand for all: the middles of equal shares.
-  static constexpr std::size_t strikes = 8;
+  static constexpr std::size_t strikes = numerics::bound_nodes;
 
   double least_after(double left_yd, const Swing& swing) const;
 

@@ -3,17 +3,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "strategy/shot_at_hole.hpp"
 
 namespace yardworth {
 
 std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd) {
+  using numerics::furthest_pin_steps;
   std::vector<Candidate> candidates;
   const auto add = [&](const Action& action) {
     const Swing swing = model.swing_of(lie, action);
     const double aim_step = swing.direction_scale_rad / aims_per_sd;
     const double off = std::remainder(heading_rad(from, model.pin()) - action.reference_heading_rad, 2.0 * pi);
-    const int to_pin = static_cast<int>(std::lround(std::clamp(off / aim_step, -60.0, 60.0)));
+    const int to_pin =
+        static_cast<int>(std::lround(std::clamp(off / aim_step, -furthest_pin_steps, furthest_pin_steps)));
     const int reach = aim_reach_sd * aims_per_sd;
     candidates.push_back({action, std::max(-largest_aim, std::min(0, to_pin) - reach),
                           std::min(largest_aim, std::max(0, to_pin) + reach)});

@@ -2,15 +2,9 @@
 
 #include <algorithm>
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
-
-namespace {
-
-// A shot that is replayed all but this often costs ten thousand strokes: it need not be watched for becoming the best,
-// and rounding would look like a move through it.
-constexpr double hardly_leaves = 1e-4;
-
-}  // namespace
 
 Dependencies dependencies_of(const Transition& row, const StateValues& values) {
   Dependencies dependencies;
@@ -22,7 +16,8 @@ Dependencies dependencies_of(const Transition& row, const StateValues& values) {
 }
 
 void note_leaving(Dependencies& dependencies, double probability) {
-  if (probability > hardly_leaves) dependencies.least_leaving = std::min(dependencies.least_leaving, probability);
+  if (probability > numerics::hardly_leaves)
+    dependencies.least_leaving = std::min(dependencies.least_leaving, probability);
 }
 
 double staleness_bound(const Dependencies& dependencies, const StateValues& values) {

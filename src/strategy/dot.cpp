@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/strikes.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -72,17 +73,15 @@ Visits visits_at_every_node(const HoleModel& model, const Policy& policy) {
     if (!row) row = builder.build(state, policy[static_cast<std::size_t>(state)]);
     return *row;
   };
-  return expected_visits(model, row_at, {1e-9, 500});
+  return expected_visits(model, row_at, {numerics::visits_left, numerics::most_strokes_drawn});
 }
 
 Drawing draw(const HoleModel& model, const Player& player, const PolicyEvaluation& planned, double step_yd) {
-  // So rarely that it would be nothing of any node.
-  constexpr double never = 1e-6;
   Drawing drawing;
   const Visits visits = visits_at_every_node(model, planned.policy);
   for (StateId state = 0; state < model.state_count(); ++state) {
     const auto index = static_cast<std::size_t>(state);
-    if (visits[index] < never) continue;
+    if (visits[index] < numerics::drawn_visits) continue;
     const Action& action = planned.policy[index];
     const Group from = group_of(model, state, step_yd);
     Node& node = drawing.nodes[from];

@@ -2,14 +2,16 @@
 
 #include <string>
 
+#include "core/telling.hpp"
 #include "strategy/policy_evaluation.hpp"
 
 namespace yardworth {
 
 struct DotOptions {
-  double distance_step_yd = 20.0;   // states of a lie within one such stretch of distance are drawn as one
-  double least_probability = 0.02;  // of an edge, given its beginning; less likely ones are left out
-  double least_visits = 0.005;      // expected visits a hole of a state that is drawn
+  double distance_step_yd =
+      telling::drawn_stretch_yd;  // states of a lie within one such stretch of distance are drawn as one
+  double least_probability = telling::drawn_edge;  // of an edge, given its beginning; less likely ones are left out
+  double least_visits = telling::drawn_state;      // expected visits a hole of a state that is drawn
 };
 
 // The graph of states that a policy leads through, for Graphviz: a node for each lie and stretch of distance with its

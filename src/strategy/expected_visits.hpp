@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "strategy/transition.hpp"
 
 namespace yardworth {
@@ -47,8 +48,8 @@ void pass_on_walking(const Transition& row, double visits, Replays replays, Add 
 
 // When balls are no longer followed: once fewer than least_left are in play, or after most_strokes.
 struct FollowedUntil {
-  double least_left = 1e-9;
-  int most_strokes = 200;
+  double least_left = numerics::visits_left;
+  int most_strokes = numerics::most_strokes_followed;
 };
 
 // Plays one ball from the tee, stroke by stroke: play(state, visits, next) for every state that it may lie on, with the

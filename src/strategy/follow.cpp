@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "strategy/shot_at_hole.hpp"
 #include "strategy/state_values.hpp"
 #include "strategy/strikes.hpp"
@@ -43,7 +44,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);
   // A full swing that came nearly to the hole was chosen by the distance left, and the next club is too.
-  if (std::abs(was.total_yd(green) - distance) < nearly_at_hole * distance) {
+  if (std::abs(was.total_yd(green) - distance) < numerics::nearly_at_hole * distance) {
     if (auto shot = action_to_hole(model, lie, from)) {
       shot->reference_heading_rad += off_reference;
       return *shot;
@@ -72,19 +73,18 @@ std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned
 }
 
 Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
-  // What is lost in rounding, in yards and as a share.
-  constexpr double little = 1e-6;
+  constexpr double as_much = 1.0 + numerics::rounding_share;
   const Swing fits = model.swing_of(lie, now);
   Swing stays = model.swing_of(lie, earlier);
   const double green = roll_on_green(model);
-  const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < little;
+  const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < numerics::rounding_yd;
   if (fits.club == stays.club) {
     const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
     return same_total ? Difference::none : to_short_game ? Difference::other : Difference::further;
   }
-  stays.carry_sd_share *= 1.0 + little;
-  stays.direction_scale_rad *= 1.0 + little;
-  stays.roll_share *= 1.0 + little;
+  stays.carry_sd_share *= as_much;
+  stays.direction_scale_rad *= as_much;
+  stays.roll_share *= as_much;
   return same_total && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
 }
 

@@ -1,5 +1,6 @@
 #include "strategy/habit.hpp"
 
+#include "core/numerics.hpp"
 #include "strategy/shot_at_hole.hpp"
 
 namespace yardworth {
@@ -40,15 +41,16 @@ std::vector<double> habit_edges_yd(const HoleModel& model) {
     const bool at_hole = action_to_hole(model, lie, line.at(along)).has_value();
     return at_hole ? -1 : habit_action(model, lie, line.at(along)).swing;
   };
+  constexpr double step_yd = numerics::habit_edge_step_yd;
   std::vector<double> edges;
   for (const Lie lie : {Lie::fairway, Lie::rough}) {
     int before = lay_up(lie, 0.0);
-    for (double along = 1.0; along < line.length_yd() - short_game_radius_yd; along += 1.0) {
+    for (double along = step_yd; along < line.length_yd() - short_game_radius_yd; along += step_yd) {
       const int here = lay_up(lie, along);
       if (here != before && here >= 0 && before >= 0) {
-        double low = along - 1.0;
+        double low = along - step_yd;
         double high = along;
-        for (int halving = 0; halving < 6; ++halving) {
+        for (int halving = 0; halving < numerics::habit_edge_halvings; ++halving) {
           const double middle = 0.5 * (low + high);
           (lay_up(lie, middle) == before ? low : high) = middle;
         }

@@ -4,13 +4,15 @@
 #include <cmath>
 #include <limits>
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
 
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
-constexpr double cell_yd = 3.0;
-constexpr double margin_yd = 60.0;
+constexpr double cell_yd = numerics::carry_cell_yd;
+constexpr double margin_yd = numerics::carry_margin_yd;
 
 // The hole as a raster of places where a ball can or cannot be played, and the islands of those where it can.
 struct Islands {
@@ -55,7 +57,7 @@ Islands find_islands(const HoleMap& map) {
   const LineOfPlay& line = map.line();
   Point low = line.at(0.0);
   Point high = low;
-  for (double along = 0.0; along <= line.length_yd(); along += 5.0) {
+  for (double along = 0.0; along <= line.length_yd(); along += numerics::carry_line_step_yd) {
     const Point p = line.at(along);
     low = {std::min(low.x, p.x), std::min(low.y, p.y)};
     high = {std::max(high.x, p.x), std::max(high.y, p.y)};

@@ -6,14 +6,12 @@
 #include <limits>
 #include <utility>
 
+#include "core/numerics.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {
 
 namespace {
-
-// A shot that leaves its place less often than this never does.
-constexpr double never_leaves = 1e-9;
 
 // How the nodes of a stratum lie to the aims of a candidate. Where the stride is longer than the step between aims, not
 // every aim has nodes of its own: between those that have, its sums are read off a straight line.
@@ -113,7 +111,8 @@ AimSums sums_by_aim(const HoleModel& model, StateId state, const Candidate& cand
   add_outcomes({candidate, solid}, solid, samples.solid, value, worth_by_node, sums.strokes, replay);
   for (std::size_t aim = 0; aim < candidate.aims(); ++aim) {
     const double leaves = 1.0 - replay[aim];
-    sums.strokes[aim] = leaves > never_leaves ? sums.strokes[aim] / leaves : std::numeric_limits<double>::infinity();
+    sums.strokes[aim] =
+        leaves > numerics::never_leaves ? sums.strokes[aim] / leaves : std::numeric_limits<double>::infinity();
     replay[aim] = leaves;
   }
   sums.leaving = std::move(replay);

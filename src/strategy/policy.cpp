@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/shot_at_hole.hpp"
 
@@ -20,7 +21,7 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   Action here = action;
   const double to_hole = distance_yd(place, model.pin());
   const double green = roll_on_green(model);
-  if (std::abs(swing.total_yd(green) - to_hole) < 1e-6) {
+  if (std::abs(swing.total_yd(green) - to_hole) < numerics::rounding_yd) {
     // The same club played to the distance; where it does not reach, the one that fits.
     const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];
     const double carry = full.carry_for(distance_yd(from, model.pin()), green);

@@ -5,16 +5,12 @@
 #include <cmath>
 #include <limits>
 
+#include "core/numerics.hpp"
 #include "strategy/habit.hpp"
 
 namespace yardworth {
 
 namespace {
-
-// States that fewer balls than this over Discretisation::sampling_density come to, of one struck from the tee, are not
-// followed: one ball in 200 comes to any of them, and with a tenth of a stroke of error in each that changes nothing
-// that is shown.
-constexpr double rare_visits = 5e-5;
 
 [[noreturn]] void never_ends() {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
@@ -31,16 +27,14 @@ double worth_of_row(const Transition& row, StateId self, const std::vector<doubl
       sum += weight * value[static_cast<std::size_t>(state)];
     }
   }
-  if (stays > 1.0 - 1e-9) never_ends();
+  if (stays > 1.0 - numerics::never_leaves) never_ends();
   return sum / (1.0 - stays);
 }
 
 // Sweeps of Gauss and Seidel; whether they came to rest.
 bool solve_by_sweeps(const ReachedGraph& reached, const Component& members, std::vector<double>& value) {
-  constexpr int most_sweeps = 60;
-  constexpr double accuracy = 1e-12;
   for (const std::size_t i : members) value[static_cast<std::size_t>(reached.states[i])] = 0.0;
-  for (int sweep = 0; sweep < most_sweeps; ++sweep) {
+  for (int sweep = 0; sweep < numerics::component_sweeps; ++sweep) {
     double moved = 0.0;
     double largest = 0.0;
     for (const std::size_t i : members) {
@@ -51,7 +45,7 @@ bool solve_by_sweeps(const ReachedGraph& reached, const Component& members, std:
       largest = std::max(largest, next);
       here = next;
     }
-    if (moved <= accuracy * largest) return true;
+    if (moved <= numerics::component_accuracy * largest) return true;
   }
   return false;
 }
@@ -85,7 +79,7 @@ void solve_by_factors(const ReachedGraph& reached, const Component& members, std
   if (solver.info() != Eigen::Success) never_ends();
   const Eigen::VectorXd solved = solver.solve(cost);
   // A singular component shows as nonsense, not always as a failed factorisation.
-  if (!(solved.minCoeff() >= 1.0 && solved.maxCoeff() < 1e6)) never_ends();
+  if (!(solved.minCoeff() >= 1.0 && solved.maxCoeff() < numerics::most_strokes_of_state)) never_ends();
   for (std::size_t i = 0; i < members.size(); ++i) {
     value[static_cast<std::size_t>(reached.states[members[i]])] = solved[static_cast<Eigen::Index>(i)];
   }
@@ -143,7 +137,8 @@ PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
     policy[static_cast<std::size_t>(state)] = action;
     return row;
   };
-  PolicyEvaluation result = evaluate_rows(model, row_of, {model.tee_state()}, rare_visits / model.sampling_density());
+  PolicyEvaluation result =
+      evaluate_rows(model, row_of, {model.tee_state()}, numerics::evaluated_visits / model.sampling_density());
   result.policy = std::move(policy);
   return result;
 }

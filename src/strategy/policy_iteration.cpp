@@ -5,6 +5,7 @@
 #include <limits>
 #include <utility>
 
+#include "core/numerics.hpp"
 #include "strategy/bounds.hpp"
 #include "strategy/dependencies.hpp"
 #include "strategy/expected_visits.hpp"
@@ -14,9 +15,6 @@
 namespace yardworth {
 
 namespace {
-
-// A search that tries everything leaves no more than this open.
-constexpr double complete_tolerance = 2e-7;
 
 // How closely an option has been weighed: bounded only; on few strikes; as closely as the state deserves, but with
 // values that have moved since; with the values of now.
@@ -48,7 +46,7 @@ class PolicyIteration {
       : model_(&model),
         start_(&start),
         options_(options),
-        tolerance_(options.complete ? std::min(options.tolerance, complete_tolerance) : options.tolerance),
+        tolerance_(options.complete ? std::min(options.tolerance, numerics::complete_tolerance) : options.tolerance),
         warm_start_(&warm_start),
         policy_(warm_start.policy),
         values_(guessed_values(model, warm_start.value)),
@@ -66,14 +64,11 @@ class PolicyIteration {
   }
 
   BestPolicy run() {
-    // Sweeps alone may come slowly nearer where the same ground is played over again and again; after this many the
-    // policy so far is evaluated exactly, which is as good for going on.
-    constexpr int most_sweeps = 30;
     BestPolicy best;
     bool changed = true;
     for (int evaluations = 0; choose_strides() || changed; ++evaluations) {
       if (evaluations == options_.most_evaluations) break;
-      for (int sweeps = 0; sweeps < most_sweeps && sweep(); ++sweeps) ++best.sweeps;
+      for (int sweeps = 0; sweeps < numerics::sweeps_before_evaluation && sweep(); ++sweeps) ++best.sweeps;
       best.exact = evaluate();
       changed = sweep();
     }
@@ -261,7 +256,7 @@ class PolicyIteration {
 
   // Where all strikes count a screen of a sixth of them errs by more than its margin; but the tee shot has many.
   int screen_stride_of(StateId state, int stride) const {
-    const int widest = state == model_->tee_state() ? largest_lattice_stride : 3 * stride;
+    const int widest = state == model_->tee_state() ? largest_lattice_stride : numerics::screen_stride * stride;
     return model_->fitting_stride(state, std::min(largest_lattice_stride, widest));
   }
 
@@ -287,7 +282,8 @@ class PolicyIteration {
 
   // Leaves of a candidate the aims that looked nearly as good as the best of them and a few on both sides.
   void narrow(Candidate& candidate, const std::vector<double>& strokes) const {
-    const double limit = *std::min_element(strokes.begin(), strokes.end()) + 0.5 * options_.screen_margin;
+    const double limit =
+        *std::min_element(strokes.begin(), strokes.end()) + numerics::narrow_share * options_.screen_margin;
     const auto promising = [limit](double value) { return value <= limit; };
     const auto lowest = std::find_if(strokes.begin(), strokes.end(), promising) - strokes.begin();
     const auto highest = strokes.rend() - std::find_if(strokes.rbegin(), strokes.rend(), promising) - 1;

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 
+#include "core/numerics.hpp"
 #include "strategy/policy_evaluation.hpp"
 
 namespace yardworth {
@@ -10,24 +11,24 @@ namespace yardworth {
 struct PolicyIterationOptions {
   // Swings are first weighed on a few nodes of the lattice; those that come out more than this many strokes behind the
   // best are not struck as closely as their state deserves (HoleModel::stride_for).
-  double screen_margin = 0.05;
+  double screen_margin = numerics::screen_margin;
   // Of the aims of a swing those that look nearly as good as the best, and this many beside them, are struck closely.
-  int fine_aims = 2;
+  int fine_aims = numerics::fine_aims;
   // States with fewer expected visits than this over Discretisation::sampling_density, of one ball from the tee, are
   // left as the start plays them. 0: all are improved, at every node.
-  double least_visits = 1.25e-3;
+  double least_visits = numerics::least_visits;
   // In the far tails of the strikes from a state strike one node in three (strikes.hpp).
   bool thin_tails = true;
   // Try everything everywhere: nothing is screened, narrowed or left, and no bound saves a strike.
   bool complete = false;
   // A state is not tried again while nothing it may lead to has moved by more than this, in strokes. A complete search
-  // allows 2e-7 at most.
-  double tolerance = 1e-4;
+  // allows numerics::complete_tolerance at most.
+  double tolerance = numerics::search_tolerance;
   // A handful of exact evaluations is the rule. Where rounding makes the search go round among policies of the same
   // worth it ends after so many, with one of them.
-  int most_evaluations = 200;
+  int most_evaluations = numerics::most_evaluations;
   // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
-  int aim_reach_sd = 2;
+  int aim_reach_sd = numerics::aim_reach_sd;
 };
 
 // The best policy of a hole and its expected strokes.

@@ -1,5 +1,7 @@
 #include "strategy/shot_at_hole.hpp"
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
 
 double roll_on_green(const HoleModel& model) { return roll_factor(Ground::green, model.map().firmness()); }
@@ -8,7 +10,7 @@ double roll_on_fairway(const HoleModel& model) { return roll_factor(Ground::fair
 
 double reference_heading(const HoleModel& model, Point from, const Swing& swing) {
   // A swing played to the hole reaches it to the last digit but not always beyond.
-  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin()) - 1e-6) {
+  if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin()) - numerics::rounding_yd) {
     return heading_rad(from, model.pin());
   }
   return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));

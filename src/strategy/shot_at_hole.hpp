@@ -24,7 +24,4 @@ std::optional<int> fitting_swing(const std::vector<Swing>& swings,
 // The swing played to the hole by the shortest club that reaches it, if any does.
 std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
 
-// A full swing whose total comes this near to the hole, as a share of the distance left, is one at the hole.
-inline constexpr double nearly_at_hole = 0.12;
-
 }  // namespace yardworth

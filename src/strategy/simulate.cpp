@@ -1,15 +1,11 @@
 #include "strategy/simulate.hpp"
 
-#include "strategy/habit.hpp"
 #include <cmath>
 
+#include "core/numerics.hpp"
+#include "strategy/habit.hpp"
+
 namespace yardworth {
-
-namespace {
-
-constexpr int longest_hole_strokes = 200;
-
-}  // namespace
 
 ActionAt habit_at(const HoleModel& model) {
   return [&model](Lie lie, Point from, RandomEngine&) { return habit_action(model, lie, from); };
@@ -30,7 +26,7 @@ int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFro
   Lie lie = Lie::tee;
   Point at = model.tee();
   int strokes = 0;
-  while (strokes < longest_hole_strokes) {
+  while (strokes < numerics::most_strokes_simulated) {
     const Action action = action_at(lie, at, engine);
     const Swing swing = model.swing_of(lie, action);
     const Strike strike = draw_strike(swing, engine);
@@ -45,7 +41,7 @@ int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFro
       return strokes + finish_from(lie, left, engine);
     }
   }
-  return longest_hole_strokes;
+  return numerics::most_strokes_simulated;
 }
 
 SampledMean sample_hole(const HoleModel& model, const ActionAt& action_at, int plays, std::uint64_t seed) {

@@ -1,11 +1,10 @@
 #include "strategy/state_values.hpp"
 
+#include "core/numerics.hpp"
+
 namespace yardworth {
 
 namespace {
-
-// Strokes by which a guess favours its state.
-constexpr double optimism = 0.05;
 
 double baseline_at(const HoleModel& model, StateId state) {
   return model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
@@ -37,7 +36,7 @@ std::vector<double> guessed_values(const HoleModel& model, const std::vector<dou
     double& value = values[static_cast<std::size_t>(state)];
     const auto lie = static_cast<std::size_t>(model.lie_of(state));
     if (!std::isnan(value)) continue;
-    value = baseline_at(model, state) + (count[lie] > 0 ? above_baseline[lie] / count[lie] : 0.0) - optimism;
+    value = baseline_at(model, state) + (count[lie] > 0 ? above_baseline[lie] / count[lie] : 0.0) - numerics::optimism;
   }
   return values;
 }

@@ -2,6 +2,7 @@
 
 #include <limits>
 
+#include "core/numerics.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {
@@ -49,7 +50,7 @@ double action_value(const Transition& row, const std::vector<double>& value) {
   double sum = row.cost;
   for (const auto& [state, weight] : row.to) sum += weight * value[static_cast<std::size_t>(state)];
   const double leaves = 1.0 - row.replay;
-  return leaves > 1e-12 ? sum / leaves : std::numeric_limits<double>::infinity();
+  return leaves > numerics::row_never_leaves ? sum / leaves : std::numeric_limits<double>::infinity();
 }
 
 }  // namespace yardworth
