@@ -13,17 +13,6 @@ namespace yardworth {
 // What a change is worth to every band from every tee of a course, how each plays it, which tees suit whom, and what
 // hazards do to whom. The golfer of a band is its standard_player. docs/model.md, "Bands on tees".
 
-struct ChangedHazard {
-  int hole = 0;            // its number
-  std::size_t hazard = 0;  // index into the hazards of the hole, after the change
-  bool added = false;      // otherwise it was there, elsewhere
-};
-
-struct ChangedCourse {
-  Course course;
-  std::vector<ChangedHazard> hazards;  // each once, in the order of the changes
-};
-
 // The published length of a course for a golfer's driver distance (carry and roll): USGA / PGA of America tee
 // guideline, recommended 18-hole lengths. Between its rows straight lines, beyond its ends the last row; 9 holes half.
 struct RecommendedLength {

@@ -1,5 +1,13 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/course.hpp"
+#include "yardworth/diagnostics.hpp"
+
 namespace yardworth {
 
 // The change that is asked about, in yards of carry; a loss is negative.
@@ -20,5 +28,33 @@ struct FourValues {
   double from_replanning() const { return all_longer - replanned; }
   double strokes_saved() const { return before - replanned; }
 };
+
+// A hazard that is moved, or one more, without touching the course's file. Lengths are yards along the line from the
+// longest tee and outwards from it, as in Hazard.
+struct HazardChange {
+  int hole = 0;               // its number
+  std::optional<int> hazard;  // which one lies elsewhere, from 1 in the order of the hole; nothing: one is added
+  std::optional<HazardKind> kind;
+  std::optional<Side> side;
+  std::optional<double> from_yd, to_yd, near_yd, far_yd;
+  std::string name;  // what findings call the change, in the place of a file; empty: "change of hole 4"
+};
+
+struct ChangedHazard {
+  int hole = 0;            // its number
+  std::size_t hazard = 0;  // index into the hazards of the hole, after the change
+  bool added = false;      // otherwise it was there, elsewhere
+};
+
+struct ChangedCourse {
+  Course course;
+  std::vector<ChangedHazard> hazards;  // each once, in the order of the changes
+};
+
+// The course with its hazards changed, one change after the other; the value is there only when no change has a fault.
+// What a move does not say stays, but for the width of a hazard that comes to lie beside the hole or across it; a
+// polygon becomes a strip of its kind when side, from and to are all said. Of an added hazard kind, side, from and to
+// have to be said. Limits and defaults are those of a file, and so are the faults.
+Reading<ChangedCourse> change_hazards(const Course& course, const std::vector<HazardChange>& changes);
 
 }  // namespace yardworth

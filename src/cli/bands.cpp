@@ -7,10 +7,10 @@
 
 #include "cli/change.hpp"
 #include "cli/command.hpp"
+#include "cli/hazard_text.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
-#include "input/hazard_change.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
@@ -24,19 +24,15 @@ struct BandsOptions {
   std::vector<Band> bands;
   std::vector<Gender> genders = {Gender::men, Gender::women};
   ChangeOptions change;
-  HazardChanges hazards;
+  HazardTexts hazards;
   PolicyChoice policy = PolicyChoice::habit;
   int hole = 0;  // 0: none
   int threads = 0;
   OutputOptions output;
 };
 
-bool changes_hazards(const BandsOptions& options) {
-  return !options.hazards.moves.empty() || !options.hazards.additions.empty();
-}
-
 // A question about hazards is about golfers as they are, unless it says otherwise.
-bool assumes_change(const BandsOptions& options) { return !options.change.given() && !changes_hazards(options); }
+bool assumes_change(const BandsOptions& options) { return !options.change.given() && options.hazards.empty(); }
 
 std::vector<std::string> assumptions(const BandsOptions& options, const Course& course) {
   std::string assumed;
@@ -71,7 +67,7 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
     complaints += fmt::format("yardworth: --hole: found {}, expected a hole of {}, 1 to {}\n", options.hole,
                               escape_control(course.name), course.holes.size());
   }
-  if (changes_hazards(options)) {
+  if (!options.hazards.empty()) {
     Reading<ChangedCourse> changed = change_hazards(course, options.hazards);
     for (const Diagnostic& finding : changed.findings) complaints += to_line(finding) + "\n";
     request.changed_course = std::move(changed.value);

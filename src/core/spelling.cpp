@@ -1,5 +1,8 @@
 #include "core/spelling.hpp"
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include <algorithm>
 #include <cctype>
 
@@ -44,6 +47,12 @@ std::optional<std::string> nearest_word(const std::string& word, const std::vect
     best = candidate;
   }
   return best;
+}
+
+std::string one_of(const std::string& word, const std::vector<std::string>& words) {
+  const std::string all = fmt::format("one of {}", fmt::join(words, ", "));
+  const auto meant = nearest_word(word, words);
+  return meant ? fmt::format("{}; the nearest is {}", all, *meant) : all;
 }
 
 }  // namespace yardworth

@@ -14,7 +14,6 @@
 #include "gain/policies.hpp"
 #include "gain/tee_guideline.hpp"
 #include "input/derived_table.hpp"
-#include "input/hazard_change.hpp"
 
 namespace yardworth {
 

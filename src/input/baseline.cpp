@@ -5,40 +5,21 @@
 #include <utility>
 
 #include "input/formats.hpp"
+#include "validate/baseline_rules.hpp"
 
 namespace yardworth::input {
 namespace {
 
-constexpr Range distance_yd{0.0, 1000.0, "yards"};
-constexpr Range distance_ft{0.0, 300.0, "feet"};
-constexpr Range strokes_range{0.0, 20.0, "strokes"};
-constexpr std::size_t fewest_rows = 2;
-constexpr std::size_t most_rows = 2000;
-
-// The columns of a table by the keys they have in a file.
-struct ColumnKey {
-  const char* key;
-  BaselineColumn BaselineTable::*column;
-  const Range& distance;
-};
-constexpr ColumnKey column_keys[] = {
-    {"tee", &BaselineTable::tee, distance_yd},           {"fairway", &BaselineTable::fairway, distance_yd},
-    {"rough", &BaselineTable::rough, distance_yd},       {"bunker", &BaselineTable::bunker, distance_yd},
-    {"recovery", &BaselineTable::recovery, distance_yd}, {"green", &BaselineTable::green, distance_ft},
-};
-
-BaselineColumn column_from(const std::vector<Value>& rows, const Range& distance_range, Findings& findings) {
+BaselineColumn column_from(const std::vector<Value>& rows, const Limits& distances, Findings& findings) {
   BaselineColumn column;
   double last = -std::numeric_limits<double>::infinity();
   for (const Value& row : rows) {
     const auto pair = read_list(row, 2, 2, "numbers: distance, strokes", findings);
     if (pair.size() != 2) continue;
-    const auto distance = read_number(pair[0], distance_range, findings);
-    const auto strokes = read_number(pair[1], strokes_range, findings);
+    const auto distance = read_number(pair[0], distances, findings);
+    const auto strokes = read_number(pair[1], limits::baseline_strokes, findings);
     if (!distance || !strokes) continue;
-    if (*distance <= last) {
-      findings.fault(pair[0], fmt::format("{}", *distance), fmt::format("more than the {} of the row before", last));
-    }
+    check_distance_rises(*distance, last, at_value(pair[0], findings));
     last = std::max(last, *distance);
     column.distance.push_back(*distance);
     column.strokes.push_back(*strokes);
@@ -75,7 +56,8 @@ BaselineTable baseline_from(const Value& root, Findings& findings) {
   table.band = fields.choice<Band>("band", bands, band_named, Need::required).value_or(Band::tour);
   table.gender = fields.choice<Gender>("gender", {"men", "women"}, gender_named).value_or(Gender::men);
   for (const ColumnKey& column : column_keys) {
-    const auto rows = fields.list(column.key, fewest_rows, most_rows, "[distance, strokes]", Need::required);
+    const auto rows =
+        fields.list(column.key, limits::fewest_rows, limits::most_rows, "[distance, strokes]", Need::required);
     table.*column.column = column_from(rows, column.distance, findings);
   }
   return table;
@@ -89,7 +71,7 @@ std::string write_baseline(const BaselineTable& table) {
   std::string text = fmt::format("format: {}\nname: {}\nsource: {}\nband: {}\ngender: {}\n", input::baseline_format,
                                  input::quoted_scalar(table.name), input::quoted_scalar(table.source), name(table.band),
                                  name(table.gender));
-  for (const auto& column : input::column_keys) {
+  for (const auto& column : column_keys) {
     text += fmt::format("{}:\n{}", column.key, input::rows_of(table.*column.column));
   }
   return text;

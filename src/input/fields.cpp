@@ -16,11 +16,6 @@ namespace yardworth::input {
 namespace {
 
 constexpr std::size_t most_findings = 200;
-constexpr std::size_t longest_words = 1000;
-
-std::string bounds(const Range& range) {
-  return fmt::format("from {:.4g} to {:.4g}{}{}", range.low, range.high, range.unit.empty() ? "" : " ", range.unit);
-}
 
 // What is quoted is text.
 ParsedNumber number_of(const Node& node) {
@@ -28,17 +23,18 @@ ParsedNumber number_of(const Node& node) {
   return parse_number(node.text);
 }
 
-// The number, when it is one and in range; otherwise a fault that expects `kind` within the range.
-std::optional<double> number_within(const Value& value, const Range& range, std::string_view kind, Findings& findings) {
+// The number, when it is one and within its limits; otherwise a fault that expects `kind` within the limits.
+std::optional<double> number_within(const Value& value, const Limits& limits, std::string_view kind,
+                                    Findings& findings) {
   const Node& node = *value.node;
   if (node.kind == Node::Kind::refused) return std::nullopt;
   const ParsedNumber parsed = number_of(node);
-  const std::string expected = fmt::format("{} {}", kind, bounds(range));
+  const std::string expected = fmt::format("{} {}", kind, bounds(limits));
   if (parsed.fault == NumberFault::not_a_number) {
     findings.fault(value, described(node), expected);
   } else if (parsed.fault == NumberFault::not_finite) {
     findings.fault(value, shortened(node.text) + ", which is not a finite number", expected);
-  } else if (parsed.value < range.low || parsed.value > range.high) {
+  } else if (parsed.value < limits.low || parsed.value > limits.high) {
     findings.fault(value, shortened(node.text), expected);
   } else {
     return parsed.value;
@@ -100,24 +96,23 @@ std::string described(const Node& node) {
   return "nothing";
 }
 
-std::optional<double> read_number(const Value& value, const Range& range, Findings& findings) {
-  return number_within(value, range, "a number", findings);
+std::optional<double> read_number(const Value& value, const Limits& limits, Findings& findings) {
+  return number_within(value, limits, "a number", findings);
 }
 
 std::optional<int> read_whole(const Value& value, int low, int high, Findings& findings) {
-  const Range range{static_cast<double>(low), static_cast<double>(high)};
-  const auto number = number_within(value, range, "a whole number", findings);
+  const Limits limits{static_cast<double>(low), static_cast<double>(high)};
+  const auto number = number_within(value, limits, "a whole number", findings);
   if (!number) return std::nullopt;
   if (std::trunc(*number) != *number) {
-    findings.fault(value, described(*value.node), "a whole number " + bounds(range));
+    findings.fault(value, described(*value.node), "a whole number " + bounds(limits));
     return std::nullopt;
   }
   return static_cast<int>(*number);
 }
 
-std::optional<double> read_length(const Value& value, const Range& range, Units units, Findings& findings) {
-  const Range spoken{from_yards(range.low, units), from_yards(range.high, units), name(units)};
-  const auto number = number_within(value, spoken, "a number", findings);
+std::optional<double> read_length(const Value& value, const Limits& limits, Units units, Findings& findings) {
+  const auto number = number_within(value, in_units(limits, units), "a number", findings);
   return number ? std::optional<double>(to_yards(*number, units)) : std::nullopt;
 }
 
@@ -129,8 +124,8 @@ std::optional<std::string> read_words(const Value& value, Findings& findings) {
     findings.fault(value, described(node), "text");
     return std::nullopt;
   }
-  if (node.text.size() > longest_words) {
-    findings.fault(value, described(node), fmt::format("text of at most {} bytes", longest_words));
+  if (node.text.size() > limits::longest_text) {
+    findings.fault(value, described(node), fmt::format("text of at most {} bytes", limits::longest_text));
     return std::nullopt;
   }
   return node.text;
@@ -159,10 +154,8 @@ std::vector<Value> read_list(const Value& value, std::size_t least, std::size_t 
 void report_not_one_of(const Value& value, const std::vector<std::string>& words, Findings& findings) {
   const Node& node = *value.node;
   if (node.kind == Node::Kind::refused) return;
-  std::string expected = fmt::format("one of {}", fmt::join(words, ", "));
-  const auto meant = node.kind == Node::Kind::scalar ? nearest_word(node.text, words) : std::nullopt;
-  if (meant) expected += fmt::format("; the nearest is {}", *meant);
-  findings.fault(value, node.kind == Node::Kind::scalar ? quoted(node.text) : described(node), expected);
+  const bool scalar = node.kind == Node::Kind::scalar;
+  findings.fault(value, scalar ? quoted(node.text) : described(node), one_of(scalar ? node.text : "", words));
 }
 
 Fields::Fields(const Value& value, std::vector<std::string> known, Findings& findings)
@@ -207,14 +200,14 @@ std::optional<Value> Fields::get(const std::string& key, Need need, std::string_
   if (const Entry* found = entry(key)) return Value{&found->value, path_of(key)};
   const bool missing = need == Need::required && meant_.count(key) == 0;
   if (missing) {
-    findings_.fault(value_.node->place, path_of(key), "nothing: the required key is missing", std::string(expected));
+    findings_.fault(value_.node->place, path_of(key), missing_key, std::string(expected));
   }
   return std::nullopt;
 }
 
-std::optional<double> Fields::number(const std::string& key, const Range& range, Need need) {
-  const auto value = get(key, need, fmt::format("a number {}", bounds(range)));
-  return value ? read_number(*value, range, findings_) : std::nullopt;
+std::optional<double> Fields::number(const std::string& key, const Limits& limits, Need need) {
+  const auto value = get(key, need, fmt::format("a number {}", bounds(limits)));
+  return value ? read_number(*value, limits, findings_) : std::nullopt;
 }
 
 std::optional<int> Fields::whole(const std::string& key, int low, int high, Need need) {
@@ -222,9 +215,9 @@ std::optional<int> Fields::whole(const std::string& key, int low, int high, Need
   return value ? read_whole(*value, low, high, findings_) : std::nullopt;
 }
 
-std::optional<double> Fields::length(const std::string& key, const Range& range, Units units, Need need) {
+std::optional<double> Fields::length(const std::string& key, const Limits& limits, Units units, Need need) {
   const auto value = get(key, need, fmt::format("a number of {}", name(units)));
-  return value ? read_length(*value, range, units, findings_) : std::nullopt;
+  return value ? read_length(*value, limits, units, findings_) : std::nullopt;
 }
 
 std::optional<std::string> Fields::words(const std::string& key, Need need) {
@@ -240,6 +233,23 @@ std::vector<Value> Fields::list(const std::string& key, std::size_t least, std::
 
 std::string Fields::one_of(const std::vector<std::string>& words) {
   return fmt::format("one of {}", fmt::join(words, ", "));
+}
+
+Tell at_value(const Value& value, Findings& findings) {
+  return [&](std::string_view, std::string found, std::string expected) {
+    findings.fault(value, std::move(found), std::move(expected));
+  };
+}
+
+Tell at_keys(Fields& fields, const Value& map, Findings& findings) {
+  return [&](std::string_view key, std::string found, std::string expected) {
+    const auto value = key.empty() ? std::nullopt : fields.get(std::string(key), Need::optional);
+    findings.fault(value.value_or(map), std::move(found), std::move(expected));
+  };
+}
+
+TellOf at_values(const std::vector<Value>& values, Findings& findings) {
+  return [&](std::size_t i) { return at_value(values[i], findings); };
 }
 
 std::optional<Units> units_named(std::string_view text) {

@@ -7,7 +7,9 @@
 #include <vector>
 
 #include "input/document.hpp"
+#include "validate/tell.hpp"
 #include "yardworth/diagnostics.hpp"
+#include "yardworth/limits.hpp"
 #include "yardworth/units.hpp"
 
 namespace yardworth::input {
@@ -39,18 +41,11 @@ class Findings {
 // What the value is, for a message: its text, or "a list" or "a map".
 std::string described(const Node& node);
 
-// Limits of a number, both allowed. unit is for the message and may be empty.
-struct Range {
-  double low;
-  double high;
-  std::string_view unit = "";
-};
-
 // Each of these gives nothing, and reports a fault, when the value is not of that kind or not in range.
-std::optional<double> read_number(const Value& value, const Range& range, Findings& findings);
+std::optional<double> read_number(const Value& value, const Limits& limits, Findings& findings);
 std::optional<int> read_whole(const Value& value, int low, int high, Findings& findings);
-// range in yards; the value and the message in units; the result in yards.
-std::optional<double> read_length(const Value& value, const Range& range, Units units, Findings& findings);
+// limits in yards; the value and the message in units; the result in yards.
+std::optional<double> read_length(const Value& value, const Limits& limits, Units units, Findings& findings);
 std::optional<std::string> read_words(const Value& value, Findings& findings);
 std::vector<Value> read_list(const Value& value, std::size_t least, std::size_t most, std::string_view of_what,
                              Findings& findings);
@@ -73,9 +68,9 @@ class Fields {
   std::string path_of(const std::string& key) const;
   std::optional<Value> get(const std::string& key, Need need, std::string_view expected = "a value");
 
-  std::optional<double> number(const std::string& key, const Range& range, Need need = Need::optional);
+  std::optional<double> number(const std::string& key, const Limits& limits, Need need = Need::optional);
   std::optional<int> whole(const std::string& key, int low, int high, Need need = Need::optional);
-  std::optional<double> length(const std::string& key, const Range& range, Units units, Need need = Need::optional);
+  std::optional<double> length(const std::string& key, const Limits& limits, Units units, Need need = Need::optional);
   std::optional<std::string> words(const std::string& key, Need need = Need::optional);
   // Nothing where the key is missing or its value is no list.
   std::vector<Value> list(const std::string& key, std::size_t least, std::size_t most, std::string_view of_what,
@@ -109,6 +104,12 @@ std::optional<T> read_choice(const Value& value, const std::vector<std::string>&
   if (!choice) report_not_one_of(value, words, findings);
   return choice;
 }
+
+// How rules tell of what was read: of a value as a whole, whatever the key; of the keys of a map, which stands for
+// itself where it has no such key; of each value of a list as a whole. What is given must outlive them.
+Tell at_value(const Value& value, Findings& findings);
+Tell at_keys(Fields& fields, const Value& map, Findings& findings);
+TellOf at_values(const std::vector<Value>& values, Findings& findings);
 
 std::optional<Units> units_named(std::string_view text);
 // The `units:` of a file; yards where it is silent.

@@ -20,7 +20,4 @@ Course course_from(const Value& root, Findings& findings);
 Player player_from(const Value& root, Findings& findings);
 BaselineTable baseline_from(const Value& root, Findings& findings);
 
-// One hazard of a hole that is known already; lengths are in units.
-Hazard hazard_on_hole(const Value& value, const Hole& hole, Units units, Findings& findings);
-
 }  // namespace yardworth::input

@@ -1,32 +1,19 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 #include "core/message_text.hpp"
-#include "core/spelling.hpp"
 #include "input/formats.hpp"
 #include "player/skill.hpp"
+#include "validate/player_rules.hpp"
 
 namespace yardworth::input {
 namespace {
 
-// Limits of what is taken for golf, in yards and degrees.
-constexpr Range carry_range{5.0, 420.0};
-constexpr Range roll_range{0.0, 150.0};
-constexpr Range carry_sd_range{0.1, 100.0};
-constexpr Range direction_sd_range{0.1, 30.0, "degrees"};
-constexpr Range poor_strike_range{0.0, 0.9};
-constexpr Range handicap_range{-10.0, 54.0};  // 54 is the highest Handicap Index, Rules of Handicapping (from memory)
 constexpr double widest_gap_yd = 25.0;
 constexpr double narrowest_gap_yd = 3.0;
-constexpr std::size_t most_clubs = 30;
 constexpr std::size_t allowed_clubs = 13;  // 14 with the putter, Rules of Golf, Rule 4.1b (from memory)
-
-std::string spoken(double yards, Units units) {
-  return fmt::format("{:.4g} {}", from_yards(yards, units), name(units));
-}
 
 struct ClubReading {
   Value value;
@@ -39,40 +26,25 @@ ClubReading club_from(const Value& value, Units units, Findings& findings) {
   ClubReading reading;
   reading.value = value;
   const auto club = fields.words("club", Need::required);
-  const auto carry = fields.length("carry", carry_range, units, Need::required);
+  const auto carry = fields.length("carry", limits::carry, units, Need::required);
   reading.complete = club && carry;
   reading.entry.name = club.value_or("");
   reading.entry.carry_yd = carry.value_or(0.0);
-  reading.entry.roll_yd = fields.length("roll", roll_range, units);
-  reading.entry.carry_sd_yd = fields.length("carry_sd", carry_sd_range, units);
-  const auto direction = fields.number("direction_sd", direction_sd_range);
+  reading.entry.roll_yd = fields.length("roll", limits::roll, units);
+  reading.entry.carry_sd_yd = fields.length("carry_sd", limits::carry_sd, units);
+  const auto direction = fields.number("direction_sd", limits::direction_sd);
   if (direction) reading.entry.direction_sd_rad = radians(*direction);
-  reading.entry.poor_strike = fields.number("poor_strike", poor_strike_range);
-  const bool too_wide = carry && reading.entry.carry_sd_yd && *reading.entry.carry_sd_yd > *carry / 2.0;
-  if (too_wide) {
-    findings.fault(*fields.get("carry_sd", Need::required), spoken(*reading.entry.carry_sd_yd, units),
-                   "at most half the carry, " + spoken(*carry / 2.0, units));
+  reading.entry.poor_strike = fields.number("poor_strike", limits::poor_strike);
+  if (carry && reading.entry.carry_sd_yd) {
+    check_carry_sd(*reading.entry.carry_sd_yd, *carry, units, at_keys(fields, value, findings));
   }
   return reading;
 }
 
-// One club of a name, one driver, no putter.
-void check_names(const std::vector<ClubReading>& clubs, Findings& findings) {
-  std::map<std::string, int> seen;
-  int drivers = 0;
-  for (const ClubReading& club : clubs) {
-    const std::string& name = club.entry.name;
-    const bool repeated = !name.empty() && ++seen[small_letters(name)] > 1;
-    const bool driver = parse_club_name(name).kind == ClubKind::driver;
-    if (repeated) {
-      findings.fault(club.value, fmt::format("the club \"{}\" again", shortened(name)), "each club once");
-    } else if (driver && ++drivers > 1) {
-      findings.fault(club.value, fmt::format("a second driver, \"{}\"", shortened(name)), "one driver at most");
-    }
-    if (small_letters(name) == "putter") {
-      findings.fault(club.value, "a putter", "clubs with a carry; putting comes from the baseline");
-    }
-  }
+std::vector<NamedClub> names_of(const std::vector<ClubReading>& clubs) {
+  std::vector<NamedClub> names;
+  for (const ClubReading& club : clubs) names.push_back({club.entry.name, parse_club_name(club.entry.name).kind});
+  return names;
 }
 
 // Longest first; wide gaps and near twins are worth a word.
@@ -83,12 +55,11 @@ void check_gaps(const std::vector<ClubReading>& clubs, Units units, Findings& fi
     if (!longer.complete || !shorter.complete) continue;
     const double gap = longer.entry.carry_yd - shorter.entry.carry_yd;
     const std::string pair = fmt::format("{} and {}", shortened(longer.entry.name), shortened(shorter.entry.name));
-    if (gap < 0.0) {
-      findings.fault(shorter.value,
-                     fmt::format("a carry of {} after {}", spoken(shorter.entry.carry_yd, units),
-                                 spoken(longer.entry.carry_yd, units)),
-                     "clubs longest first");
-    } else if (gap > widest_gap_yd) {
+    if (!check_longer_before_shorter(longer.entry.carry_yd, shorter.entry.carry_yd, units,
+                                     at_value(shorter.value, findings))) {
+      continue;
+    }
+    if (gap > widest_gap_yd) {
       findings.advice(shorter.value, fmt::format("a gap of {} between {}", spoken(gap, units), pair),
                       "at most " + spoken(widest_gap_yd, units));
     } else if (gap < narrowest_gap_yd) {
@@ -101,7 +72,7 @@ void check_gaps(const std::vector<ClubReading>& clubs, Units units, Findings& fi
 std::optional<double> handicap_from(Fields& fields, Findings& findings) {
   const auto value = fields.get("handicap_index", Need::optional);
   if (!value) return std::nullopt;
-  const auto index = read_number(*value, handicap_range, findings);
+  const auto index = read_number(*value, limits::handicap_index, findings);
   // Golfers write a plus handicap with a plus sign, a number means the opposite by it: ask rather than guess.
   const bool ambiguous = index && *index != 0.0 && value->node->text.front() == '+';
   if (ambiguous) {
@@ -136,9 +107,9 @@ Player player_from(const Value& root, Findings& findings) {
   Player player;
   read_golfer(fields, player, findings);
   std::vector<ClubReading> clubs;
-  const auto values = fields.list("clubs", 1, most_clubs, "clubs", Need::required);
+  const auto values = fields.list("clubs", 1, limits::most_clubs, "clubs", Need::required);
   for (const Value& value : values) clubs.push_back(club_from(value, player.units, findings));
-  check_names(clubs, findings);
+  check_club_names(names_of(clubs), at_values(values, findings));
   check_gaps(clubs, player.units, findings);
   if (clubs.size() > allowed_clubs) {
     findings.advice(*fields.get("clubs", Need::required), fmt::format("{} clubs", clubs.size()),

@@ -9,7 +9,6 @@
 #include "course/set_up.hpp"
 #include "gain/bag_places.hpp"
 #include "input/derived_table.hpp"
-#include "input/hazard_change.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
 
@@ -155,7 +154,13 @@ TEST_CASE("scratch golfers from the longest tees are what clubs are measured aga
 TEST_CASE("a changed hazard is the course with that hazard") {
   const Course course = small_course();
   BandsRequest request = small_request();
-  request.changed_course = change_hazards(course, {{}, {"2:kind=penalty_area,side=across,from=225,to=250"}}).value;
+  HazardChange water;
+  water.hole = 2;
+  water.kind = HazardKind::penalty_area;
+  water.side = Side::across;
+  water.from_yd = 225.0;
+  water.to_yd = 250.0;
+  request.changed_course = change_hazards(course, {water}).value;
   REQUIRE(request.changed_course);
   const BandsResult changed = compute_bands(course, request);
   BandsRequest plain = small_request();

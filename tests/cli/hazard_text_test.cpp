@@ -1,4 +1,4 @@
-#include "input/hazard_change.hpp"
+#include "cli/hazard_text.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,19 +9,19 @@
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
 
-namespace yardworth {
+namespace yardworth::cli {
 namespace {
 
 using test::says;
 
-ChangedCourse changed(const Course& course, const HazardChanges& changes) {
+ChangedCourse changed(const Course& course, const HazardTexts& changes) {
   const Reading<ChangedCourse> reading = change_hazards(course, changes);
   for (const Diagnostic& finding : reading.findings) MESSAGE(to_line(finding));
   REQUIRE(reading.ok());
   return *reading.value;
 }
 
-std::string faults(const HazardChanges& changes) {
+std::string faults(const HazardTexts& changes) {
   const Reading<ChangedCourse> reading = change_hazards(test::scenario_course(), changes);
   CHECK_FALSE(reading.ok());
   std::string lines;
@@ -33,7 +33,7 @@ const Hole& hole(const Course& course, int number) { return course.holes[static_
 
 }  // namespace
 
-TEST_CASE("a moved hazard is what a file with it there would say") {
+TEST_CASE("the text of a move") {
   const Course course = test::scenario_course();
   const ChangedCourse moved = changed(course, {{"4:2:from=200,to=215"}, {}});
   REQUIRE(moved.hazards.size() == 1);
@@ -53,45 +53,6 @@ TEST_CASE("a moved hazard is what a file with it there would say") {
   CHECK(hole(moved.course, 4).hazards.size() == hole(course, 4).hazards.size());
 }
 
-TEST_CASE("side, width and kind may move too, and a hazard twice") {
-  const ChangedCourse moved =
-      changed(test::scenario_course(), {{"4:2:near=20,far=31", "4:2:side=left,kind=penalty_area"}, {}});
-  REQUIRE(moved.hazards.size() == 1);
-  const Hazard& is = hole(moved.course, 4).hazards[1];
-  CHECK(is.side == Side::left);
-  CHECK(is.kind == HazardKind::penalty_area);
-  CHECK(is.near_yd == 20.0);
-  CHECK(is.far_yd == 31.0);
-  CHECK(is.from_yd == 236.0);
-}
-
-TEST_CASE("a hazard that comes to lie across the hole, or beside it, has the width of such a one") {
-  const ChangedCourse across = changed(test::scenario_course(), {{"4:2:side=across"}, {}});
-  CHECK(hole(across.course, 4).hazards[1].far_yd == farthest_out_yd);
-  const ChangedCourse beside = changed(test::scenario_course(), {{"1:2:side=left"}, {}});
-  CHECK(hole(beside.course, 1).hazards[1].near_yd == default_near_yd(HazardKind::penalty_area));
-}
-
-TEST_CASE("a polygon becomes a strip when all of it is said") {
-  const ChangedCourse moved = changed(test::scenario_course(), {{"1:5:side=left,from=200,to=210"}, {}});
-  const Hazard& is = hole(moved.course, 1).hazards[4];
-  CHECK(is.corners.empty());
-  CHECK(is.kind == HazardKind::bunker);
-  CHECK(is.from_yd == 200.0);
-  CHECK(says(faults({{"1:5:from=200,to=210"}, {}}), "side: found nothing: the required key is missing"));
-}
-
-TEST_CASE("an added hazard comes last, with the defaults of a file") {
-  const Course course = test::scenario_course();
-  const ChangedCourse added = changed(course, {{}, {"4:kind=bunker,side=left,from=230,to=245"}});
-  REQUIRE(hole(added.course, 4).hazards.size() == hole(course, 4).hazards.size() + 1);
-  CHECK(added.hazards.front().added);
-  CHECK(added.hazards.front().hazard == hole(course, 4).hazards.size());
-  const Hazard& is = hole(added.course, 4).hazards.back();
-  CHECK(is.near_yd == default_near_yd(HazardKind::bunker));
-  CHECK(is.far_yd == default_far_yd(HazardKind::bunker, is.near_yd));
-}
-
 TEST_CASE("lengths are in the course's units") {
   Course course = test::scenario_course();
   course.units = Units::metres;
@@ -104,7 +65,7 @@ TEST_CASE("lengths are in the course's units") {
 
 TEST_CASE("every fault is named, with the option it is in") {
   struct Fault {
-    HazardChanges changes;
+    HazardTexts changes;
     const char* words;
   };
   for (const Fault& fault : {
@@ -130,7 +91,11 @@ TEST_CASE("every fault is named, with the option it is in") {
            Fault{{{}, {"kind=bunker"}}, "--add-hazard kind=bunker: fault: found \"kind=bunker\", expected HOLE:key="},
            Fault{{{}, {"4:kind=bunker,side=across,from=1,to=9,near=3"}}, "near and far only with side left or right"},
            Fault{{{}, {"1:kind=trees,side=left,from=235,to=243,near=50,far=90"}}, "inside the corner at 240 yards"},
-           Fault{{{}, {"4:kind=bunker,polygon=5"}}, "polygon: found 5, expected a list of corners"},
+           Fault{{{"4:x:from=5"}, {}}, "number: found \"x\", expected the number of a hazard"},
+           Fault{{{}, {"4:kind=bunker,polygon=5"}},
+                 "unknown key \"polygon\", expected one of kind, side, from, to, near, far"},
+           Fault{{{"4:2:side=lft"}, {}},
+                 "side: found \"lft\", expected one of left, right, across; the nearest is left"},
        }) {
     CAPTURE(fault.words);
     CHECK(says(faults(fault.changes), fault.words));
@@ -144,9 +109,15 @@ TEST_CASE("every fault is named, with the option it is in") {
   CHECK(says(to_line(none.findings.front()), "hole 1, which has none; --add-hazard adds one"));
 }
 
-TEST_CASE("nothing asked, nothing changed") {
-  const ChangedCourse same = changed(test::scenario_course(), {});
-  CHECK(same.hazards.empty());
+TEST_CASE("moves come before additions, and nothing asked changes nothing") {
+  const ChangedCourse both = changed(test::scenario_course(),
+                                     {{"4:2:near=20,far=31", "4:2:side=left"}, {"4:kind=trees,side=left,from=1,to=9"}});
+  REQUIRE(both.hazards.size() == 2);
+  CHECK_FALSE(both.hazards[0].added);
+  CHECK(both.hazards[1].added);
+  CHECK(hole(both.course, 4).hazards[1].side == Side::left);
+  CHECK(hole(both.course, 4).hazards[1].far_yd == 31.0);
+  CHECK(changed(test::scenario_course(), {}).hazards.empty());
 }
 
-}  // namespace yardworth
+}  // namespace yardworth::cli

@@ -1,0 +1,71 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace yardworth {
+
+// What is taken for golf rather than for a slip of the pen. Readers hold files to these limits, validate() what was
+// made by hand, and the command its options. docs/formats.md says what each is about; where it names no source they
+// are common practice.
+
+// Both ends are allowed. unit is for messages and may be empty.
+struct Limits {
+  double low = 0.0;
+  double high = 0.0;
+  std::string_view unit = "";
+};
+
+namespace limits {
+
+inline constexpr std::size_t longest_text = 1000;  // bytes of a name, a label, a source
+
+// Of a course, in yards where nothing else is said.
+inline constexpr int most_holes = 18;
+inline constexpr std::size_t most_tees = 20;
+inline constexpr std::size_t most_parts =
+    200;  // doglegs, stretches of fairway, hazards of a hole; corners of a polygon
+inline constexpr std::size_t fewest_corners = 3;
+inline constexpr int lowest_par = 3;
+inline constexpr int highest_par = 6;
+inline constexpr Limits hole_length{40.0, 1000.0};
+inline constexpr Limits along_hole{-200.0, 1300.0};  // from the longest tee
+inline constexpr Limits half_width{0.0, 100.0};      // of a fairway
+inline constexpr Limits green_extent{5.0, 100.0};
+inline constexpr Limits from_line{0.0, 400.0};  // near and far edge of a hazard
+inline constexpr Limits beside_line{-400.0, 400.0};
+inline constexpr Limits turn{-120.0, 120.0, "degrees"};
+inline constexpr Limits rating_of_18_holes{50.0, 90.0};
+inline constexpr Limits rating_of_9_holes{25.0, 45.0};
+inline constexpr Limits rating_of_any_holes{25.0, 90.0};
+inline constexpr Limits slope{55.0, 155.0};       // Slope Rating: USGA Course Rating System manual
+inline constexpr double past_the_hole = 60.0;     // a hazard wholly beyond this is not on the hole
+inline constexpr double beside_the_hole = 200.0;  // likewise
+inline constexpr double least_area = 0.1;         // of a polygon, square yards
+
+// Of a player, in yards where nothing else is said.
+inline constexpr std::size_t most_clubs = 30;
+inline constexpr Limits handicap_index{-10.0, 54.0};  // 54 is the highest, Rules of Handicapping (from memory)
+inline constexpr Limits carry{5.0, 420.0};
+inline constexpr Limits roll{0.0, 150.0};
+inline constexpr Limits carry_sd{0.1, 100.0};
+inline constexpr double largest_carry_sd_share = 0.5;  // of the carry
+inline constexpr Limits direction_sd{0.1, 30.0, "degrees"};
+inline constexpr Limits poor_strike{0.0, 0.9};
+
+// Of a baseline.
+inline constexpr std::size_t fewest_rows = 2;
+inline constexpr std::size_t most_rows = 2000;
+inline constexpr Limits baseline_distance{0.0, 1000.0, "yards"};
+inline constexpr Limits putt_distance{0.0, 300.0, "feet"};
+inline constexpr Limits baseline_strokes{0.0, 20.0, "strokes"};
+
+// Of a request; lengths in the course's units, so that a limit is a round number there.
+inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more
+inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club
+inline constexpr Limits curve_step{0.1, 150.0};
+inline constexpr int most_curve_steps = 200;
+inline constexpr int most_threads = 1024;
+
+}  // namespace limits
+}  // namespace yardworth
