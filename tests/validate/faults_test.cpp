@@ -121,9 +121,7 @@ TEST_CASE("each part of a course that does not go with the others is reported") 
        B{[](Course& c) { c.tees[1].name = "back"; }, "tees[1]: found the tee \"back\" again"},
        B{[](Course& c) { c.tees[1].name = " "; }, "tees[1].name: found"},
        B{[](Course& c) {
-           std::swap(c.tees[0], c.tees[2]);
-           c.holes[0].length_yd = {300.0, 400.0, 1000.0};
-           for (Hole& h : c.holes) std::swap(h.length_yd[0], h.length_yd[2]);
+           for (Hole& each : c.holes) std::swap(each.length_yd[0], each.length_yd[2]);
          },
          "tees longest first"},
        B{[](Course& c) { c.holes.clear(); }, "holes: found a list of 0, expected from 1 to 18 holes"},
