@@ -62,6 +62,15 @@ struct BandsReport {
   BandsResult result;
   std::optional<int> hole;           // whose hazards are told, band by band
   std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+  // How a reader asks for more, in the words of the program that hands the report out; of what is empty nothing is
+  // said.
+  struct Asking {
+    std::string clubs;       // the approach shots club by club
+    std::string hole;        // who finds which hazard of a hole
+    std::string best;        // the best plan
+    std::string everything;  // all that there is
+  };
+  Asking asking;
 };
 
 // The answer in one sentence: whom the change of distance helps most and least, or, where hazards are changed, whom

@@ -101,6 +101,7 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
     }
     if (options.hole > 0) report.hole = options.hole;
     report.opening = assumptions(options, *course);
+    report.asking = {"--tee NAME --gender men", "--hole N", "--plan best", "--format json"};
     const bool emphasis = surroundings.colour && options.output.path.empty();
     return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
   });

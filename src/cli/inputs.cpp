@@ -128,7 +128,10 @@ std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, 
   return std::nullopt;
 }
 
-Outcome refusal_of(const Diagnostic& finding) { return {at_fault, "", to_line(finding) + "\n"}; }
+Outcome refusal_of(Diagnostic finding) {
+  if (finding.found == existing_file) finding.expected += " (--force)";
+  return {at_fault, "", to_line(finding) + "\n"};
+}
 
 Outcome computed(const std::function<Outcome()>& compute) {
   try {

@@ -47,7 +47,8 @@ std::size_t default_tee(const Course& course, Gender gender);
 
 // Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins.
 std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace);
-Outcome refusal_of(const Diagnostic& finding);
+// The finding with the option that helps.
+Outcome refusal_of(Diagnostic finding);
 
 // What compute comes to, or the refusal of what it throws: std::invalid_argument is the command's fault, CannotFinish
 // what could not be done.

@@ -22,7 +22,7 @@ Diagnostic system_refusal(const std::string& path, int error) {
 }
 
 Diagnostic exists_refusal(const std::string& path) {
-  return file_fault(path, "a file that exists", "a new name, or leave to replace it (--force)");
+  return file_fault(path, existing_file, "a new name, or leave to replace it");
 }
 
 // The file that stands half-written until it is renamed; it goes away with this object unless it was.

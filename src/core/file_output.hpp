@@ -8,6 +8,9 @@
 
 namespace yardworth {
 
+// What is found where a file exists and there is no leave to replace it.
+inline constexpr const char* existing_file = "a file that exists";
+
 // Writes bytes to path as a whole or not at all: to a temporary name beside it, flushed to the disk, then renamed.
 // An existing file is replaced only with replace, and keeps its permissions; a symbolic link to a file stays a link.
 // Gives a finding, with the target untouched and nothing left beside it, when the target exists (without replace), is

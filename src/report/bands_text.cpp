@@ -365,17 +365,20 @@ std::string changed_section(const BandsResult& result) {
          cannot_finish_lines(result);
 }
 
-std::string plan_words(const BandsResult& result) {
-  if (result.policy == PolicyChoice::habit) {
+std::string plan_words(const BandsReport& report) {
+  if (report.result.policy == PolicyChoice::habit) {
+    const std::string& best = report.asking.best;
     return "Habit plan: the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits "
            "the distance left at the middle of the green. What playing the course differently would save or avoid is "
-           "not in it; --plan best looks for that.";
+           "not in it" +
+           (best.empty() ? "." : "; " + best + " looks for that.");
   }
   return "Best plan: for every place the ball can lie, the club and aim with the fewest expected strokes.";
 }
 
-std::string basis_section(const BandsResult& result) {
-  std::string text = section("What it rests on") + bullet(plan_words(result));
+std::string basis_section(const BandsReport& report) {
+  const BandsResult& result = report.result;
+  std::string text = section("What it rests on") + bullet(plan_words(report));
   for (const std::string& note : result.notes) text += bullet(note);
   text += section("Cautions");
   for (const std::string& caution : result.cautions) text += bullet(caution);
@@ -383,11 +386,16 @@ std::string basis_section(const BandsResult& result) {
 }
 
 std::string more_section(const BandsReport& report) {
+  const BandsReport::Asking& asking = report.asking;
   const bool clubs_shown = genders_of(report.result).size() * report.result.tees.size() <= most_club_tables;
   std::string more;
-  if (!clubs_shown) more = "--tee NAME --gender men tells the approach shots club by club";
-  if (!report.hole) more += std::string(more.empty() ? "" : ", ") + "--hole N who finds which hazard of a hole";
-  return more.empty() ? "" : section("More") + wrap(more + ". --format json has everything.", report_width);
+  if (!clubs_shown && !asking.clubs.empty()) more = asking.clubs + " tells the approach shots club by club";
+  if (!report.hole && !asking.hole.empty()) {
+    more += (more.empty() ? "" : ", ") + asking.hole + " who finds which hazard of a hole";
+  }
+  if (more.empty()) return "";
+  const std::string all = asking.everything.empty() ? "" : " " + asking.everything + " has everything.";
+  return section("More") + wrap(more + "." + all, report_width);
 }
 
 }  // namespace
@@ -403,9 +411,9 @@ std::string bands_text(const BandsReport& report, bool emphasis) {
     answer = "\x1b[1m" + answer + "\x1b[0m\n";
   }
   text += answer;
-  if (!result.changed_hazards.empty()) return text + changed_section(result) + basis_section(result);
+  if (!result.changed_hazards.empty()) return text + changed_section(result) + basis_section(report);
   return text + bands_section(result) + suiting_section(result) + clubs_section(result) + hazards_section(report) +
-         more_section(report) + basis_section(result);
+         more_section(report) + basis_section(report);
 }
 
 }  // namespace yardworth

@@ -53,7 +53,7 @@ TEST_CASE("an existing file is replaced only with leave, and keeps its permissio
   REQUIRE_FALSE(write_file(path, "old", false).has_value());
   ::chmod(path.c_str(), 0640);
   CHECK(line_of(write_file(path, "new", false)) ==
-        path + ": fault: found a file that exists, expected a new name, or leave to replace it (--force)");
+        path + ": fault: found a file that exists, expected a new name, or leave to replace it");
   CHECK(bytes_of(path) == "old");
   CHECK_FALSE(write_file(path, "new", true).has_value());
   CHECK(bytes_of(path) == "new");

@@ -80,19 +80,21 @@ TEST_CASE("a hazard may save strokes, do both, or nothing") {
 }
 
 TEST_CASE("text: bands, tees that suit, what it rests on") {
-  const std::string text = bands_text(sample_bands());
+  BandsReport report = sample_bands();
+  CHECK_FALSE(says(bands_text(report), "More"));
+  report.asking = {"--tee NAME --gender men", "--hole N", "--plan best", "--format json"};
+  const std::string text = bands_text(report);
   for (const char* words : {"Men", "Women", "scratch", "bogey", "25% -> 38%", "What it rests on", "A note.", "Cautions",
-                            "A caution.", "Habit plan"}) {
+                            "A caution.", "Habit plan", "--hole N who finds", "--format json has everything"}) {
     CAPTURE(words);
     CHECK(says(text, words));
   }
   // One tee: nothing to choose from. Two tables of clubs are few enough to be shown.
   CHECK_FALSE(says(text, "Which tees suit whom"));
   CHECK(says(text, "Approach shots by club"));
-  CHECK(says(text, "--hole N"));
   for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
 
-  BandsReport two_tees = sample_bands();
+  BandsReport two_tees = report;
   two_tees.result.tees.push_back({"forward", 5210.0, {}, Gender::women});
   two_tees.result.golfers.clear();
   two_tees.result.suiting.clear();

@@ -29,7 +29,7 @@ std::string faults_of(const T& thing) {
 template <class T>
 struct Break {
   std::function<void(T&)> change;
-  const char* words;
+  std::string words;
 };
 
 template <class T>
@@ -149,7 +149,7 @@ TEST_CASE("each part of a course that does not go with the others is reported") 
        B{[](Course& c) { hole(c).fairway[0].to_yd = hole(c).fairway[0].from_yd; }, "fairway[0].to: found"},
        B{[](Course& c) { hole(c).fairway[0].from_yd = -1.0; }, "0, the longest tee, or more"},
        B{[](Course& c) { hole(c).fairway[0].to_yd = 999.0; }, "at most the hole's length"},
-       B{[](Course& c) { hole(c).fairway.resize(2, hole(c).fairway[0]); }, "the end of the one before"},
+       B{[](Course& c) { hole(c).fairway.push_back(hole(c).fairway[0]); }, "the end of the one before"},
        B{[](Course& c) { hole(c).fairway.resize(201); }, "fairway: found a list of 201"},
        B{[](Course& c) { hole(c).hazards.resize(201, strip(c)); }, "hazards: found a list of 201"},
        B{[](Course& c) { strip(c).side.reset(); }, "hazards[0].side: found nothing"},
