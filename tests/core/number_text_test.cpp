@@ -5,12 +5,15 @@
 namespace yardworth {
 
 TEST_CASE("a number is the whole of its text") {
-  for (const auto& [text, value] :
-       {std::pair{"+20", 20.0}, {"-20", -20.0}, {"7.5", 7.5}, {"0", 0.0}, {"1e3", 1000.0}}) {
-    CAPTURE(text);
-    const ParsedNumber parsed = parse_number(text);
+  struct Read {
+    const char* text;
+    double value;
+  };
+  for (const Read& read : {Read{"+20", 20.0}, {"-20", -20.0}, {"7.5", 7.5}, {"0", 0.0}, {"1e3", 1000.0}}) {
+    CAPTURE(read.text);
+    const ParsedNumber parsed = parse_number(read.text);
     CHECK(parsed.fault == NumberFault::none);
-    CHECK(parsed.value == value);
+    CHECK(parsed.value == read.value);
   }
   for (const char* text : {"", "+", "-", "+-5", "-+5", "++5", "5 ", " 5", "5yd", "0x10", "1,5", "1e999x"}) {
     CAPTURE(text);
