@@ -7,7 +7,8 @@
 
 #include <algorithm>
 #include <boost/locale/utf.hpp>
-#include <sstream>
+#include <istream>
+#include <streambuf>
 #include <utility>
 
 #include "core/message_text.hpp"
@@ -17,6 +18,8 @@ namespace {
 
 constexpr std::size_t deepest = 20;
 constexpr std::size_t most_nodes = 100'000;
+// Of YAML's signs in one file, outside comments: twice as many as values.
+constexpr std::size_t most_signs = 2 * most_nodes;
 
 bool continues_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0) == 0x80; }
 
@@ -61,35 +64,35 @@ std::optional<Diagnostic> refuse_bytes(const std::string& text, const std::strin
 // The reader counts columns in bytes; people and editors count characters.
 class Places {
  public:
-  explicit Places(const std::string& text) : text_(text), starts_{0} {
-    for (std::size_t i = 0; i < text.size(); ++i) {
-      if (text[i] == '\n') starts_.push_back(i + 1);
-    }
-  }
-  // Marks come in the order of the text, so each is counted from the one before: a long line costs no more than many
-  // short ones.
+  explicit Places(std::string_view text) : text_(text) {}
+
   Place of(const YAML::Mark& mark) {
+    if (mark.pos < 0 || mark.line < 0 || mark.column < 0) return {};
+    const auto at = static_cast<std::size_t>(mark.pos);
     // The reader forgets the column once it has come to the end.
-    const bool at_end = mark.pos >= 0 && static_cast<std::size_t>(mark.pos) >= text_.size();
-    if (at_end) return of(starts_.size() - 1, text_.size());
-    if (mark.line < 0 || static_cast<std::size_t>(mark.line) >= starts_.size()) return {};
-    const auto line = static_cast<std::size_t>(mark.line);
-    return of(line, std::min(starts_[line] + static_cast<std::size_t>(mark.column), text_.size()));
+    if (at >= text_.size()) return of_end();
+    return {mark.line + 1, characters(at - std::min(at, static_cast<std::size_t>(mark.column)), at) + 1};
+  }
+
+  Place of_end() {
+    const std::size_t last_feed = text_.rfind('\n');
+    const auto lines = static_cast<int>(std::count(text_.begin(), text_.end(), '\n'));
+    return {lines + 1, characters(last_feed == std::string_view::npos ? 0 : last_feed + 1, text_.size()) + 1};
   }
 
  private:
-  Place of(std::size_t line, std::size_t at) {
-    const std::size_t start = starts_[line];
+  // Those of a line that begins at start, before at. Marks come in the order of the text, so each is counted from the
+  // one before: a long line costs no more than many short ones.
+  int characters(std::size_t start, std::size_t at) {
     if (counted_to_ < start || counted_to_ > at) {
       counted_to_ = start;
       characters_ = 0;
     }
     for (; counted_to_ < at; ++counted_to_) characters_ += continues_character(text_[counted_to_]) ? 0 : 1;
-    return {static_cast<int>(line) + 1, characters_ + 1};
+    return characters_;
   }
 
-  const std::string& text_;
-  std::vector<std::size_t> starts_;
+  std::string_view text_;
   std::size_t counted_to_ = 0;
   int characters_ = 0;  // of the line of counted_to_, before it
 };
@@ -204,9 +207,22 @@ class TreeBuilder : public YAML::EventHandler {
   int documents_ = 0;
 };
 
-void read_events(const std::string& text, const std::string& file, TreeBuilder& builder, Places& places) {
+// Text to read from without a copy of it.
+class TextBuffer : public std::streambuf {
+ public:
+  explicit TextBuffer(std::string_view text) {
+    char* begin = const_cast<char*>(text.data());  // never written: a stream that is only read puts nothing back
+    setg(begin, begin, begin + text.size());
+  }
+};
+
+// Why the reading ended: the text did, or a limit was passed.
+enum class Ended { text, limit };
+
+Ended read_events(std::string_view text, const std::string& file, TreeBuilder& builder, Places& places) {
   try {
-    std::istringstream stream(text);
+    TextBuffer buffer(text);
+    std::istream stream(&buffer);
     YAML::Parser parser(stream);
     while (parser.HandleNextDocument(builder)) continue;
   } catch (const YAML::Exception& error) {
@@ -215,7 +231,42 @@ void read_events(const std::string& text, const std::string& file, TreeBuilder& 
         fault_at(file, places.of(error.mark), "text that YAML cannot read: " + error.msg, "a YAML document"));
   } catch (const Stop&) {
     builder.root.reset();
+    return Ended::limit;
   }
+  return Ended::text;
+}
+
+// Where the most_signs first signs that may mean something end, or the text. A pair of quotes is one sign. In a line
+// that begins with # none does before a quote, which may be the end of a quoted text.
+std::size_t end_of_signs(std::string_view text) {
+  constexpr std::string_view quotes = "\"'";
+  constexpr std::string_view others = "[]{},:?-&*!|>";
+  std::size_t halves = 0;
+  bool line_is_blank = true;
+  bool comment = false;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const char sign = text[at];
+    const bool quote = quotes.find(sign) != std::string_view::npos;
+    if (sign == '\n' || quote) comment = false;
+    if (sign == '#' && line_is_blank) comment = true;
+    if (sign != ' ' && sign != '\t') line_is_blank = sign == '\n';
+    if (comment) continue;
+    halves += quote ? 1 : others.find(sign) != std::string_view::npos ? 2 : 0;
+    if (halves > 2 * most_signs) return at;
+  }
+  return text.size();
+}
+
+// The YAML reader looks ahead as far as a list in brackets goes, to see whether it is a key, and keeps all it has seen:
+// 400 bytes a sign. So it is given no more signs than a file within the limits can need; which limit the text passes is
+// told as if it ended there.
+Document refuse_signs(std::string_view text, const std::string& file) {
+  Places places(text);
+  TreeBuilder builder(places, file);
+  if (read_events(text, file, builder, places) == Ended::limit) return {std::nullopt, std::move(builder.findings)};
+  return {std::nullopt,
+          {fault_at(file, places.of_end(), "too much in one file",
+                    fmt::format("at most {} brackets, commas, colons and other signs of YAML", most_signs))}};
 }
 
 }  // namespace
@@ -223,6 +274,8 @@ void read_events(const std::string& text, const std::string& file, TreeBuilder& 
 Document parse_document(std::string_view raw, const std::string& file) {
   const std::string text = plain_lines(raw);
   if (auto finding = refuse_bytes(text, file)) return {std::nullopt, {std::move(*finding)}};
+  const std::size_t end = end_of_signs(text);
+  if (end < text.size()) return refuse_signs(std::string_view(text).substr(0, end), file);
   Places places(text);
   TreeBuilder builder(places, file);
   read_events(text, file, builder, places);

@@ -63,22 +63,28 @@ void Findings::fault(Place place, std::string path, std::string found, std::stri
 }
 
 std::vector<Diagnostic> Findings::in_order() const {
-  std::vector<Diagnostic> ordered = all_;
-  std::stable_sort(ordered.begin(), ordered.end(), [](const Diagnostic& a, const Diagnostic& b) {
-    return std::tie(a.line, a.column) < std::tie(b.line, b.column);
+  // Of pointers: a file at fault everywhere has very many findings.
+  std::vector<const Diagnostic*> ordered;
+  ordered.reserve(all_.size());
+  for (const Diagnostic& finding : all_) ordered.push_back(&finding);
+  std::stable_sort(ordered.begin(), ordered.end(), [](const Diagnostic* a, const Diagnostic* b) {
+    return std::tie(a->line, a->column) < std::tie(b->line, b->column);
   });
-  if (ordered.size() <= most_findings) return ordered;
   // Advice must not push the faults out of sight.
-  std::stable_partition(ordered.begin(), ordered.end(),
-                        [](const Diagnostic& finding) { return finding.severity == Severity::fault; });
+  if (ordered.size() > most_findings) {
+    std::stable_partition(ordered.begin(), ordered.end(),
+                          [](const Diagnostic* finding) { return finding->severity == Severity::fault; });
+  }
+  std::vector<Diagnostic> told;
+  for (std::size_t i = 0; i < std::min(ordered.size(), most_findings); ++i) told.push_back(*ordered[i]);
+  if (ordered.size() <= most_findings) return told;
   Diagnostic rest;
-  rest.severity = ordered[most_findings].severity;
+  rest.severity = ordered[most_findings]->severity;
   rest.file = file_;
   rest.found = fmt::format("{} more of the kind", ordered.size() - most_findings);
   rest.expected = "the first ones to be put right";
-  ordered.resize(most_findings);
-  ordered.push_back(std::move(rest));
-  return ordered;
+  told.push_back(std::move(rest));
+  return told;
 }
 
 std::string described(const Node& node) {

@@ -1,5 +1,11 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
 #include <random>
 #include <string>
 #include <variant>
@@ -7,6 +13,7 @@
 
 #include "baseline/published.hpp"
 #include "input/samples.hpp"
+#include "support/sanitized.hpp"
 #include "yardworth/read.hpp"
 
 namespace yardworth {
@@ -158,6 +165,43 @@ TEST_CASE("depth and size have limits") {
   REQUIRE(found.size() == 1);
   CHECK(found.front() ==
         "2:7: fault: name: found \"" + std::string(60, 'x') + "...\", expected text of at most 1000 bytes");
+}
+
+// What `check` ends with, given no more memory than 100 MB beside the program itself; 1: out of memory.
+int status_in_little_memory(const std::string& text) {
+  const std::string file = (std::filesystem::temp_directory_path() / fmt::format("yardworth_{}", ::getpid())).string();
+  std::ofstream(file, std::ios::binary) << text;
+  const std::string line =
+      fmt::format("ulimit -v 100000; '{}' check '{}' >/dev/null 2>/dev/null", YARDWORTH_PROGRAM, file);
+  const int status = std::system(line.c_str());
+  std::filesystem::remove(file);
+  return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+TEST_CASE("a file of any signs takes little memory to refuse") {
+  if (test::sanitized) return;  // the sanitizers take more than that for themselves
+  for (const char* piece :
+       {"[", "{",      "[{",  "{a: ", "a: ",  "- ",      "? ", ": ", "[],", "\"\", ",       "\" ", "\"",
+        "'", "&a *a ", "&a ", "*a, ", "!!a ", "!!a b, ", "a,", ",",  "\n",  "- &a !!t x\n", "|\n", "[\n# \"]\",\n"}) {
+    for (const char* before : {"", "[", "- [", "a: 1\n? {"}) {
+      CAPTURE(piece);
+      CAPTURE(before);
+      std::string text = before;
+      while (text.size() + 10 < largest_file_bytes) text += piece;
+      CHECK(status_in_little_memory(text) == 2);
+    }
+  }
+}
+
+TEST_CASE("what a limit is passed by is told, and comments may be as long as they like") {
+  const std::string signs = "fault: found too much in one file, expected at most 200000 brackets, commas, colons";
+  CHECK(first_of("a: \"" + repeated("],", 110'000) + "\"").find(signs) != std::string::npos);
+  CHECK(first_of("# [\" " + repeated("],", 110'000)).find(signs) != std::string::npos);
+  CHECK(read_course(samples::course + repeated("  # [[[,,,\n", 100'000), "f").ok());
+  // A line that begins like a comment, but ends a text in quotes.
+  CHECK(first_of("[\"\n# \"" + repeated("[", 300'000)).find("in one another too deeply") != std::string::npos);
+  CHECK(first_of("a: 1\nb: [" + repeated("[", 300'000)).find("in one another too deeply") != std::string::npos);
+  CHECK(first_of("[" + repeated("x,", 300'000)).find("at most 100000 values") != std::string::npos);
 }
 
 TEST_CASE("text from the file is escaped when it is printed") {
