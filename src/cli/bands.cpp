@@ -88,7 +88,9 @@ std::string written(const BandsReport& report, Format format, bool emphasis) {
 }
 
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
-  if (const auto finding = refuse_outputs({options.output.path}, options.output.replace)) return refusal_of(*finding);
+  if (const auto refused = refuse_outputs({options.output.path}, {options.course}, options.output.replace)) {
+    return refusal_of(*refused);
+  }
   std::string complaints;
   const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
   const auto request = course ? request_of(options, *course, complaints) : std::nullopt;

@@ -86,7 +86,9 @@ std::string written(const GainReport& report, Format format, bool emphasis) {
 
 Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto finding = refuse_outputs({options.output.path}, options.output.replace)) return refusal_of(*finding);
+  if (const auto refused = refuse_outputs({options.output.path}, options.inputs.files(), options.output.replace)) {
+    return refusal_of(*refused);
+  }
   std::string complaints;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};

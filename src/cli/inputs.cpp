@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "core/file_output.hpp"
 #include "input/derived_table.hpp"
 #include "yardworth/errors.hpp"
 #include "yardworth/read.hpp"
@@ -120,17 +119,18 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
   return inputs;
 }
 
-std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace) {
+std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& paths, const std::vector<std::string>& read,
+                                            bool replace) {
   for (const std::string& path : paths) {
     if (path.empty()) continue;
-    if (auto finding = refuse_target(path, replace)) return finding;
+    if (auto refusal = refuse_target(path, replace, read)) return refusal;
   }
   return std::nullopt;
 }
 
-Outcome refusal_of(Diagnostic finding) {
-  if (finding.found == existing_file) finding.expected += " (--force)";
-  return {at_fault, "", to_line(finding) + "\n"};
+Outcome refusal_of(OutputRefusal refusal) {
+  if (refusal.finding.found == existing_file) refusal.finding.expected += " (--force)";
+  return {refusal.by_system ? not_done : at_fault, "", to_line(refusal.finding) + "\n"};
 }
 
 Outcome computed(const std::function<Outcome()>& compute) {
@@ -147,8 +147,8 @@ Outcome deliver(std::string text, const OutputOptions& options, const std::vecto
   Outcome outcome;
   if (options.path.empty()) {
     outcome.out = std::move(text);
-  } else if (const auto finding = write_file(options.path, text, options.replace)) {
-    return refusal_of(*finding);
+  } else if (const auto refusal = write_file(options.path, text, options.replace)) {
+    return refusal_of(*refusal);
   }
   if (options.format == Format::csv) {
     for (const std::string& sentence : opening) outcome.err += escape_control(sentence) + "\n";

@@ -7,6 +7,7 @@
 
 #include "cli/command.hpp"
 #include "cli/options.hpp"
+#include "core/file_output.hpp"
 #include "yardworth/baseline.hpp"
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -20,6 +21,8 @@ struct InputOptions {
   std::string player;
   std::string baseline;
   std::string tee;
+
+  std::vector<std::string> files() const { return {course, player, baseline}; }
 };
 
 void add_input_options(CLI::App& app, InputOptions& options);
@@ -45,10 +48,12 @@ std::optional<std::size_t> tee_named(const std::string& tee, const Course& cours
 // The first tee marked for this gender, otherwise the middle one of the list (the longer of two).
 std::size_t default_tee(const Course& course, Gender gender);
 
-// Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins.
-std::optional<Diagnostic> refuse_outputs(const std::vector<std::string>& paths, bool replace);
+// Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins; read are
+// the files that the command is about.
+std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& paths, const std::vector<std::string>& read,
+                                            bool replace);
 // The finding with the option that helps.
-Outcome refusal_of(Diagnostic finding);
+Outcome refusal_of(OutputRefusal refusal);
 
 // What compute comes to, or the refusal of what it throws: std::invalid_argument is the command's fault, CannotFinish
 // what could not be done.

@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <exception>
+#include <new>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,9 +55,14 @@ int fail(std::string_view what) {
 
 int main(int argc, char** argv) {
   try {
+    // Both are told as errors of what is written.
     std::signal(SIGPIPE, SIG_IGN);
+    std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
     return finish(yardworth::cli::run(arguments, {wants_colour(), ::isatty(STDERR_FILENO) == 1}));
+  } catch (const std::bad_alloc&) {
+    write_all(STDERR_FILENO, "yardworth: out of memory: more is needed than the system gives\n");
+    return not_done;
   } catch (const std::exception& error) {
     return fail(error.what());
   } catch (...) {

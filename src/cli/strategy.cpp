@@ -71,7 +71,7 @@ std::string written(const StrategyReport& report, Format format, bool emphasis) 
 Outcome give(const StrategyOptions& options, const StrategyReport& report, const Surroundings& surroundings) {
   if (!options.dot.empty()) {
     const std::string& graph = report.result.holes.front().graph;
-    if (const auto finding = write_file(options.dot, graph, options.output.replace)) return refusal_of(*finding);
+    if (const auto refused = write_file(options.dot, graph, options.output.replace)) return refusal_of(*refused);
   }
   const bool emphasis = surroundings.colour && options.output.path.empty();
   return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
@@ -79,8 +79,9 @@ Outcome give(const StrategyOptions& options, const StrategyReport& report, const
 
 Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto finding = refuse_outputs({options.output.path, options.dot}, options.output.replace)) {
-    return refusal_of(*finding);
+  const std::vector<std::string> outputs = {options.output.path, options.dot};
+  if (const auto refused = refuse_outputs(outputs, options.inputs.files(), options.output.replace)) {
+    return refusal_of(*refused);
   }
   std::string complaints;
   const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);

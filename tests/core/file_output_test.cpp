@@ -1,15 +1,23 @@
 #include "core/file_output.hpp"
 
 #include <doctest/doctest.h>
+#include <sys/mount.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
+#include <array>
+#include <chrono>
 #include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <random>
 #include <string>
+#include <thread>
+
+#include "support/sanitized.hpp"
 
 namespace yardworth {
 namespace {
@@ -31,20 +39,116 @@ std::string bytes_of(const std::string& path) {
   return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
 }
 
-std::string line_of(const std::optional<Diagnostic>& finding) {
-  REQUIRE(finding.has_value());
-  CHECK(finding->severity == Severity::fault);
-  return to_line(*finding);
+std::string line_of(const std::optional<OutputRefusal>& refusal) {
+  REQUIRE(refusal.has_value());
+  CHECK(refusal->finding.severity == Severity::fault);
+  return to_line(refusal->finding);
 }
 
+constexpr std::array both_ways = {Unfinished::nameless, Unfinished::named};
+
 TEST_CASE("a new file is written whole, and nothing beside it") {
+  for (const Unfinished unfinished : both_ways) {
+    const Folder folder;
+    const std::string bytes("a\r\n\0b", 5);
+    CHECK_FALSE(write_file(folder.name("new"), bytes, false, unfinished).has_value());
+    CHECK(bytes_of(folder.name("new")) == bytes);
+    CHECK_FALSE(write_file(folder.name("empty"), "", true, unfinished).has_value());
+    CHECK(bytes_of(folder.name("empty")).empty());
+    CHECK_FALSE(write_file(folder.name("new"), "other", true, unfinished).has_value());
+    CHECK(bytes_of(folder.name("new")) == "other");
+    CHECK(line_of(write_file(folder.name("new"), "", false, unfinished)).find("a file that exists") !=
+          std::string::npos);
+    CHECK(folder.entries() == 2);
+  }
+}
+
+TEST_CASE("a name may be as long as names can be, and no longer") {
   const Folder folder;
-  const std::string bytes("a\r\n\0b", 5);
-  CHECK_FALSE(write_file(folder.name("new"), bytes, false).has_value());
-  CHECK(bytes_of(folder.name("new")) == bytes);
-  CHECK_FALSE(write_file(folder.name("empty"), "", false).has_value());
-  CHECK(bytes_of(folder.name("empty")).empty());
+  for (const Unfinished unfinished : both_ways) {
+    const std::string longest = folder.name(std::string(255, unfinished == Unfinished::named ? 'a' : 'b'));
+    CHECK_FALSE(refuse_target(longest, false).has_value());
+    CHECK_FALSE(write_file(longest, "x", false, unfinished).has_value());
+    CHECK_FALSE(write_file(longest, "y", true, unfinished).has_value());
+    CHECK(bytes_of(longest) == "y");
+  }
   CHECK(folder.entries() == 2);
+  const auto refusal = refuse_target(folder.name(std::string(256, 'a')), false);
+  CHECK(line_of(refusal).find("cannot be written") != std::string::npos);
+  CHECK_FALSE(refusal->by_system);
+}
+
+TEST_CASE("a file that is read is not written, by whatever name") {
+  const Folder folder;
+  const std::string read = folder.name("course.yaml");
+  REQUIRE_FALSE(write_file(read, "mine", false).has_value());
+  fs::create_hard_link(read, folder.name("hard"));
+  fs::create_symlink("course.yaml", folder.name("soft"));
+  fs::create_symlink("hard", folder.name("through"));
+  fs::create_directory_symlink(".", folder.name("here"));
+  for (const char* name : {"course.yaml", "./course.yaml", "hard", "soft", "through", "here/hard"}) {
+    for (const bool replace : {false, true}) {
+      CAPTURE(name);
+      const auto refusal = refuse_target(folder.name(name), replace, {"", read});
+      CHECK(line_of(refusal).find("a file that is read for this, expected another") != std::string::npos);
+      CHECK_FALSE(refusal->by_system);
+    }
+  }
+  CHECK_FALSE(refuse_target(folder.name("other"), false, {"", read}).has_value());
+}
+
+// In a child process: writes files of as many letters over one another until it is stopped, while other threads wait.
+[[noreturn]] void write_for_ever(const std::string& path, std::size_t letters, Unfinished unfinished) {
+  for (int i = 0; i < 2; ++i) std::thread([] { ::pause(); }).detach();
+  for (char letter = 'a';; letter = letter == 'a' ? 'b' : 'a') {
+    if (write_file(path, std::string(letters, letter), true, unfinished)) ::_exit(1);
+  }
+}
+
+TEST_CASE("whenever a signal ends the process, the file is the old one or the new one, and nothing is beside it") {
+  std::mt19937 random(17);
+  for (const Unfinished unfinished : both_ways) {
+    for (int round = 0; round < test::repeats(240); ++round) {
+      const Folder folder;
+      const std::string path = folder.name("file");
+      const std::size_t letters = round % 2 == 0 ? 10 : 2'000'000;
+      REQUIRE_FALSE(write_file(path, std::string(letters, 'a'), false).has_value());
+      const int signal = std::array{SIGTERM, SIGINT, SIGHUP, SIGXCPU}[static_cast<std::size_t>(round) % 4];
+      const pid_t child = ::fork();
+      REQUIRE(child >= 0);
+      if (child == 0) write_for_ever(path, letters, unfinished);
+      std::this_thread::sleep_for(std::chrono::microseconds(1000 + random() % 9000));
+      ::kill(child, signal);
+      int status = 0;
+      REQUIRE(::waitpid(child, &status, 0) == child);
+      REQUIRE(WIFSIGNALED(status));
+      CHECK(WTERMSIG(status) == signal);
+      const std::string left = bytes_of(path);
+      REQUIRE(left.size() == letters);
+      CHECK(left == std::string(letters, left.front()));
+      CHECK(folder.entries() == 1);
+    }
+  }
+}
+
+TEST_CASE("a disk that is full leaves the old file") {
+  const Folder folder;
+  const fs::path disk = folder.path / "disk";
+  fs::create_directory(disk);
+  if (::mount("none", disk.c_str(), "tmpfs", 0, "size=64k") != 0) {
+    MESSAGE("not looked at: a file system of its own is for the superuser");
+    return;
+  }
+  const std::string path = (disk / "file").string();
+  CHECK_FALSE(write_file(path, "old", false).has_value());
+  for (const Unfinished unfinished : both_ways) {
+    const auto refusal = write_file(path, std::string(200'000, 'x'), true, unfinished);
+    CHECK(line_of(refusal).find("cannot be written: No space left on device") != std::string::npos);
+    CHECK(refusal->by_system);
+    CHECK(bytes_of(path) == "old");
+    CHECK(std::distance(fs::directory_iterator(disk), fs::directory_iterator()) == 1);
+  }
+  CHECK(::umount(disk.c_str()) == 0);
 }
 
 TEST_CASE("an existing file is replaced only with leave, and keeps its permissions") {
@@ -91,7 +195,7 @@ TEST_CASE("places where no file can be written") {
   CHECK(folder.entries() == 0);
 }
 
-TEST_CASE("a disk that fills up leaves the old file and nothing half-written") {
+TEST_CASE("a limit on file sizes leaves the old file and nothing half-written") {
   const Folder folder;
   const std::string path = folder.name("file");
   REQUIRE_FALSE(write_file(path, "old", false).has_value());
@@ -101,10 +205,14 @@ TEST_CASE("a disk that fills up leaves the old file and nothing half-written") {
   small.rlim_cur = 1000;
   auto* handler = std::signal(SIGXFSZ, SIG_IGN);
   REQUIRE(::setrlimit(RLIMIT_FSIZE, &small) == 0);
-  const auto finding = write_file(path, std::string(5000, 'x'), true);
+  const auto nameless = write_file(path, std::string(5000, 'x'), true);
+  const auto named = write_file(path, std::string(5000, 'x'), true, Unfinished::named);
   REQUIRE(::setrlimit(RLIMIT_FSIZE, &before) == 0);
   std::signal(SIGXFSZ, handler);
-  CHECK(line_of(finding).find("cannot be written") != std::string::npos);
+  for (const auto& refusal : {nameless, named}) {
+    CHECK(line_of(refusal).find("cannot be written") != std::string::npos);
+    CHECK(refusal->by_system);
+  }
   CHECK(bytes_of(path) == "old");
   CHECK(folder.entries() == 1);
 }
