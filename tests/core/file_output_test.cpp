@@ -97,8 +97,12 @@ TEST_CASE("a file that is read is not written, by whatever name") {
   CHECK_FALSE(refuse_target(folder.name("other"), false, {"", read}).has_value());
 }
 
+constexpr std::array ending_signals = {SIGTERM, SIGINT, SIGHUP, SIGXCPU};
+
 // In a child process: writes files of as many letters over one another until it is stopped, while other threads wait.
 [[noreturn]] void write_for_ever(const std::string& path, std::size_t letters, Unfinished unfinished) {
+  // Without the handlers of the test framework.
+  for (const int signal : ending_signals) std::signal(signal, SIG_DFL);
   for (int i = 0; i < 2; ++i) std::thread([] { ::pause(); }).detach();
   for (char letter = 'a';; letter = letter == 'a' ? 'b' : 'a') {
     if (write_file(path, std::string(letters, letter), true, unfinished)) ::_exit(1);
@@ -113,7 +117,7 @@ TEST_CASE("whenever a signal ends the process, the file is the old one or the ne
       const std::string path = folder.name("file");
       const std::size_t letters = round % 2 == 0 ? 10 : 2'000'000;
       REQUIRE_FALSE(write_file(path, std::string(letters, 'a'), false).has_value());
-      const int signal = std::array{SIGTERM, SIGINT, SIGHUP, SIGXCPU}[static_cast<std::size_t>(round) % 4];
+      const int signal = ending_signals[static_cast<std::size_t>(round) % ending_signals.size()];
       const pid_t child = ::fork();
       REQUIRE(child >= 0);
       if (child == 0) write_for_ever(path, letters, unfinished);
