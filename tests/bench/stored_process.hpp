@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "strategy/candidates.hpp"
 #include "strategy/strikes.hpp"
 #include "support/prepared_hole.hpp"
 
