@@ -34,7 +34,7 @@ OutputRefusal name_refusal(const std::string& path, const std::string& found, co
 }
 
 OutputRefusal exists_refusal(const std::string& path) {
-  return name_refusal(path, "a file that exists", "a new name, or leave to replace it (--force)");
+  return name_refusal(path, existing_file, "a new name, or leave to replace it");
 }
 
 // The thread whose HeldSignals hold signals back. Global because a signal handler knows nothing else; only they use it.
