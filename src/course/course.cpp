@@ -2,52 +2,50 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
 
+#include "course/ground.hpp"
+#include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
 
 namespace yardworth {
 namespace {
 
-template <class T, std::size_t N>
-using Names = std::array<std::pair<T, std::string_view>, N>;
-
-constexpr Names<Firmness, 3> firmness_names = {
-    {{Firmness::soft, "soft"}, {Firmness::normal, "normal"}, {Firmness::firm, "firm"}}};
-constexpr Names<HazardKind, 4> hazard_names = {{{HazardKind::bunker, "bunker"},
-                                                {HazardKind::penalty_area, "penalty_area"},
-                                                {HazardKind::out_of_bounds, "out_of_bounds"},
-                                                {HazardKind::trees, "trees"}}};
-constexpr Names<Side, 3> side_names = {{{Side::left, "left"}, {Side::right, "right"}, {Side::across, "across"}}};
-
-template <class T, std::size_t N>
-std::string_view name_in(const Names<T, N>& names, T value) {
-  const auto found = std::find_if(names.begin(), names.end(), [&](const auto& entry) { return entry.first == value; });
-  return found == names.end() ? std::string_view() : found->second;
-}
-
-template <class T, std::size_t N>
-std::optional<T> named_in(const Names<T, N>& names, std::string_view text) {
-  const auto found = std::find_if(names.begin(), names.end(), [&](const auto& entry) { return entry.second == text; });
-  return found == names.end() ? std::nullopt : std::optional<T>(found->first);
-}
+constexpr std::array<std::string_view, 3> side_names = {"left", "right", "across"};
 
 // Standard set-up where a file is silent: common practice, no source, unless docs/formats.md names one.
 constexpr double fairway_half_width_yd = 16.0;
 constexpr double fairway_begins_yd = 110.0;
 constexpr double fairway_begins_share = 0.35;  // of a short hole's length
 constexpr double apron_yd = 15.0;              // from the end of the fairway to the front of the green
-constexpr double bunker_width_yd = 12.0;
+constexpr double least_width_yd = 12.0;        // of a hazard beside the line
 constexpr GreenSize standard_green{30.0, 26.0};
 
 }  // namespace
 
-std::string_view name(Firmness firmness) { return name_in(firmness_names, firmness); }
-std::string_view name(HazardKind kind) { return name_in(hazard_names, kind); }
-std::string_view name(Side side) { return name_in(side_names, side); }
-std::optional<Firmness> firmness_named(std::string_view text) { return named_in(firmness_names, text); }
-std::optional<HazardKind> hazard_kind_named(std::string_view text) { return named_in(hazard_names, text); }
-std::optional<Side> side_named(std::string_view text) { return named_in(side_names, text); }
+std::string_view name(Ground ground) { return facts_of(ground).name; }
+std::string_view name(Firmness firmness) { return facts_of(firmness).name; }
+std::string_view name(HazardKind kind) { return facts_of(kind).name; }
+std::string_view name(Side side) { return side_names[static_cast<std::size_t>(side)]; }
+
+std::optional<Firmness> firmness_named(std::string_view text) {
+  for (const FirmnessFacts& facts : firmness_table) {
+    if (facts.name == text) return facts.firmness;
+  }
+  return std::nullopt;
+}
+
+std::optional<HazardKind> hazard_kind_named(std::string_view text) {
+  for (const HazardKind kind : all_hazard_kinds) {
+    if (name(kind) == text) return kind;
+  }
+  return std::nullopt;
+}
+
+std::optional<Side> side_named(std::string_view text) {
+  const auto* const found = std::find(side_names.begin(), side_names.end(), text);
+  if (found == side_names.end()) return std::nullopt;
+  return static_cast<Side>(found - side_names.begin());
+}
 
 std::vector<LinePlace> corners_of(const Hazard& hazard) {
   if (!hazard.corners.empty()) return hazard.corners;
@@ -79,22 +77,10 @@ std::vector<FairwayStretch> default_fairway(int par, double longest_length_yd) {
 
 GreenSize default_green() { return standard_green; }
 
-double default_near_yd(HazardKind kind) {
-  switch (kind) {
-    case HazardKind::bunker:
-      return 16.0;
-    case HazardKind::penalty_area:
-      return 25.0;
-    case HazardKind::out_of_bounds:
-      return 40.0;
-    case HazardKind::trees:
-      return 28.0;
-  }
-  return 0.0;
-}
+double default_near_yd(HazardKind kind) { return facts_of(kind).near_yd; }
 
 double default_far_yd(HazardKind kind, double near_yd) {
-  return std::max(near_yd + bunker_width_yd, kind == HazardKind::bunker ? 0.0 : farthest_out_yd);
+  return std::max(near_yd + least_width_yd, std::min(near_yd + facts_of(kind).width_yd, farthest_out_yd));
 }
 
 int default_par(double longest_length_yd) {

@@ -5,6 +5,8 @@
 #include <cstdlib>
 
 #include "core/numerics.hpp"
+#include "course/ground.hpp"
+#include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
 
 namespace yardworth {
@@ -13,20 +15,6 @@ namespace {
 
 using numerics::map_end_margin_yd;
 using numerics::map_side_margin_yd;
-
-Ground ground_of(HazardKind kind) {
-  switch (kind) {
-    case HazardKind::bunker:
-      return Ground::bunker;
-    case HazardKind::penalty_area:
-      return Ground::penalty_area;
-    case HazardKind::out_of_bounds:
-      return Ground::out_of_bounds;
-    case HazardKind::trees:
-      return Ground::trees;
-  }
-  return Ground::rough;
-}
 
 Polygon green_outline(const LineOfPlay& line, const GreenSize& green) {
   using numerics::green_corners;
@@ -53,26 +41,6 @@ double signed_area(const Polygon& polygon) {
 
 }  // namespace
 
-std::string_view name(Ground ground) {
-  switch (ground) {
-    case Ground::green:
-      return "green";
-    case Ground::out_of_bounds:
-      return "out of bounds";
-    case Ground::penalty_area:
-      return "penalty area";
-    case Ground::bunker:
-      return "bunker";
-    case Ground::trees:
-      return "trees";
-    case Ground::fairway:
-      return "fairway";
-    case Ground::rough:
-      break;
-  }
-  return "rough";
-}
-
 bool contains(const Polygon& polygon, Point p) {
   bool inside = false;
   for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
@@ -93,7 +61,7 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
     add_area(Ground::fairway, -1, line_.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));
   }
   for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
-    add_area(ground_of(hole.hazards[i].kind), static_cast<int>(i), line_.bend(corners_of(hole.hazards[i])));
+    add_area(facts_of(hole.hazards[i].kind).ground, static_cast<int>(i), line_.bend(corners_of(hole.hazards[i])));
   }
   std::stable_sort(areas_.begin(), areas_.end(), [](const Area& a, const Area& b) { return a.ground < b.ground; });
   for (const Area& area : areas_) {
@@ -109,7 +77,7 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   fill_raster();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
   measure_clearance(&GroundProbe::clearance_yd, false);
-  measure_clearance(&GroundProbe::trouble_yd, true);
+  measure_clearance(&GroundProbe::edge_free_yd, true);
 }
 
 void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
@@ -152,8 +120,9 @@ HoleMap::GroundProbe HoleMap::probe_closely(const Cell* cell, Point p) const {
   if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
   const Outline& outline = outlines_[cell->outline];
   // Past a corner a rolling ball may come to another edge soon: it is watched closely.
-  const std::uint8_t trouble_yd = outline.corner == Outline::Corner::none ? cell->probe.trouble_yd : std::uint8_t{0};
-  return {outline.has_inside(p) ? outline.inside : outline.outside, 0, trouble_yd};
+  const std::uint8_t edge_free_yd =
+      outline.corner == Outline::Corner::none ? cell->probe.edge_free_yd : std::uint8_t{0};
+  return {outline.has_inside(p) ? outline.inside : outline.outside, 0, edge_free_yd};
 }
 
 Ground HoleMap::ground_by_areas(Point p) const {
@@ -241,7 +210,7 @@ void HoleMap::mark_edges(std::size_t area) {
 
 void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge) {
   Cell& cell = cells_[row * columns_ + column];
-  cell.near_trouble |= areas_[area].ground != Ground::fairway;
+  cell.has_edge_that_counts |= facts_of(areas_[area].ground).edge_counts;
   if (cell.outline == no_edge && outlines_.size() < many_edges) {
     const Point middle = origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
     cell.outline = static_cast<std::uint16_t>(outlines_.size());
@@ -289,9 +258,11 @@ bool HoleMap::join(Outline& outline, std::size_t area, Edge edge) {
 
 // Chessboard distance, in cells, to the nearest cell that an edge crosses or that is outside the raster; the ball may
 // be anywhere in its own cell, so one less is certain. Two passes, each with what the neighbours behind it know.
-void HoleMap::measure_clearance(std::uint8_t GroundProbe::*clearance, bool trouble_only) {
+void HoleMap::measure_clearance(std::uint8_t GroundProbe::*clearance, bool edges_that_count) {
   std::vector<std::uint8_t> cells(cells_.size(), 0);  // distance of each; those on the rim keep 0
-  const auto has_edge = [&](const Cell& cell) { return trouble_only ? cell.near_trouble : cell.outline != no_edge; };
+  const auto has_edge = [&](const Cell& cell) {
+    return edges_that_count ? cell.has_edge_that_counts : cell.outline != no_edge;
+  };
   // Of the cell at `other` and those on both sides of it in its row, and of the one at `beside`.
   const auto nearest = [&](std::size_t other, std::size_t beside) {
     return std::min(std::min(int{cells[other - 1]}, int{cells[other]}),

@@ -31,8 +31,8 @@ class HoleMap {
     Ground ground;
     // The ground stays the same at least so far in every direction, up to 60; 0 near an edge.
     std::uint8_t clearance_yd;
-    // No edge but those between fairway and rough comes nearer than this, up to 60.
-    std::uint8_t trouble_yd;
+    // No edge that counts (GroundFacts) comes nearer than this, up to 60.
+    std::uint8_t edge_free_yd;
   };
   GroundProbe probe(Point p) const {
     const Cell* cell = cell_at(p);
@@ -58,7 +58,7 @@ class HoleMap {
   static constexpr std::uint16_t many_edges = 65534;
   struct Cell {
     GroundProbe probe;  // the ground is that of its middle
-    bool near_trouble;
+    bool has_edge_that_counts;
     std::uint16_t outline;  // index into outlines_, or one of the two above
   };
   // An edge of an area, which lies on its left; the edge itself belongs to the area.
@@ -106,7 +106,7 @@ class HoleMap {
   void mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge);
   Outline outline_of(std::size_t area, Edge edge, Point middle) const;
   static bool join(Outline& outline, std::size_t area, Edge edge);
-  void measure_clearance(std::uint8_t GroundProbe::*clearance, bool trouble_only);
+  void measure_clearance(std::uint8_t GroundProbe::*clearance, bool edges_that_count);
 
   LineOfPlay line_;
   Firmness firmness_;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/numerics.hpp"
+#include "player/lies_in_play.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/strikes.hpp"
@@ -19,7 +20,7 @@ namespace {
 class GreenFromShortGame {
  public:
   explicit GreenFromShortGame(const HoleModel& model) {
-    for (const Lie lie : {Lie::fairway, Lie::rough, Lie::bunker, Lie::recovery}) {
+    for (const Lie lie : lies_in_play) {
       for (std::size_t i = 1; i < knots; ++i) found(lie)[i] = chance(model, lie, static_cast<double>(i) * step_yd);
       // Beside the hole itself nothing is left to miss.
       found(lie)[0] = 1.0;

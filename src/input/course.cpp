@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
 #include "input/formats.hpp"
 #include "validate/course_rules.hpp"
@@ -169,11 +170,15 @@ Hazard strip_from(Fields& fields, const Value& value, HazardKind kind, const Set
   return strip_of(entry, reading.line(setting.units), at_keys(fields, value, findings));
 }
 
+std::vector<std::string> hazard_kind_names() {
+  std::vector<std::string> names;
+  for (const HazardKind kind : all_hazard_kinds) names.emplace_back(name(kind));
+  return names;
+}
+
 Hazard hazard_from(const Value& value, const Setting& setting, const HoleReading& reading, Findings& findings) {
   Fields fields(value, {"kind", "side", "from", "to", "near", "far", "polygon"}, findings);
-  const HazardKind kind = fields
-                              .choice<HazardKind>("kind", {"bunker", "penalty_area", "out_of_bounds", "trees"},
-                                                  hazard_kind_named, Need::required)
+  const HazardKind kind = fields.choice<HazardKind>("kind", hazard_kind_names(), hazard_kind_named, Need::required)
                               .value_or(HazardKind::bunker);
   Hazard hazard = fields.has("polygon") ? polygon_from(fields, setting, reading, findings)
                                         : strip_from(fields, value, kind, setting, reading, findings);

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "course/hazard_kind.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -25,20 +26,16 @@ std::string lengths_of(const Course& course) {
 }
 
 std::string hazards_of(const Course& course) {
-  constexpr std::array<HazardKind, 4> kinds = {HazardKind::bunker, HazardKind::penalty_area, HazardKind::out_of_bounds,
-                                               HazardKind::trees};
-  constexpr std::array<std::string_view, 4> one = {"bunker", "penalty area", "out of bounds", "trees"};
-  constexpr std::array<std::string_view, 4> many = {"bunkers", "penalty areas", "out of bounds", "trees"};
-  std::array<std::size_t, 4> counts{};
+  std::array<std::size_t, hazard_kind_count> counts{};
   for (const Hole& hole : course.holes) {
-    for (const Hazard& hazard : hole.hazards) {
-      const auto* kind = std::find(kinds.begin(), kinds.end(), hazard.kind);
-      ++counts[static_cast<std::size_t>(kind - kinds.begin())];
-    }
+    for (const Hazard& hazard : hole.hazards) ++counts[static_cast<std::size_t>(hazard.kind)];
   }
   std::vector<std::string> parts;
-  for (std::size_t i = 0; i < kinds.size(); ++i) {
-    if (counts[i] > 0) parts.push_back(counted(counts[i], one[i], many[i]));
+  for (const HazardKind kind : all_hazard_kinds) {
+    const std::size_t count = counts[static_cast<std::size_t>(kind)];
+    std::string one(name(kind));
+    std::replace(one.begin(), one.end(), '_', ' ');
+    if (count > 0) parts.push_back(counted(count, one, facts_of(kind).plural));
   }
   return parts.empty() ? "no hazards" : fmt::format("{}", fmt::join(parts, ", "));
 }

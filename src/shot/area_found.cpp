@@ -8,8 +8,6 @@ namespace {
 
 constexpr double step_yd = numerics::area_step_yd;
 
-bool is_penalised(Ground ground) { return ground == Ground::out_of_bounds || ground == Ground::penalty_area; }
-
 }  // namespace
 
 int area_found(const HoleMap& map, Point from, Point direction, double carry_yd, double roll_yd) {

@@ -11,15 +11,15 @@ namespace {
 // Two club-lengths, the width of a relief area: common practice for the longest club but the putter.
 constexpr double relief_yd = 2.5;
 
-bool playable(Ground ground) { return ground != Ground::out_of_bounds && ground != Ground::penalty_area; }
+Rest play_again(Point from, Ground found) { return {from, Lie::rough, 1, true, found}; }
 
-// The ball is in a penalty area at `inside`, which looks like `look`; it came along `direction` from `from`.
-Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Point inside,
-                            HoleMap::GroundProbe probed) {
+// The ball is at `inside`, as probed, on ground that it is dropped from; it came along `direction` from `from`.
+Rest drop_behind_edge(const HoleMap& map, Point from, Point direction, Point inside, HoleMap::GroundProbe probed) {
+  const Ground found = probed.ground;
   const double flown = distance_yd(from, inside);
   double out = 0.0;  // yards back from `inside`: still inside
   double back = std::max<double>(numerics::drop_step_yd, probed.clearance_yd);
-  while (back < flown && (probed = map.probe(inside - back * direction)).ground == Ground::penalty_area) {
+  while (back < flown && (probed = map.probe(inside - back * direction)).ground == found) {
     out = back;
     back += std::max<double>(numerics::drop_step_yd, probed.clearance_yd);
   }
@@ -29,15 +29,15 @@ Rest drop_from_penalty_area(const HoleMap& map, Point from, Point direction, Poi
   } else {
     while (back - out > numerics::crossing_yd) {
       const double middle = 0.5 * (out + back);
-      (map.ground_at(place(middle)) == Ground::penalty_area ? out : back) = middle;
+      (map.ground_at(place(middle)) == found ? out : back) = middle;
     }
   }
   for (double drop = back + relief_yd; drop < flown; drop += numerics::drop_step_yd) {
     const Point at = inside - drop * direction;
     const Ground ground = map.ground_at(at);
-    if (playable(ground)) return {at, lie_on(ground), 1, false};
+    if (is_playable(ground)) return {at, lie_on(ground), 1, false, found};
   }
-  return {from, Lie::rough, 1, true};
+  return play_again(from, found);
 }
 
 }  // namespace
@@ -50,10 +50,17 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, Ho
   double factor = roll_factor(ground, map.firmness());
   double left = roll_yd * factor;  // in yards of this ground
   for (;;) {
-    if (ground == Ground::out_of_bounds) return {from, Lie::rough, 1, true};
-    if (ground == Ground::penalty_area) return drop_from_penalty_area(map, from, direction, at, probed);
-    if (!(left >= numerics::least_roll_yd)) return {at, lie_on(ground), 0, false};
-    const double watch = left < probed.trouble_yd ? numerics::open_roll_step_yd : numerics::roll_step_yd;
+    switch (penalty_on(ground)) {
+      case Penalty::none:
+        break;
+      case Penalty::drop:
+        return drop_behind_edge(map, from, direction, at, probed);
+      case Penalty::stroke_and_distance:
+        return play_again(from, ground);
+    }
+    if (!(left >= numerics::least_roll_yd)) return {at, lie_on(ground), 0, false, ground};
+    // An edge that does not count may be met a little late.
+    const double watch = left < probed.edge_free_yd ? numerics::open_roll_step_yd : numerics::roll_step_yd;
     const double step = std::min(left, std::max<double>(watch, probed.clearance_yd));
     at = at + step * direction;
     left -= step;

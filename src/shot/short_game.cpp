@@ -22,22 +22,22 @@ constexpr int nodes_along = numerics::short_game_lengths;
 constexpr int nodes_beside = numerics::short_game_directions;
 constexpr int nodes_poor = numerics::short_game_poor;
 
-std::size_t index_of(Lie lie) {
+Lie without_tee(Lie lie) { return lie == Lie::tee ? Lie::fairway : lie; }
+
+const Touch& touch_of(const ShortGameSkill& skill, Lie lie) {
   switch (lie) {
     case Lie::rough:
-      return 1;
+      return skill.rough;
     case Lie::bunker:
-      return 2;
+      return skill.bunker;
     case Lie::recovery:
-      return 3;
-    default:
-      return 0;
+      return skill.recovery;
+    case Lie::tee:
+    case Lie::fairway:
+    case Lie::green:
+      break;
   }
-}
-
-const Touch& touch_of(const ShortGameSkill& skill, std::size_t lie) {
-  const std::array<const Touch*, 4> touches = {&skill.fairway, &skill.rough, &skill.bunker, &skill.recovery};
-  return *touches[lie];
+  return skill.fairway;
 }
 
 double on_green(double distance_yd) {
@@ -74,8 +74,8 @@ ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skil
   for (int sweep = 0; sweep < numerics::short_game_sweeps; ++sweep) {
     double moved = 0.0;
     for (std::size_t yard = 0; yard <= static_cast<std::size_t>(longest_yd); ++yard) {
-      for (std::size_t lie = 0; lie < strokes_.size(); ++lie) {
-        double& value = strokes_[lie][yard];
+      for (const Lie lie : lies_in_play) {
+        double& value = strokes_[index_in_play(lie)][yard];
         const double now = stroke(lie, static_cast<double>(yard));
         moved = std::max(moved, std::abs(now - value));
         value = now;
@@ -85,10 +85,8 @@ ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skil
   }
 }
 
-double ShortGame::strokes(Lie lie, double distance_yd) const { return strokes_from(index_of(lie), distance_yd); }
-
-double ShortGame::strokes_from(std::size_t lie, double distance_yd) const {
-  const std::vector<double>& column = strokes_[lie];
+double ShortGame::strokes(Lie lie, double distance_yd) const {
+  const std::vector<double>& column = strokes_[index_in_play(without_tee(lie))];
   const double at = std::clamp(distance_yd, 0.0, longest_yd);
   const auto index = std::min(static_cast<std::size_t>(at), column.size() - 2);
   return std::lerp(column[index], column[index + 1], at - static_cast<double>(index));
@@ -107,7 +105,7 @@ double ShortGame::from_rest(double distance_yd) const {
   return sum;
 }
 
-double ShortGame::stroke(std::size_t lie, double distance_yd) const {
+double ShortGame::stroke(Lie lie, double distance_yd) const {
   const Touch& touch = touch_of(skill_, lie);
   const double spread = spread_of(touch, distance_yd);
   double solid = 0.0;
@@ -121,7 +119,7 @@ double ShortGame::stroke(std::size_t lie, double distance_yd) const {
   for (int i = 0; i < nodes_poor; ++i) {
     const double u = (i + 0.5) / nodes_poor;
     const double left = distance_yd * (1.0 - std::lerp(short_low, short_high, u));
-    poor += 0.5 * strokes_from(lie, left) + 0.5 * from_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0));
+    poor += 0.5 * strokes(lie, left) + 0.5 * from_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0));
   }
   poor /= nodes_poor;
   return 1.0 + (1.0 - touch.poor_strike) * solid + touch.poor_strike * poor;
@@ -134,7 +132,7 @@ int ShortGame::draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) c
   double left = distance_yd;
   for (int strokes = 0; strokes < most_short_strokes; ++strokes) {
     if (lie == Lie::green) return strokes + putting_->draw_putts(left * feet_per_yard, engine);
-    const Touch& touch = touch_of(skill_, index_of(lie));
+    const Touch& touch = touch_of(skill_, lie);
     if (uniform(engine) < touch.poor_strike) {
       const double u = uniform(engine);
       if (uniform(engine) < 0.5) {

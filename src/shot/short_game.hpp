@@ -3,6 +3,7 @@
 #include <array>
 #include <vector>
 
+#include "player/lies_in_play.hpp"
 #include "shot/putting.hpp"
 #include "shot/sample.hpp"
 #include "yardworth/player.hpp"
@@ -35,13 +36,12 @@ class ShortGame {
   int draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const;
 
  private:
-  double strokes_from(std::size_t lie, double distance_yd) const;
   double from_rest(double distance_yd) const;
-  double stroke(std::size_t lie, double distance_yd) const;
+  double stroke(Lie lie, double distance_yd) const;
 
   ShortGameSkill skill_;
   const Putting* putting_;
-  std::array<std::vector<double>, 4> strokes_;  // fairway, rough, bunker, recovery; by whole yards
+  std::array<std::vector<double>, lies_in_play.size()> strokes_;  // by whole yards
 };
 
 }  // namespace yardworth

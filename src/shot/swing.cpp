@@ -42,9 +42,11 @@ LieEffect effect_of(const Skill& skill, Lie lie, double place) {
       return skill.bunker;
     case Lie::recovery:
       return skill.recovery;
-    default:
-      return {};
+    case Lie::tee:
+    case Lie::green:
+      break;
   }
+  return {};
 }
 
 }  // namespace

@@ -90,7 +90,8 @@ void HoleModel::choose_places() {
     }
   }
   places_.reserve(static_cast<std::size_t>(state_count()));
-  for (int lie = 0; lie < 4; ++lie) places_.insert(places_.end(), places.begin(), places.end());
+  for (std::size_t lie = 0; lie < lies_in_play.size(); ++lie)
+    places_.insert(places_.end(), places.begin(), places.end());
   places_.push_back(tee_);
 }
 
@@ -114,7 +115,7 @@ int HoleModel::fitting_stride(StateId state, int wanted) const {
 
 Lie HoleModel::lie_of(StateId state) const {
   if (state == tee_state()) return Lie::tee;
-  return static_cast<Lie>(static_cast<int>(Lie::fairway) + state / place_count());
+  return lies_in_play[static_cast<std::size_t>(state / place_count())];
 }
 
 StateId HoleModel::nearest_state(Lie lie, Point place) const {

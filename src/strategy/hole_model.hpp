@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "course/hole_map.hpp"
+#include "player/lies_in_play.hpp"
 #include "shot/rest.hpp"
 #include "shot/swing.hpp"
 #include "strategy/ring_grid.hpp"
@@ -80,8 +81,8 @@ class HoleModel {
   // Full swings by lie, longest first.
   const std::vector<Swing>& swings(Lie lie) const { return swings_[static_cast<std::size_t>(lie)]; }
 
-  int state_count() const { return 4 * place_count() + 1; }
-  StateId tee_state() const { return 4 * place_count(); }
+  int state_count() const { return tee_state() + 1; }
+  StateId tee_state() const { return static_cast<int>(lies_in_play.size()) * place_count(); }
   Lie lie_of(StateId state) const;
   Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
   // The state of a lie nearest to a place: on the nearer ring, since what is best to play depends most on the distance.
@@ -164,7 +165,7 @@ class HoleModel {
 
  private:
   int place_count() const { return static_cast<int>(vertices_.size()); }
-  int first_state(Lie lie) const { return (static_cast<int>(lie) - static_cast<int>(Lie::fairway)) * place_count(); }
+  int first_state(Lie lie) const { return static_cast<int>(index_in_play(lie)) * place_count(); }
   int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
   const StrikeLattices& lattices() const { return discretisation_.lattices(); }
   void take_swings(const Player& player);

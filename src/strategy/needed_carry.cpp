@@ -1,7 +1,10 @@
 #include "strategy/needed_carry.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <boost/graph/adjacency_list.hpp>
+#include <boost/graph/adjacency_matrix.hpp>
+#include <boost/graph/connected_components.hpp>
+#include <boost/graph/dijkstra_shortest_paths.hpp>
 #include <limits>
 
 #include "core/numerics.hpp"
@@ -19,9 +22,12 @@ struct Islands {
   Point origin;
   int columns = 0;
   int rows = 0;
-  std::vector<int> island;  // by cell; -1: cannot be played
+  std::vector<int> island;  // by cell; sea: cannot be played
   int count = 0;
 
+  static constexpr int sea = -1;
+
+  int cells() const { return columns * rows; }
   Point middle(int cell) const {
     const int row = cell / columns;
     const int column = cell % columns;
@@ -34,27 +40,7 @@ struct Islands {
   }
 };
 
-void flood(Islands& islands, int start, int label) {
-  constexpr int open = -2;
-  std::vector<int> edge = {start};
-  islands.island[static_cast<std::size_t>(start)] = label;
-  while (!edge.empty()) {
-    const int cell = edge.back();
-    edge.pop_back();
-    const auto spread = [&](int to, bool inside) {
-      if (!inside || islands.island[static_cast<std::size_t>(to)] != open) return;
-      islands.island[static_cast<std::size_t>(to)] = label;
-      edge.push_back(to);
-    };
-    spread(cell - 1, cell % islands.columns > 0);
-    spread(cell + 1, cell % islands.columns + 1 < islands.columns);
-    spread(cell - islands.columns, cell >= islands.columns);
-    spread(cell + islands.columns, cell + islands.columns < islands.columns * islands.rows);
-  }
-}
-
-Islands find_islands(const HoleMap& map) {
-  const LineOfPlay& line = map.line();
+Islands raster_of(const LineOfPlay& line) {
   Point low = line.at(0.0);
   Point high = low;
   for (double along = 0.0; along <= line.length_yd(); along += numerics::carry_line_step_yd) {
@@ -66,13 +52,33 @@ Islands find_islands(const HoleMap& map) {
   islands.origin = low - Point{margin_yd, margin_yd};
   islands.columns = static_cast<int>((high.x - low.x + 2.0 * margin_yd) / cell_yd) + 1;
   islands.rows = static_cast<int>((high.y - low.y + 2.0 * margin_yd) / cell_yd) + 1;
-  const int cells = islands.columns * islands.rows;
-  for (int cell = 0; cell < cells; ++cell) {
-    const Ground ground = map.ground_at(islands.middle(cell));
-    islands.island.push_back(ground == Ground::penalty_area || ground == Ground::out_of_bounds ? -1 : -2);
+  return islands;
+}
+
+// Islands are the components of the graph of playable cells, in which neighbours are joined.
+Islands find_islands(const HoleMap& map) {
+  Islands islands = raster_of(map.line());
+  std::vector<int> vertex;  // by cell
+  int land = 0;
+  for (int cell = 0; cell < islands.cells(); ++cell) {
+    vertex.push_back(is_playable(map.ground_at(islands.middle(cell))) ? land++ : Islands::sea);
   }
-  for (int cell = 0; cell < cells; ++cell) {
-    if (islands.island[static_cast<std::size_t>(cell)] == -2) flood(islands, cell, islands.count++);
+  boost::adjacency_list<boost::vecS, boost::vecS, boost::undirectedS> neighbours(static_cast<std::size_t>(land));
+  const auto join = [&](int cell, int other) {
+    const int a = vertex[static_cast<std::size_t>(cell)];
+    const int b = vertex[static_cast<std::size_t>(other)];
+    if (a != Islands::sea && b != Islands::sea) {
+      boost::add_edge(static_cast<std::size_t>(a), static_cast<std::size_t>(b), neighbours);
+    }
+  };
+  for (int cell = 0; cell < islands.cells(); ++cell) {
+    if ((cell + 1) % islands.columns != 0) join(cell, cell + 1);
+    if (cell + islands.columns < islands.cells()) join(cell, cell + islands.columns);
+  }
+  std::vector<int> component(static_cast<std::size_t>(land));
+  islands.count = boost::connected_components(neighbours, component.data());
+  for (const int number : vertex) {
+    islands.island.push_back(number == Islands::sea ? Islands::sea : component[static_cast<std::size_t>(number)]);
   }
   return islands;
 }
@@ -80,14 +86,13 @@ Islands find_islands(const HoleMap& map) {
 // Cells of each island that border on ground that cannot be played.
 std::vector<std::vector<Point>> shores(const Islands& islands) {
   std::vector<std::vector<Point>> shore(static_cast<std::size_t>(islands.count));
-  const int cells = islands.columns * islands.rows;
-  for (int cell = 0; cell < cells; ++cell) {
-    const int label = islands.island[static_cast<std::size_t>(cell)];
-    if (label < 0) continue;
+  for (int cell = 0; cell < islands.cells(); ++cell) {
+    const int island = islands.island[static_cast<std::size_t>(cell)];
+    if (island == Islands::sea) continue;
     for (const int step : {-1, 1, -islands.columns, islands.columns}) {
       const int to = cell + step;
-      if (to < 0 || to >= cells || islands.island[static_cast<std::size_t>(to)] >= 0) continue;
-      shore[static_cast<std::size_t>(label)].push_back(islands.middle(cell));
+      if (to < 0 || to >= islands.cells() || islands.island[static_cast<std::size_t>(to)] != Islands::sea) continue;
+      shore[static_cast<std::size_t>(island)].push_back(islands.middle(cell));
       break;
     }
   }
@@ -103,29 +108,31 @@ double gap_yd(const std::vector<Point>& a, const std::vector<Point>& b) {
   return std::max(0.0, least - cell_yd);
 }
 
+// The islands, each joined to every other by the gap between them.
+using Crossings =
+    boost::adjacency_matrix<boost::undirectedS, boost::no_property, boost::property<boost::edge_weight_t, double>>;
+
+Crossings crossings_between(const std::vector<std::vector<Point>>& shore) {
+  Crossings crossings(shore.size());
+  for (std::size_t i = 0; i < shore.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) boost::add_edge(i, j, gap_yd(shore[i], shore[j]), crossings);
+  }
+  return crossings;
+}
+
 }  // namespace
 
 double needed_carry_yd(const HoleMap& map, Point tee) {
   const Islands islands = find_islands(map);
   const int start = islands.at(tee);
   const int end = islands.at(map.pin());
-  if (start == end || start < 0 || end < 0) return 0.0;
-  const std::vector<std::vector<Point>> shore = shores(islands);
-  // The least of the widest gaps on the way, island by island, nearest first.
-  std::vector<double> widest(shore.size(), infinity);
-  std::vector<bool> reached(shore.size(), false);
-  widest[static_cast<std::size_t>(start)] = 0.0;
-  for (;;) {
-    std::size_t here = shore.size();
-    for (std::size_t i = 0; i < shore.size(); ++i) {
-      if (!reached[i] && widest[i] < infinity && (here == shore.size() || widest[i] < widest[here])) here = i;
-    }
-    if (here == shore.size() || here == static_cast<std::size_t>(end)) break;
-    reached[here] = true;
-    for (std::size_t to = 0; to < shore.size(); ++to) {
-      if (!reached[to]) widest[to] = std::min(widest[to], std::max(widest[here], gap_yd(shore[here], shore[to])));
-    }
-  }
+  if (start == end || start == Islands::sea || end == Islands::sea) return 0.0;
+  const Crossings crossings = crossings_between(shores(islands));
+  // A way is as long as its widest gap, so that the shortest way is the one whose widest gap is the least.
+  std::vector<double> widest(static_cast<std::size_t>(islands.count));
+  boost::dijkstra_shortest_paths(
+      crossings, static_cast<std::size_t>(start),
+      boost::distance_map(widest.data()).distance_combine([](double way, double gap) { return std::max(way, gap); }));
   return widest[static_cast<std::size_t>(end)];
 }
 

@@ -223,14 +223,14 @@ TEST_CASE("a green touched by water stays whole, and has the size the file says"
   CHECK(map.ground_at({-12.1, 150.0}) == Ground::rough);
 }
 
-TEST_CASE("nothing changes within the clearance, and nothing but fairway and rough within the trouble distance") {
+TEST_CASE("nothing changes within the clearance, and nothing but fairway and rough within the distance free of edges") {
   bool anywhere_far = false;
   check_every_hole(51, [&](const HoleMap& map, const AskedDirectly& direct, Engine& engine) {
     int broken = 0;
     for (int i = 0; i < 3000; ++i) {
       const Point p = random_point(map, engine);
       const HoleMap::GroundProbe probed = map.probe(p);
-      if (probed.ground != direct.at(p) || probed.clearance_yd > probed.trouble_yd) ++broken;
+      if (probed.ground != direct.at(p) || probed.clearance_yd > probed.edge_free_yd) ++broken;
       anywhere_far = anywhere_far || probed.clearance_yd >= 40;
       const bool mown = probed.ground == Ground::fairway || probed.ground == Ground::rough;
       for (int probe = 0; probe < 12; ++probe) {
@@ -238,7 +238,7 @@ TEST_CASE("nothing changes within the clearance, and nothing but fairway and rou
         // The whole way to the very limit, where a wrong bound shows first.
         const double share = probe < 6 ? 0.999999 : between(engine, 0.0, 1.0);
         if (direct.at(p + (share * probed.clearance_yd) * direction) != probed.ground) ++broken;
-        const Ground far = direct.at(p + (share * probed.trouble_yd) * direction);
+        const Ground far = direct.at(p + (share * probed.edge_free_yd) * direction);
         const bool harmless = mown ? far == Ground::fairway || far == Ground::rough : far == probed.ground;
         if (!harmless) ++broken;
       }

@@ -2,14 +2,14 @@
 
 #include <doctest/doctest.h>
 
+#include "course/hazard_kind.hpp"
 #include "yardworth/course.hpp"
 
 namespace yardworth {
 namespace {
 
 TEST_CASE("names as files write them") {
-  for (const HazardKind kind :
-       {HazardKind::bunker, HazardKind::penalty_area, HazardKind::out_of_bounds, HazardKind::trees}) {
+  for (const HazardKind kind : all_hazard_kinds) {
     CHECK(hazard_kind_named(name(kind)) == kind);
   }
   CHECK(name(HazardKind::penalty_area) == "penalty_area");
@@ -34,8 +34,7 @@ TEST_CASE("standard fairways lie between the tee and the green") {
 
 TEST_CASE("a hazard without near or far lies outside the fairway and has a width") {
   const double half_fairway = default_fairway(4, 400.0).front().right_yd;
-  for (const HazardKind kind :
-       {HazardKind::bunker, HazardKind::penalty_area, HazardKind::out_of_bounds, HazardKind::trees}) {
+  for (const HazardKind kind : all_hazard_kinds) {
     CHECK(default_near_yd(kind) >= half_fairway);
     CHECK(default_far_yd(kind, default_near_yd(kind)) > default_near_yd(kind));
     CHECK(default_far_yd(kind, 199.0) > 199.0);
