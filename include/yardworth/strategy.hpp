@@ -21,15 +21,12 @@ struct TeeOption {
   double costs = 0.0;    // strokes behind the policy's own tee shot
 };
 
-// Where a tee shot finished. A ball in a penalty area is played from where it was dropped, one out of bounds (or with
-// no place to drop) from the tee again.
-enum class Finish { green, fairway, rough, bunker, trees, penalty_area, out_of_bounds };
-std::string_view name(Finish finish);
-
-// What follows the tee shots that finish in one way. `third` is empty for all of them together; "short", "middle" and
-// "long" are thirds of them by the distance left, told where they are not followed by the same club.
+// What follows the tee shots that finish on one ground: the ground they lie on, or that cost the penalty. A ball that is
+// dropped is played from there, one out of bounds (or with no place to drop, which counts as that) from the tee again.
+// `third` is empty for all of them together; "short", "middle" and "long" are thirds of them by the distance left, told
+// where they are not followed by the same club.
 struct NextShot {
-  Finish finish = Finish::fairway;
+  Ground finish = Ground::fairway;
   std::string third;
   double probability = 0.0;
   double left_yd = 0.0;  // mean distance to the hole that the next shot is played from

@@ -16,10 +16,4 @@ std::string_view name(HazardSide side) {
   return names[static_cast<std::size_t>(side)];
 }
 
-std::string_view name(Finish finish) {
-  constexpr std::string_view names[] = {"green", "fairway",      "rough",        "bunker",
-                                        "trees", "penalty area", "out of bounds"};
-  return names[static_cast<std::size_t>(finish)];
-}
-
 }  // namespace yardworth

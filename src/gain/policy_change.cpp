@@ -71,9 +71,10 @@ double carry_of(const Player& player, const std::string& name) {
 // What the shot after flies over, and what neither the shot before nor the same club then did; water first.
 std::optional<CarryNowOn> new_carry(const HoleMap& map, Point tee, const std::vector<HazardView>& hazards,
                                     const Shot& before, double carry_before, const Shot& after) {
-  for (const Ground ground : {Ground::penalty_area, Ground::bunker}) {
+  for (const GroundFacts& facts : ground_table) {
+    if (!facts.carry_is_told) continue;
     for (const HazardView& hazard : hazards) {
-      if (hazard.ground != ground || !carries(map, hazard, tee, after)) continue;
+      if (hazard.ground != facts.ground || !carries(map, hazard, tee, after)) continue;
       const double far_side = *far_side_yd(map, hazard, tee, after.heading_rad);
       if (std::max(carry_before, before.swing.carry_yd) >= far_side || carries(map, hazard, tee, before)) continue;
       return CarryNowOn{hazard, far_side};

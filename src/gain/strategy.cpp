@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 #include <stdexcept>
+#include <tuple>
 
 #include "core/parallel.hpp"
 #include "core/telling.hpp"
@@ -179,24 +180,18 @@ std::vector<TeeOption> alternatives_to(const Planned& planned, const TeeOption& 
   return options;
 }
 
-Finish finish_of(const Rest& rest) {
-  if (rest.replay) return Finish::out_of_bounds;
-  if (rest.penalty_strokes > 0) return Finish::penalty_area;
-  switch (rest.lie) {
-    case Lie::green:
-      return Finish::green;
-    case Lie::fairway:
-      return Finish::fairway;
-    case Lie::bunker:
-      return Finish::bunker;
-    case Lie::recovery:
-      return Finish::trees;
-    case Lie::tee:
-    case Lie::rough:
-      break;
-  }
-  return Finish::rough;
+Ground finish_of(const Rest& rest) {
+  const bool no_place_to_drop = rest.replay && penalty_on(rest.found) == Penalty::drop;
+  return no_place_to_drop ? Ground::out_of_bounds : rest.found;
 }
+
+// What costs most is told last.
+struct InOrderOfCost {
+  bool operator()(Ground a, Ground b) const {
+    const auto cost = [](Ground ground) { return std::tuple(penalty_on(ground), facts_of(ground).trouble, ground); };
+    return cost(a) < cost(b);
+  }
+};
 
 struct Landed {
   double weight = 0.0;
@@ -210,7 +205,7 @@ const std::string& likeliest(const ClubShares& clubs) {
 }
 
 // What follows a stretch, in shares of its weight, of balls sorted from the furthest left to the nearest.
-NextShot stretch_of(Finish finish, const char* third, const std::vector<Landed>& landed, double from, double to) {
+NextShot stretch_of(Ground finish, const char* third, const std::vector<Landed>& landed, double from, double to) {
   NextShot next{finish, third, 0.0, 0.0, {}};
   double total = 0.0;
   for (const Landed& ball : landed) total += ball.weight;
@@ -233,7 +228,7 @@ std::vector<NextShot> next_shots(const Planned& planned) {
   const HoleModel& model = planned.model;
   const std::vector<TeeShotNode> nodes =
       strike_tee_shot(model, planned.player, planned.tee_shot(), near_policy(model, planned.policy()));
-  std::map<Finish, std::vector<Landed>> by_finish;
+  std::map<Ground, std::vector<Landed>, InOrderOfCost> by_finish;
   for (const TeeShotNode& node : nodes) {
     const Point from = node.rest.replay ? model.tee() : node.rest.at;
     by_finish[finish_of(node.rest)].push_back({node.weight, distance_yd(from, model.pin()), &node.next_club});

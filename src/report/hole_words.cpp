@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "course/ground.hpp"
+
 namespace yardworth::report {
 namespace {
 
@@ -20,7 +22,7 @@ std::string edge_words(const Aim& aim, Units units) {
 
 std::string carry_words(const PolicyChange& change, Units units) {
   const CarryNowOn& carry = *change.carry_now_on;
-  if (carry.hazard.ground == Ground::bunker) {
+  if (is_playable(carry.hazard.ground)) {
     return fmt::format("{} now carries the {}", change.club, hazard_words(carry.hazard, units));
   }
   return fmt::format("the carry over the {} at {:.0f} is now on with {}", name(carry.hazard.ground),

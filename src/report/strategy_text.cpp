@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "core/telling.hpp"
+#include "course/ground.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -68,9 +69,16 @@ std::string clubs_words(const ClubShares& shares) {
 
 std::string finish_words(const NextShot& next) {
   if (!next.third.empty()) return fmt::format("  {} third", next.third);
-  if (next.finish == Finish::penalty_area) return "penalty area, dropped";
-  if (next.finish == Finish::out_of_bounds) return "out of bounds, again";
-  return std::string(name(next.finish));
+  const std::string ground(name(next.finish));
+  switch (penalty_on(next.finish)) {
+    case Penalty::drop:
+      return ground + ", dropped";
+    case Penalty::stroke_and_distance:
+      return ground + ", again";
+    case Penalty::none:
+      break;
+  }
+  return ground;
 }
 
 void add_next(Table& table, std::string when, const TeePlay& policy, Units units) {

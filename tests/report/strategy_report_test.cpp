@@ -28,9 +28,9 @@ StrategyReport sample() {
   TeePlay before;
   before.tee_shot = option("5-wood", down_the_middle, 4.75, 0.0);
   before.alternatives = {option("driver", left_edge, 4.875, 0.125)};
-  before.next = {{Finish::fairway, "", 0.75, 160.0, {{"6-iron", 0.75}, {"7-iron", 0.25}}},
-                 {Finish::fairway, "short", 0.25, 180.0, {{"5-iron", 1.0}}},
-                 {Finish::out_of_bounds, "", 0.25, 380.0, {{"5-wood", 1.0}}}};
+  before.next = {{Ground::fairway, "", 0.75, 160.0, {{"6-iron", 0.75}, {"7-iron", 0.25}}},
+                 {Ground::fairway, "short", 0.25, 180.0, {{"5-iron", 1.0}}},
+                 {Ground::out_of_bounds, "", 0.25, 380.0, {{"5-wood", 1.0}}}};
   TeePlay after = before;
   after.tee_shot = option("driver", left_of_middle, 4.5, 0.0);
   HoleStrategy hole{7, 4, 380.0, before, after, {}, {}, {}, {}, ""};
