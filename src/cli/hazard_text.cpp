@@ -9,6 +9,7 @@
 #include "core/message_text.hpp"
 #include "core/number_text.hpp"
 #include "core/spelling.hpp"
+#include "course/hazard_kind.hpp"
 #include "validate/tell.hpp"
 
 namespace yardworth::cli {
@@ -79,8 +80,7 @@ std::optional<T> choice_of(const std::string& text, const char* key, const std::
 void read_value(const KeyValue& said, Units units, HazardChange& change, const Tell& tell) {
   const auto& [key, text] = said;
   if (key == "kind") {
-    change.kind = choice_of<HazardKind>(text, "kind", {"bunker", "penalty_area", "out_of_bounds", "trees"},
-                                        hazard_kind_named, tell);
+    change.kind = choice_of<HazardKind>(text, "kind", hazard_kind_names(), hazard_kind_named, tell);
   } else if (key == "side") {
     change.side = choice_of<Side>(text, "side", {"left", "right", "across"}, side_named, tell);
   }

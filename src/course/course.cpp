@@ -34,6 +34,12 @@ std::optional<Firmness> firmness_named(std::string_view text) {
   return std::nullopt;
 }
 
+std::vector<std::string> hazard_kind_names() {
+  std::vector<std::string> names;
+  for (const HazardKind kind : all_hazard_kinds) names.emplace_back(name(kind));
+  return names;
+}
+
 std::optional<HazardKind> hazard_kind_named(std::string_view text) {
   for (const HazardKind kind : all_hazard_kinds) {
     if (name(kind) == text) return kind;

@@ -3,7 +3,9 @@
 #include <array>
 #include <cstddef>
 #include <limits>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "course/ground.hpp"
 
@@ -58,5 +60,8 @@ static_assert([] {
   }
   return true;
 }());
+
+// What a file or an option may call a hazard.
+std::vector<std::string> hazard_kind_names();
 
 }  // namespace yardworth

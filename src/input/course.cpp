@@ -170,12 +170,6 @@ Hazard strip_from(Fields& fields, const Value& value, HazardKind kind, const Set
   return strip_of(entry, reading.line(setting.units), at_keys(fields, value, findings));
 }
 
-std::vector<std::string> hazard_kind_names() {
-  std::vector<std::string> names;
-  for (const HazardKind kind : all_hazard_kinds) names.emplace_back(name(kind));
-  return names;
-}
-
 Hazard hazard_from(const Value& value, const Setting& setting, const HoleReading& reading, Findings& findings) {
   Fields fields(value, {"kind", "side", "from", "to", "near", "far", "polygon"}, findings);
   const HazardKind kind = fields.choice<HazardKind>("kind", hazard_kind_names(), hazard_kind_named, Need::required)

@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "core/numerics.hpp"
+#include "course/ground.hpp"
 
 namespace yardworth {
 
