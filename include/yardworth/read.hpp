@@ -26,6 +26,11 @@ std::string write_baseline(const BaselineTable& table);
 using AnyFile = std::variant<Course, Player, BaselineTable>;
 Reading<AnyFile> read_any(std::string_view text, const std::string& file);
 
+// What a round is played with where nothing is said: the first tee marked for this gender, otherwise the middle one of
+// the list (the longer of two), and the baseline of the player's Handicap Index, or of the band where there is none.
+std::size_t default_tee(const Course& course, Gender gender);
+Baseline default_baseline(const Player& player);
+
 // The file's bytes, or a finding: not there, a directory, larger than largest_file_bytes, unreadable.
 inline constexpr std::size_t largest_file_bytes = 4u << 20;
 Reading<std::string> read_text(const std::string& path);

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "input/derived_table.hpp"
 #include "yardworth/errors.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
@@ -31,12 +30,6 @@ Reading<Course> course_of(const std::string& path) {
 Reading<Player> player_of(const InputOptions& options) {
   if (!options.player.empty()) return read_file<Player>(options.player, read_player);
   return read_player(scenario_player_yaml(), std::string(scenario_player_file));
-}
-
-// The table for a player who brings none.
-BaselineTable baseline_for(const Player& player) {
-  if (player.handicap_index) return derived_table(*player.handicap_index, player.gender);
-  return derived_table(player.band, player.gender);
 }
 
 void complain(const std::vector<Diagnostic>& findings, std::string& complaints) {
@@ -77,13 +70,6 @@ void add_input_options(CLI::App& app, InputOptions& options) {
             "if none is marked, the middle one of its list");
 }
 
-std::size_t default_tee(const Course& course, Gender gender) {
-  const auto marked =
-      std::find_if(course.tees.begin(), course.tees.end(), [&](const Tee& tee) { return tee.rated_for == gender; });
-  if (marked != course.tees.end()) return static_cast<std::size_t>(marked - course.tees.begin());
-  return (course.tees.size() - 1) / 2;
-}
-
 std::optional<Course> read_course_or_scenario(const std::string& path, std::string& complaints) {
   Reading<Course> course = course_of(path);
   complain(course.findings, complaints);
@@ -113,8 +99,8 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
   if (course.ok()) tee = tee_of(options, *course.value, player.ok() ? player.value->gender : Gender::men, complaints);
   if (!complaints.empty()) return std::nullopt;
 
-  const BaselineTable table = baseline.ok() ? *baseline.value : baseline_for(*player.value);
-  Inputs inputs{std::move(*course.value), std::move(*player.value), Baseline(table), *tee, {}};
+  const Baseline table = baseline.ok() ? Baseline(*baseline.value) : default_baseline(*player.value);
+  Inputs inputs{std::move(*course.value), std::move(*player.value), table, *tee, {}};
   inputs.assumed = assumptions(options, inputs);
   return inputs;
 }

@@ -45,9 +45,6 @@ std::optional<Course> read_course_or_scenario(const std::string& path, std::stri
 // The tee of that name; nothing, and a complaint, where there is none.
 std::optional<std::size_t> tee_named(const std::string& tee, const Course& course, std::string& complaints);
 
-// The first tee marked for this gender, otherwise the middle one of the list (the longer of two).
-std::size_t default_tee(const Course& course, Gender gender);
-
 // Why one of the files (those not asked for are empty) cannot be written, looked at before the work begins; read are
 // the files that the command is about.
 std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& paths, const std::vector<std::string>& read,

@@ -50,4 +50,9 @@ BaselineTable derived_table(double handicap_index, Gender gender) {
   return table;
 }
 
+Baseline default_baseline(const Player& player) {
+  return Baseline(player.handicap_index ? derived_table(*player.handicap_index, player.gender)
+                                        : derived_table(player.band, player.gender));
+}
+
 }  // namespace yardworth

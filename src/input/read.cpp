@@ -148,4 +148,11 @@ Reading<std::string> read_text(const std::string& path) {
   return {std::move(text), {}};
 }
 
+std::size_t default_tee(const Course& course, Gender gender) {
+  const auto marked =
+      std::find_if(course.tees.begin(), course.tees.end(), [&](const Tee& tee) { return tee.rated_for == gender; });
+  if (marked != course.tees.end()) return static_cast<std::size_t>(marked - course.tees.begin());
+  return (course.tees.size() - 1) / 2;
+}
+
 }  // namespace yardworth

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "cli/inputs.hpp"
+#include "yardworth/read.hpp"
 
 using namespace yardworth;
 using namespace yardworth::cli;

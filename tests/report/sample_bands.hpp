@@ -51,7 +51,7 @@ inline BandsReport sample_bands() {
   }
   result.notes = {"A note."};
   result.cautions = {"A caution."};
-  return {result, {}, {}};
+  return {result, {}, {}, {}};
 }
 
 // The same with the bunker of hole 4 moved, which costs the first golfer a quarter of a stroke and the others nothing.

@@ -4,8 +4,10 @@
 #include <map>
 #include <string>
 
+#include "core/plane.hpp"
 #include "course/hazard_kind.hpp"
-#include "strategy/policy.hpp"
+#include "course/hole_map.hpp"
+#include "strategy/needed_carry.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
 
