@@ -21,10 +21,10 @@ struct TeeOption {
   double costs = 0.0;    // strokes behind the policy's own tee shot
 };
 
-// What follows the tee shots that finish on one ground: the ground they lie on, or that cost the penalty. A ball that is
-// dropped is played from there, one out of bounds (or with no place to drop, which counts as that) from the tee again.
-// `third` is empty for all of them together; "short", "middle" and "long" are thirds of them by the distance left, told
-// where they are not followed by the same club.
+// What follows the tee shots that finish on one ground: the ground they lie on, or that cost the penalty. A ball that
+// is dropped is played from there, one out of bounds (or with no place to drop, which counts as that) from the tee
+// again. `third` is empty for all of them together; "short", "middle" and "long" are thirds of them by the distance
+// left, told where they are not followed by the same club.
 struct NextShot {
   Ground finish = Ground::fairway;
   std::string third;
@@ -61,7 +61,7 @@ struct HoleStrategy {
   std::vector<HazardChance> hazards;
   PolicyChange policy_change;
   std::optional<OptimalityProof> proof_before, proof_after;
-  std::string graph;  // as plan_graph_dot writes the policy, after the change if there is one
+  std::string graph;  // as policy_graph_dot writes the policy, after the change if there is one
 };
 
 struct StrategyRequest {

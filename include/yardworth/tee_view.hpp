@@ -58,10 +58,10 @@ struct PolicyChange {
 
   Kind kind = Kind::none;
   std::string club_kept;
-  std::string club;             // after the change
-  bool shorter = false;         // than the club kept, in carry
-  double aim_moves_yd = 0.0;    // where the shot finishes, to the right; left negative. With other_aim
-  double left_yd = 0.0;         // expected distance to the hole after the shot
+  std::string club;           // after the change
+  bool shorter = false;       // than the club kept, in carry
+  double aim_moves_yd = 0.0;  // where the shot finishes, to the right; left negative. With other_aim
+  double left_yd = 0.0;       // expected distance to the hole after the shot
   std::optional<CarryNowOn> carry_now_on;
   std::optional<HazardView> avoided;  // the hazard that the new shot finds less often than the one kept, most of all
   bool comes_into_reach = false;      // the one avoided: the shot kept finds it more often than the one before

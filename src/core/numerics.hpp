@@ -19,7 +19,7 @@ inline constexpr double search_arc_yd = 40.0;
 // The states of the held-out grid lie so many times closer along a ring: what a state is worth is felt in full by how
 // far apart they are, with the square.
 inline constexpr double held_out_arcs = 3.5;
-// Where nothing is searched and judged apart, as when a baseline is derived: one grid for both.
+// Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
 inline constexpr double ring_yd = 13.0;
 inline constexpr double arc_yd = 22.0;
 // Rings lie as far apart as asked from the first distance on out, and in proportion nearer the hole, but no closer than
@@ -105,7 +105,7 @@ inline constexpr double screen_margin = 0.05;
 // again.
 inline constexpr double narrow_share = 0.5;
 inline constexpr int fine_aims = 2;
-// States that fewer balls come to are left as the policy begun with plays them.
+// States with fewer visits are left as the warm start plays them.
 inline constexpr double least_visits = 1.25e-3;
 // A state is not tried again while nothing it may lead to has moved by more than this. A complete search, whose Bellman
 // residual is asserted to be under 1e-6, allows less.

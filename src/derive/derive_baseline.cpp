@@ -131,10 +131,10 @@ void derive_lies(const Setting& setting, BaselineTable& table) {
   const BestPolicy best = find_best_policy(model, habit_of(model), warm_start, everywhere);
   std::vector<std::vector<double>> sums(lie_columns.size(), std::vector<double>(distances.size(), 0.0));
   for (int set = 0; set < setting.options.held_out_offsets; ++set) {
-    const HoleModel judge = setting.model_of(map, length_yd, held_out(set));
-    const PolicyEvaluation value = evaluate_from(judge, roots, best.exact.policy);
+    const HoleModel held_out_model = setting.model_of(map, length_yd, held_out(set));
+    const PolicyEvaluation value = evaluate_from(held_out_model, roots, best.exact.policy);
     for (const Sample& sample : samples) {
-      sums[sample.column][sample.distance] += judge.continuation(sample.rest).worth(value.value);
+      sums[sample.column][sample.distance] += held_out_model.continuation(sample.rest).worth(value.value);
     }
   }
   const double samples_each = 2.0 * setting.options.held_out_offsets;
@@ -152,9 +152,9 @@ double derive_tee(const Setting& setting, double length_yd) {
   const BestPolicy best = find_best_policy(model, habit, evaluate_policy(model, habit), closely());
   double sum = 0.0;
   for (int set = 0; set < setting.options.held_out_offsets; ++set) {
-    const HoleModel judge = setting.model_of(map, length_yd, held_out(set));
-    sum +=
-        evaluate_from(judge, {judge.tee_state()}, best.exact.policy).value[static_cast<std::size_t>(judge.tee_state())];
+    const HoleModel held_out_model = setting.model_of(map, length_yd, held_out(set));
+    sum += evaluate_from(held_out_model, {held_out_model.tee_state()}, best.exact.policy)
+               .value[static_cast<std::size_t>(held_out_model.tee_state())];
   }
   return sum / setting.options.held_out_offsets;
 }

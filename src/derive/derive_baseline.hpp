@@ -15,7 +15,7 @@ struct DeriveOptions {
   // Where values are interpolated as differences to a table: a table near to the answer makes the answer exact. Without
   // one the derivation makes its own in a first pass.
   std::optional<BaselineTable> near;
-  int held_out_offsets = 3;  // sets of strikes that the policy is judged on, averaged
+  int held_out_offsets = 3;  // sets of strikes that the policy is evaluated on, averaged
   // Distances of the columns beyond the short game, yards, rising.
   std::vector<double> distances_yd;
   std::vector<double> tee_lengths_yd;

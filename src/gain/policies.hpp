@@ -12,7 +12,7 @@
 namespace yardworth {
 
 // What the questions about a change share: golfers with longer clubs, policies taken from one golfer to another, and
-// policies that are looked for on one set of strikes and judged on another.
+// policies that are looked for on one set of strikes and evaluated on another.
 
 // Throws std::invalid_argument when a change has left a club without a carry.
 void require_carries(const Player& player);
@@ -38,7 +38,7 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Policy
 ActionFrom near_policy(const HoleModel& model, const Policy& policy);
 
 // One hole for the golfers of a change, with rings where the habit of either changes abruptly. Policies are
-// looked for on one grid and set of strikes and judged on others that the search has not seen (held_out_grid()): of
+// looked for on one grid and set of strikes and evaluated on others that the search has not seen (held_out_grid()): of
 // many actions weighed with small errors the best-looking owes some of its looks to them. Holds references to all that
 // it is made of.
 struct HoleModels {
@@ -47,11 +47,11 @@ struct HoleModels {
 
   Discretisation discretisation;  // of the search
   HoleModel search_before, search_after;
-  HoleModel before, driver_longer, after;  // to judge on
+  HoleModel before, driver_longer, after;  // held out
 };
 
 // A policy made before a change, evaluated as it is followed with a longer driver, and with longer irons too
-// (evaluate_followed). `like` may have rows for the last.
+// (evaluate_followed). `row_source` may have rows for the last.
 struct FollowedPolicy {
   PolicyEvaluation driver_longer;
   PolicyEvaluation all_longer;
@@ -60,24 +60,25 @@ using Following = std::function<ActionOf(const HoleModel& model)>;
 FollowedPolicy follow_policy(const Golfers& golfers, const HoleModels& models, const PolicyEvaluation& before,
                              const Following& follow, const PolicyEvaluation* row_source = nullptr);
 
-// What a search may begin from: the same policy on both grids, and what it is worth on that to judge on.
+// What a search may begin from: the same policy on both grids, and what it is worth on the held-out one.
 struct PolicyStart {
-  ActionOf search, judge;
+  ActionOf on_search, on_held_out;
   PolicyEvaluation held_out;
 };
 
 // A policy and what it is worth where the search has not looked.
 struct FoundPolicy {
-  PolicyEvaluation held_out;  // the better, by judged values, of the policy begun with and the one found
+  PolicyEvaluation held_out;  // the better, by held-out values, of the start and the one found
   Policy kept;                // the same on the grid of the search
   BestPolicy searched;        // what the search found, and what it says of that itself
 };
 
-// The best policy found from a start. Throws CannotFinish like evaluate_plan.
-FoundPolicy better_policy(const HoleModel& search, const HoleModel& judge, PolicyStart start,
+// The best policy found from a start. Throws CannotFinish like evaluate_policy.
+FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
                           const PolicyIterationOptions& options = {});
 
-// The best policy before the change, from the habit, whose judged value is known; and after it, from the policy before.
+// The best policy before the change, from the habit, whose held-out value is known; and after it, from the policy
+// before.
 FoundPolicy policy_before(const HoleModels& models, PolicyEvaluation held_out_habit,
                           const PolicyIterationOptions& options = {});
 FoundPolicy policy_after(const HoleModels& models, const FoundPolicy& before, PolicyEvaluation held_out_followed,

@@ -62,7 +62,7 @@ class StrikeLattice {
 
 // The same expectations for one aim alone, where no node has to serve others: a rank-1 lattice in the quantiles of both
 // coordinates, so that all its nodes weigh the same and fewer do as well. Node i of n takes the direction that has the
-// share (i + shift) / n of all strikes left of it, and the carry of node i + phase of a StrikeLattice.
+// share (i + shift) / n of all strikes left of it, and the carry of node i + offset of a StrikeLattice.
 class EqualWeightLattice {
  public:
   // At most `most` nodes, > 0; the direction is cut at +-cut_sd.

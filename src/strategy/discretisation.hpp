@@ -23,7 +23,7 @@ struct DiscretisationOptions {
   // Whether rows are summed over equal-weight strikes: fewer nodes do as well where none has to serve more than one
   // aim.
   bool equal_weight_rows = false;
-  // Where states begin along the lattice. A policy found under one offset is judged under another: of many actions
+  // Where states begin along the lattice. A policy found under one offset is evaluated under another: of many actions
   // weighed with small errors the best-looking owes some of its looks to them.
   int lattice_offset = 0;
 };
@@ -32,7 +32,7 @@ struct DiscretisationOptions {
 // leads to, so states may lie far apart there; what is saved goes into rings and strikes.
 DiscretisationOptions search_options();
 
-// The grid to judge policies on that were looked for on another: the same rings, states close together along them, and
+// The held-out grid for policies that were looked for on another: the same rings, states close together along them, and
 // other strikes, which the search has not seen.
 DiscretisationOptions held_out_options(DiscretisationOptions searched);
 

@@ -47,24 +47,24 @@ struct RoundAt {
   double seconds = 0.0;
 };
 
-// As `gain` does it: looked for on one grid, judged on another.
-double judged_best(const PreparedHole& search, const PreparedHole& judge) {
-  const PolicyStart habit = {habit_of(search.model), habit_of(judge.model), habit_value(judge.model)};
-  return better_policy(search.model, judge.model, habit).held_out.at_tee;
+// As `gain` does it: looked for on one grid, evaluated on another.
+double held_out_best(const PreparedHole& search, const PreparedHole& held_out) {
+  const PolicyStart habit = {habit_of(search.model), habit_of(held_out.model), habit_value(held_out.model)};
+  return better_policy(search.model, held_out.model, habit).held_out.at_tee;
 }
 
-// A resolution to search at with the one that goes with it to judge at.
+// A discretisation to search on with the held-out one that goes with it.
 struct Meshes {
-  explicit Meshes(const DiscretisationOptions& searched) : search(searched), judge(held_out_options(searched)) {}
+  explicit Meshes(const DiscretisationOptions& searched) : search(searched), held_out(held_out_options(searched)) {}
 
-  Mesh search, judge;
+  Mesh search, held_out;
 };
 
 double play_hole(const Course& course, std::size_t i, const Player& player, const Baseline& baseline,
                  const Meshes& meshes, Played played) {
   const PreparedHole hole(course.holes[i], course.firmness, middle_tee, player, baseline, meshes.search);
-  const PreparedHole judge(course.holes[i], course.firmness, middle_tee, player, baseline, meshes.judge);
-  return played == Played::habit ? habit_value(judge.model).at_tee : judged_best(hole, judge);
+  const PreparedHole held_out(course.holes[i], course.firmness, middle_tee, player, baseline, meshes.held_out);
+  return played == Played::habit ? habit_value(held_out.model).at_tee : held_out_best(hole, held_out);
 }
 
 RoundAt play_round(const Player& player, const DiscretisationOptions& discretisation, Played played) {

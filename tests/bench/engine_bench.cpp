@@ -95,7 +95,7 @@ BENCHMARK(habit_of_hole)->Arg(long_hole)->Arg(short_hole)->Unit(benchmark::kMill
 void count_search(benchmark::State& state, const BestPolicy& best) {
   state.counters["states"] = best.considered;
   state.counters["sweeps"] = best.sweeps;
-  state.counters["fans"] = static_cast<double>(best.sampled_swings);
+  state.counters["sampled_swings"] = static_cast<double>(best.sampled_swings);
   state.counters["strokes"] = best.exact.at_tee;
 }
 
@@ -104,7 +104,7 @@ void search_hole(benchmark::State& state, const Scenario& scenario, int number, 
   const PreparedHole hole = scenario.prepare(number, mesh);
   BestPolicy best;
   for (auto _ : state) {
-    best = best_plan(hole.model, options);
+    best = best_policy(hole.model, options);
     benchmark::DoNotOptimize(best);
   }
   count_search(state, best);
@@ -220,11 +220,11 @@ void stored_value_iteration(benchmark::State& state) {
   const PreparedHole hole = scenario.prepare(static_cast<int>(state.range(0)), mesh);
   const PolicyIterationOptions options;
   const double before_mb = peak_mb();
-  BestPolicy best = best_plan(hole.model);
+  BestPolicy best = best_policy(hole.model);
   const double search_mb = peak_mb() - before_mb;
   constexpr int searches = 20;
   const auto search_begin = Clock::now();
-  for (int i = 0; i < searches; ++i) best = best_plan(hole.model);
+  for (int i = 0; i < searches; ++i) best = best_policy(hole.model);
   const double search_s = seconds_since(search_begin) / searches;
   for (auto _ : state) {
     const auto begin = Clock::now();

@@ -45,7 +45,7 @@ HoleGain gain_of(int hole, const DistanceChange& change) {
   return compute_gain(course, player, test::baseline_of(player), request).answer().holes.front();
 }
 
-void check_plan(const TeePlay& policy) {
+void check_tee_play(const TeePlay& policy) {
   CHECK(policy.tee_shot.costs == 0.0);
   REQUIRE(policy.alternatives.size() >= 2);
   CHECK(policy.alternatives.size() <= 3);
@@ -78,8 +78,8 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
   const HoleStrategy& hole = result.holes.front();
   CHECK(hole.number == carry_hole);
   REQUIRE(hole.after);
-  check_plan(hole.before);
-  check_plan(*hole.after);
+  check_tee_play(hole.before);
+  check_tee_play(*hole.after);
 
   const HoleGain gain = gain_of(carry_hole, {20.0, 6.0});
   CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
@@ -114,7 +114,7 @@ TEST_CASE("nothing else costs less than the plan's own tee shot, even where the 
   request.tee = test::scenario_course().tees.size() - 1;
   request.hole = 12;
   const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
-  check_plan(result.holes.front().before);
+  check_tee_play(result.holes.front().before);
 }
 
 TEST_CASE("without a change there is the plan as it is, and nothing after") {

@@ -79,7 +79,7 @@ TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {
 
 // Against Boost.Math's integration of the same density.
 TEST_CASE(
-    "even strikes: each stands for an equal share of the cut t, whatever the shift, and all shifts for all of it") {
+    "equal weights: each stands for an equal share of the cut t, whatever the shift, and all shifts for all of it") {
   for (const int cut_sd : {poor_direction_cut_sd, direction_cut_sd}) {
     const EqualWeightLattice even(60, cut_sd);
     const CutStudent cut(cut_sd);
@@ -131,7 +131,7 @@ TEST_CASE("every second, third or sixth node has the weights of the same cut t")
 }
 
 // A stride longer than the step between aims strikes nodes beyond those of the last aim.
-TEST_CASE("lattices reach as far as any aim, phase and stride ask") {
+TEST_CASE("lattices reach as far as any aim, offset and stride ask") {
   DiscretisationOptions fine;
   fine.steps_per_sd *= 4;
   for (const DiscretisationOptions& options : {DiscretisationOptions{}, fine}) {

@@ -16,7 +16,7 @@ namespace {
 // The best tee shot's direction in degrees, right of the line positive.
 double best_tee_aim_deg(const Hole& hole, const Player& player, const Baseline& baseline, const test::Mesh& mesh) {
   const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
-  const BestPolicy best = test::best_plan(here.model);
+  const BestPolicy best = test::best_policy(here.model);
   const Action& action = best.exact.policy[static_cast<std::size_t>(here.model.tee_state())];
   return degrees(HoleModel::heading_of(here.model.swing_of(Lie::tee, action), action));
 }

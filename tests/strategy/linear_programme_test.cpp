@@ -82,8 +82,8 @@ class LinearProgramme {
 TEST_CASE("the best plan of a small hole is the optimum of its linear programme") {
   const Player player = test::golfer_of_few_clubs();
   const Baseline baseline(derived_table(Band::bogey, Gender::men));
-  const test::Mesh mesh(test::coarse_resolution());
-  DiscretisationOptions closest = test::coarse_resolution();
+  const test::Mesh mesh(test::coarse_discretisation());
+  DiscretisationOptions closest = test::coarse_discretisation();
   closest.sampling_density = every_node;
   const test::Mesh every_strike(closest);
   for (const Hole& hole : test::small_holes()) {
@@ -92,7 +92,7 @@ TEST_CASE("the best plan of a small hole is the optimum of its linear programme"
     const std::vector<StateId> states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
     LinearProgramme programme(here.model, states);
     REQUIRE(programme.solve());
-    const BestPolicy best = test::best_plan_of_all(here.model, states);
+    const BestPolicy best = test::best_policy_of_all(here.model, states);
     double largest = 0.0;
     double sum = 0.0;
     for (const StateId state : states) {
@@ -115,14 +115,14 @@ TEST_CASE("the best plan of a small hole is the optimum of its linear programme"
 TEST_CASE("plain value iteration comes to the same optimum") {
   const Player player = test::golfer_of_few_clubs();
   const Baseline baseline(derived_table(Band::bogey, Gender::men));
-  const test::Mesh mesh(test::coarse_resolution());
+  const test::Mesh mesh(test::coarse_discretisation());
   for (const Hole& hole : test::small_holes()) {
     CAPTURE(hole.number);
     const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, mesh);
     const std::vector<StateId> states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
     const test::DenseValues dense =
         test::iterate_dense(here.model, states, PolicyIterationOptions{}.aim_reach_sd, 1e-8);
-    const BestPolicy best = test::best_plan_of_all(here.model, states);
+    const BestPolicy best = test::best_policy_of_all(here.model, states);
     CHECK(std::abs(dense.value[static_cast<std::size_t>(here.model.tee_state())] - best.exact.at_tee) < 1e-6);
     if (test::sanitized) break;
   }

@@ -29,7 +29,7 @@ constexpr int plays_of(int in_full) { return test::sanitized ? 1500 : in_full; }
 // Less than a quarter of the spacing and twice the strikes of the grid that policies are looked for on here, none of
 // them left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers,
 // which look for other faults, this would take too long.
-DiscretisationOptions fine_resolution() {
+DiscretisationOptions fine_discretisation() {
   DiscretisationOptions discretisation;
   if (!test::sanitized) {
     // Not by a whole number: states would lie exactly half way between those whose action they play.
@@ -53,7 +53,7 @@ Compared compare(const test::PreparedHole& here, const test::PreparedHole& fine,
     compared.exact = test::habit_value(fine.model).at_tee;
     compared.sampled = sample_hole(model, habit_at(model), plays, seed);
   } else {
-    const BestPolicy best = test::best_plan(model);
+    const BestPolicy best = test::best_policy(model);
     const Policy& policy = best.exact.policy;
     const ActionOf as_played = [&](StateId state) {
       const Lie lie = fine.model.lie_of(state);
@@ -73,7 +73,7 @@ void check_round(const char* member, Played played, int plays) {
   const Player player = test::scenario_member(member);
   const Baseline baseline = test::baseline_of(player);
   const test::Mesh mesh;
-  const test::Mesh fine_mesh(fine_resolution());
+  const test::Mesh fine_mesh(fine_discretisation());
   std::vector<Compared> holes(course.holes.size());
   work_in_parallel(0, holes.size(), [&](std::size_t i) {
     const test::PreparedHole here(course.holes[i], course.firmness, test::middle_tee, player, baseline, mesh);

@@ -1,3 +1,5 @@
+#include "strategy/needed_carry.hpp"
+
 #include <doctest/doctest.h>
 
 #include <cmath>
@@ -7,7 +9,6 @@
 #include "core/plane.hpp"
 #include "course/hazard_kind.hpp"
 #include "course/hole_map.hpp"
-#include "strategy/needed_carry.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
 

@@ -99,7 +99,7 @@ Hole random_hole() {
   return hole;
 }
 
-DiscretisationOptions quick_resolution() {
+DiscretisationOptions quick_discretisation() {
   DiscretisationOptions discretisation;
   discretisation.ring_yd = 30.0;
   discretisation.arc_yd = 45.0;
@@ -109,7 +109,7 @@ DiscretisationOptions quick_resolution() {
 }
 
 test::Mesh same_grid_for_all() {
-  test::Mesh mesh(quick_resolution());
+  test::Mesh mesh(quick_discretisation());
   mesh.edges = false;
   return mesh;
 }
@@ -124,7 +124,7 @@ struct Solver {
     const test::PreparedHole here(hole, Firmness::normal, 0, golfer, baseline, mesh);
     try {
       const auto states = test::states_of_all_plans(here.model, PolicyIterationOptions{}.aim_reach_sd);
-      return test::best_plan_of_all(here.model, states).exact.at_tee;
+      return test::best_policy_of_all(here.model, states).exact.at_tee;
     } catch (const CannotFinish&) {
       // Somewhere beside this hole a ball cannot be got back by habit: another hole is tried.
       RC_DISCARD("cannot be finished from everywhere");

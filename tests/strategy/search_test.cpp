@@ -75,7 +75,7 @@ TEST_CASE("no action at any state beats the best plan: the largest Bellman resid
   const Round round("weekend-16-man");
   for (const int number : {2, 6, 14}) {
     const test::PreparedHole here = round.prepare(round.course.holes[static_cast<std::size_t>(number - 1)]);
-    const BestPolicy best = test::best_plan(here.model, test::complete_search());
+    const BestPolicy best = test::best_policy(here.model, test::complete_search());
     const double residual = largest_bellman_residual(here.model, best, test::complete_search());
     std::printf("hole %d: %d states considered, largest Bellman residual %.1e\n", number, best.considered, residual);
     CHECK(residual < 1e-6);
@@ -111,33 +111,33 @@ TEST_CASE("every stride fits the steps between aims, at any resolution") {
 // how many thousandths of a stroke.
 TEST_CASE("the quick search loses less than 0.001 strokes on any hole to one that tries everything" *
           doctest::may_fail()) {
-  // Both policies are judged on every strike of a set that neither search has seen.
+  // Both policies are evaluated on every strike of a set that neither search has seen.
   DiscretisationOptions every_strike;
   every_strike.sampling_density = every_node;
   const Round round("weekend-16-man");
   const Round closely("weekend-16-man", every_strike);
   DiscretisationOptions other_strikes = every_strike;
   other_strikes.lattice_offset = lattice_offsets / 2;
-  const Round judge("weekend-16-man", other_strikes);
+  const Round unseen("weekend-16-man", other_strikes);
   std::printf("hole     quick  complete  difference\n");
   for (const Hole& hole : round.holes()) {
     const test::PreparedHole here = round.prepare(hole);
-    const test::PreparedHole held_out = judge.prepare(hole);
+    const test::PreparedHole held_out = unseen.prepare(hole);
     const test::PreparedHole searched = closely.prepare(hole);
     const auto worth = [&](const Policy& policy) {
-      return evaluate_policy(held_out.model, test::plan_or_habit(held_out.model, policy)).at_tee;
+      return evaluate_policy(held_out.model, test::policy_or_habit(held_out.model, policy)).at_tee;
     };
-    const double quick = worth(test::best_plan(here.model).exact.policy);
-    const double complete = worth(test::best_plan(searched.model, test::complete_search()).exact.policy);
+    const double quick = worth(test::best_policy(here.model).exact.policy);
+    const double complete = worth(test::best_policy(searched.model, test::complete_search()).exact.policy);
     std::printf("%4d  %8.5f  %8.5f  %10.6f\n", hole.number, quick, complete, quick - complete);
     CHECK_MESSAGE(quick - complete < 0.001, hole.number);
     CHECK_MESSAGE(quick - complete > -0.001, hole.number);
   }
 }
 
-// Even strikes, a coarse grid and few strikes where few balls come, against the lattice, a grid four times as fine and
+// Equal weights, a coarse grid and few strikes where visits are few, against the lattice, a grid four times as fine and
 // every node: the two rules share neither nodes nor weights.
-TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a fine one struck at every node" *
+TEST_CASE("a hole comes to the same on the held-out grid as on a fine one struck at every node" *
           doctest::skip(test::sanitized)) {
   DiscretisationOptions fine;
   fine.ring_yd /= 4.3;
@@ -147,10 +147,10 @@ TEST_CASE("a hole comes to the same on the grid that plans are judged on as on a
   fine.sampling_density = every_node;
   double in_all = 0.0;
   double largest = 0.0;
-  const Round judge("weekend-16-man", held_out_options(search_options()));
+  const Round unseen("weekend-16-man", held_out_options(search_options()));
   const Round closely("weekend-16-man", fine);
-  for (const Hole& hole : judge.holes()) {
-    const double held_out = test::habit_value(judge.prepare(hole).model).at_tee;
+  for (const Hole& hole : unseen.holes()) {
+    const double held_out = test::habit_value(unseen.prepare(hole).model).at_tee;
     const double exact = test::habit_value(closely.prepare(hole).model).at_tee;
     CAPTURE(hole.number);
     CHECK(std::abs(held_out - exact) < 0.01);
@@ -171,7 +171,7 @@ TEST_CASE("aims a quarter of a spread apart miss nothing: an exhaustive search o
   std::printf("tee shot of hole   lattice  exhaustive  difference\n");
   for (const Hole& hole : round.holes()) {
     const test::PreparedHole here = round.prepare(hole);
-    const BestPolicy best = test::best_plan(here.model);
+    const BestPolicy best = test::best_policy(here.model);
     const std::vector<double> value = filled(here.model, best.exact.value);
     const StateId tee = here.model.tee_state();
     const double found = best.exact.at_tee;
@@ -196,7 +196,7 @@ TEST_CASE("a search that is ended early gives a plan with its own value, no wors
   CHECK(whole.exact.at_tee <= early.exact.at_tee + 1e-9);
   // The rows of the search are struck as its states deserve, those of an evaluation likewise, by the balls it sends.
   const PolicyEvaluation again =
-      evaluate_policy(prepared.model, test::plan_or_habit(prepared.model, early.exact.policy));
+      evaluate_policy(prepared.model, test::policy_or_habit(prepared.model, early.exact.policy));
   CHECK(again.at_tee == doctest::Approx(early.exact.at_tee).epsilon(0.002));
 }
 

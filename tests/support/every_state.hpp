@@ -58,7 +58,7 @@ inline PolicyEvaluation habit_value_of(const HoleModel& model, const std::vector
 }
 
 // The best policy with nothing left to a guess: a complete search that considers every state of every policy.
-inline BestPolicy best_plan_of_all(const HoleModel& model, const std::vector<StateId>& states) {
+inline BestPolicy best_policy_of_all(const HoleModel& model, const std::vector<StateId>& states) {
   return find_best_policy(model, habit_of(model), habit_value_of(model, states), complete_search());
 }
 

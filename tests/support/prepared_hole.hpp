@@ -41,12 +41,12 @@ struct PreparedHole {
 
 inline PolicyEvaluation habit_value(const HoleModel& model) { return evaluate_policy(model, habit_of(model)); }
 
-inline BestPolicy best_plan(const HoleModel& model, const PolicyIterationOptions& options = {}) {
+inline BestPolicy best_policy(const HoleModel& model, const PolicyIterationOptions& options = {}) {
   return find_best_policy(model, habit_of(model), habit_value(model), options);
 }
 
 // A policy where it says something, the habit elsewhere. Model and policy must outlive it.
-inline ActionOf plan_or_habit(const HoleModel& model, const Policy& policy) {
+inline ActionOf policy_or_habit(const HoleModel& model, const Policy& policy) {
   return [&model, &policy](StateId state) {
     const Action& action = policy[static_cast<std::size_t>(state)];
     return action.swing >= 0 ? action : habit_action(model, model.lie_of(state), model.place_of(state));

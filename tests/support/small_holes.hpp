@@ -33,7 +33,7 @@ inline Player golfer_of_few_clubs() {
   return player;
 }
 
-inline DiscretisationOptions coarse_resolution() {
+inline DiscretisationOptions coarse_discretisation() {
   DiscretisationOptions discretisation;
   discretisation.ring_yd = 60.0;
   discretisation.arc_yd = 90.0;
