@@ -183,7 +183,7 @@ TEST_CASE("a file of any signs takes little memory to refuse") {
   for (const char* piece :
        {"[", "{",      "[{",  "{a: ", "a: ",  "- ",      "? ", ": ", "[],", "\"\", ",       "\" ", "\"",
         "'", "&a *a ", "&a ", "*a, ", "!!a ", "!!a b, ", "a,", ",",  "\n",  "- &a !!t x\n", "|\n", "[\n# \"]\",\n"}) {
-    for (const char* before : {"", "[", "- [", "a: 1\n? {"}) {
+    for (const char* before : {"", "["}) {
       CAPTURE(piece);
       CAPTURE(before);
       std::string text = before;
