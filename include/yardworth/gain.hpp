@@ -38,8 +38,8 @@ struct TeeShotResult {
   double left_sd_yd = 0.0;  // standard deviation of the distance left
 };
 
-// How a hole is played under a policy, beyond its expected strokes. Everything is a sum over the strike lattices and
-// the rows of the policy, nothing is drawn. docs/model.md, "How a hole is played".
+// How a hole is played under a policy, beyond its expected strokes. Everything is an expectation, worked out as a
+// sum; nothing is drawn. docs/model.md, "How a hole is played".
 
 // A hazard as the tee shots of a policy meet it: probabilities.
 struct HazardMet {

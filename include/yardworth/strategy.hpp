@@ -10,7 +10,7 @@
 namespace yardworth {
 
 // How a hole is best played, before and after a change: the tee shot and what else could be played, the next shot, and
-// the hazards. Expectations are sums over the strike lattice of the tee shot, nothing is drawn.
+// the hazards. Expectations are sums; nothing is drawn.
 
 // A tee shot and what it comes to with the best play behind it.
 struct TeeOption {

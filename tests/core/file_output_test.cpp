@@ -99,10 +99,19 @@ TEST_CASE("a file that is read is not written, by whatever name") {
 
 constexpr std::array ending_signals = {SIGTERM, SIGINT, SIGHUP, SIGXCPU};
 
+// Holds these signals back (SIG_BLOCK) or no longer (SIG_UNBLOCK).
+void hold_back(int how) {
+  sigset_t set;
+  ::sigemptyset(&set);
+  for (const int signal : ending_signals) ::sigaddset(&set, signal);
+  ::pthread_sigmask(how, &set, nullptr);
+}
+
 // In a child process: writes files of as many letters over one another until it is stopped, while other threads wait.
 [[noreturn]] void write_for_ever(const std::string& path, std::size_t letters, Unfinished unfinished) {
-  // Without the handlers of the test framework.
+  // Without the handlers of the test framework; only then may signals come.
   for (const int signal : ending_signals) std::signal(signal, SIG_DFL);
+  hold_back(SIG_UNBLOCK);
   for (int i = 0; i < 2; ++i) std::thread([] { ::pause(); }).detach();
   for (char letter = 'a';; letter = letter == 'a' ? 'b' : 'a') {
     if (write_file(path, std::string(letters, letter), true, unfinished)) ::_exit(1);
@@ -118,9 +127,11 @@ TEST_CASE("whenever a signal ends the process, the file is the old one or the ne
       const std::size_t letters = round % 2 == 0 ? 10 : 2'000'000;
       REQUIRE_FALSE(write_file(path, std::string(letters, 'a'), false).has_value());
       const int signal = ending_signals[static_cast<std::size_t>(round) % ending_signals.size()];
+      hold_back(SIG_BLOCK);
       const pid_t child = ::fork();
-      REQUIRE(child >= 0);
       if (child == 0) write_for_ever(path, letters, unfinished);
+      hold_back(SIG_UNBLOCK);
+      REQUIRE(child >= 0);
       std::this_thread::sleep_for(std::chrono::microseconds(1000 + random() % 9000));
       ::kill(child, signal);
       int status = 0;
