@@ -56,7 +56,9 @@ TEST_CASE("where the short game ends its strokes are those of full shots, and wo
     return column.strokes.at(static_cast<std::size_t>(cell));
   };
   const std::pair<Lie, double> lies[] = {{Lie::fairway, at_60(full.fairway)}, {Lie::rough, at_60(full.rough)}};
-  for (const auto& [lie, full_shots] : lies) {
+  for (const auto& seam : lies) {
+    const Lie lie = seam.first;
+    const double full_shots = seam.second;
     CAPTURE(lie);
     const double over = over_at_seam(skill, lie, full_shots, 1.0);
     CHECK(std::abs(over) < 0.003);
