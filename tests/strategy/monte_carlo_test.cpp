@@ -1,9 +1,12 @@
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <cstdio>
-#include <functional>
+#include <utility>
+#include <vector>
 
 #include "core/parallel.hpp"
+#include "gain/policies.hpp"
 #include "strategy/simulate.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
@@ -14,20 +17,20 @@ namespace {
 
 struct Compared {
   int hole = 0;
-  double by_default = 0.0;  // at the default resolution
-  double exact = 0.0;       // at the fine one
+  double held_out = 0.0;  // as gain has it
+  double exact = 0.0;     // on the fine grid
   SampledMean sampled;
 
   double in_standard_errors() const { return (sampled.mean - exact) / sampled.standard_error; }
 };
 
-enum class Played { habit, best };
+enum class Which { habit, best };
 
 // Under the sanitizers so few that the coarse grid's own error, 0.01 strokes, is lost in their standard error.
 constexpr int plays_of(int in_full) { return test::sanitized ? 1500 : in_full; }
 
-// Less than a quarter of the spacing and twice the strikes of the grid that policies are looked for on here, none of
-// them left out, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers,
+// Less than half of the spacing of the grids that gain uses, every node struck and the lattice of all aims in place of
+// equal weights, so that what is compared is the two roads and not the spacing of one of them. Under the sanitizers,
 // which look for other faults, this would take too long.
 DiscretisationOptions fine_discretisation() {
   DiscretisationOptions discretisation;
@@ -35,74 +38,96 @@ DiscretisationOptions fine_discretisation() {
     // Not by a whole number: states would lie exactly half way between those whose action they play.
     discretisation.ring_yd /= 4.3;
     discretisation.arc_yd /= 4.3;
-    discretisation.steps_per_sd *= 2;
     discretisation.tee_refinement *= 2;
     discretisation.sampling_density = every_node;
   }
   return discretisation;
 }
 
-// The policy found at the default resolution, as it is played from any place: evaluated exactly on the fine grid, and
-// sampled.
-Compared compare(const test::PreparedHole& here, const test::PreparedHole& fine, Played played, int plays,
-                 std::uint64_t seed) {
-  Compared compared;
-  const HoleModel& model = here.model;
-  if (played == Played::habit) {
-    compared.by_default = test::habit_value(model).at_tee;
-    compared.exact = test::habit_value(fine.model).at_tee;
-    compared.sampled = sample_hole(model, habit_at(model), plays, seed);
-  } else {
-    const BestPolicy best = test::best_policy(model);
-    const Policy& policy = best.exact.policy;
-    const ActionOf as_played = [&](StateId state) {
-      const Lie lie = fine.model.lie_of(state);
-      return lie == Lie::tee ? policy[static_cast<std::size_t>(model.tee_state())]
-                             : action_near(model, policy, lie, fine.model.place_of(state));
-    };
-    compared.by_default = best.exact.at_tee;
-    compared.exact = evaluate_policy(fine.model, as_played).at_tee;
-    compared.sampled = sample_hole(model, policy_at(model, policy), plays, seed);
+// One golfer on one hole, on the grids that gain makes for a change that changes nothing: the search grid and the
+// held-out grid, with rings where the habit changes abruptly.
+struct Played {
+  Played(const Hole& hole, const Course& course, const Golfers& golfers, const Baseline& baseline)
+      : map(hole, course.firmness),
+        tee(map.tee(hole.length_yd[test::middle_tee])),
+        models(map, tee, golfers, baseline, search_grid()),
+        fine(map, tee, golfers.before, baseline, fine_grid(models.discretisation)) {}
+
+  HoleMap map;
+  Point tee;
+  HoleModels models;
+  HoleModel fine;
+
+ private:
+  static Discretisation fine_grid(const Discretisation& searched) {
+    DiscretisationOptions options = fine_discretisation();
+    options.edges_yd = searched.options().edges_yd;
+    return Discretisation(options);
   }
+};
+
+// A policy of the held-out grid, as it is played from any place: evaluated there, on the fine grid, and sampled.
+Compared compare(const Played& played, Which which, int plays, std::uint64_t seed) {
+  Compared compared;
+  const HoleModel& model = played.models.before;
+  PolicyEvaluation habit = evaluate_policy(model, habit_of(model));
+  if (which == Which::habit) {
+    compared.held_out = habit.at_tee;
+    compared.exact = evaluate_policy(played.fine, habit_of(played.fine)).at_tee;
+    compared.sampled = sample_hole(model, habit_at(model), plays, seed);
+    return compared;
+  }
+  const PolicyEvaluation best = policy_before(played.models, std::move(habit)).held_out;
+  const ActionFrom near = near_policy(model, best.policy);
+  const ActionOf on_fine = [&](StateId state) { return near(played.fine.lie_of(state), played.fine.place_of(state)); };
+  compared.held_out = best.at_tee;
+  compared.exact = evaluate_policy(played.fine, on_fine).at_tee;
+  compared.sampled = sample_hole(model, policy_at(model, best.policy), plays, seed);
   return compared;
 }
 
-// Every hole of the scenario, each with a seed of its own, so that the order of the work does not matter.
-void check_round(const char* member, Played played, int plays) {
+// Every hole of the scenario, each with a seed of its own, so that the order of the work does not matter. On the fine
+// grid what is left is chance alone. On the held-out grid there is also what its spacing costs: a hundredth of a stroke
+// a hole and a twentieth a round, the limits of docs/performance.md.
+void check_round(const char* member, Which which, int plays) {
+  constexpr double of_hole = 0.01;
+  constexpr double of_round = 0.05;
   const Course course = test::scenario_course();
   const Player player = test::scenario_member(member);
   const Baseline baseline = test::baseline_of(player);
-  const test::Mesh mesh;
-  const test::Mesh fine_mesh(fine_discretisation());
+  const Golfers golfers = lengthen_all(player, {});
   std::vector<Compared> holes(course.holes.size());
   work_in_parallel(0, holes.size(), [&](std::size_t i) {
-    const test::PreparedHole here(course.holes[i], course.firmness, test::middle_tee, player, baseline, mesh);
-    const test::PreparedHole fine(course.holes[i], course.firmness, test::middle_tee, player, baseline, fine_mesh);
-    holes[i] = compare(here, fine, played, plays, 1000 + i);
+    holes[i] = compare({course.holes[i], course, golfers, baseline}, which, plays, 1000 + i);
     holes[i].hole = course.holes[i].number;
   });
-  std::printf("%s, %s plan, %d plays of each hole\n", member, played == Played::habit ? "habit" : "best", plays);
-  std::printf("hole   default     exact   sampled  std error  in std errors\n");
+  double off = 0.0;
+  double variance = 0.0;
+  std::printf("%s, %s plan, %d plays of each hole\n", member, which == Which::habit ? "habit" : "best", plays);
+  std::printf("hole  held out      fine   sampled  std error  in std errors\n");
   for (const Compared& hole : holes) {
-    std::printf("%4d  %8.5f  %8.5f  %8.5f  %9.5f  %+13.2f\n", hole.hole, hole.by_default, hole.exact, hole.sampled.mean,
+    std::printf("%4d  %8.5f  %8.5f  %8.5f  %9.5f  %+13.2f\n", hole.hole, hole.held_out, hole.exact, hole.sampled.mean,
                 hole.sampled.standard_error, hole.in_standard_errors());
     CHECK_MESSAGE(std::abs(hole.in_standard_errors()) < 3.0, hole.hole);
-    // The search looks for the least of many values that are each a little off, so its own word is too good by a
-    // little; gain judges the policy anew.
-    WARN_MESSAGE(std::abs(hole.by_default - hole.exact) < (played == Played::habit ? 0.01 : 0.03), hole.hole);
+    CHECK_MESSAGE(std::abs(hole.sampled.mean - hole.held_out) < of_hole + 3.0 * hole.sampled.standard_error, hole.hole);
+    off += hole.held_out - hole.sampled.mean;
+    variance += hole.sampled.standard_error * hole.sampled.standard_error;
   }
+  std::printf("the round on the held-out grid less the sampled one: %+.4f, standard error %.4f\n", off,
+              std::sqrt(variance));
+  CHECK(std::abs(off) < of_round + 3.0 * std::sqrt(variance));
 }
 
 }  // namespace
 
 TEST_CASE("200,000 plays of each hole agree with the quadrature within three standard errors") {
-  check_round("weekend-16-man", Played::habit, plays_of(200000));
+  check_round("weekend-16-man", Which::habit, plays_of(200000));
 }
 
-TEST_CASE("so do plays by another golfer") { check_round("12-woman", Played::habit, plays_of(50000)); }
+TEST_CASE("so do plays by another golfer") { check_round("12-woman", Which::habit, plays_of(50000)); }
 
 TEST_CASE("playing the best plan gives what it is worth within three standard errors") {
-  check_round("weekend-16-man", Played::best, plays_of(100000));
+  check_round("weekend-16-man", Which::best, plays_of(100000));
 }
 
 TEST_CASE("the same seed gives the same plays") {
