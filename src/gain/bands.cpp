@@ -11,9 +11,11 @@
 
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
-#include "gain/policies.hpp"
+#include "gain/golfers.hpp"
 #include "gain/tee_guideline.hpp"
+#include "gain/what_was_asked.hpp"
 #include "input/derived_table.hpp"
+#include "strategy/hole_model.hpp"
 
 namespace yardworth {
 

@@ -9,12 +9,14 @@
 #include <stdexcept>
 #include <tuple>
 
-#include "core/parallel.hpp"
 #include "core/telling.hpp"
-#include "gain/policies.hpp"
+#include "gain/finish_holes.hpp"
+#include "gain/followed_policy.hpp"
 #include "gain/policy_change.hpp"
+#include "gain/solve_hole.hpp"
 #include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
+#include "gain/what_was_asked.hpp"
 #include "strategy/dot.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/outcome_samples.hpp"
@@ -35,8 +37,7 @@ struct Setting {
   const Course& course;
   const Baseline& baseline;
   const StrategyRequest& request;
-  const Golfers& golfers;                 // all the same where no change was asked about
-  Discretisation search = search_grid();  // its lattices serve all holes
+  const Golfers& golfers;  // all the same where no change was asked about
 };
 
 // One golfer on one hole, with the best policy: the values are those judged, as the gain gives them.
@@ -44,7 +45,7 @@ struct Planned {
   const HoleModel& search;
   const HoleModel& model;  // that judges
   const Player& player;
-  FoundPolicy best;
+  const FoundPolicy& best;
 
   const Policy& policy() const { return best.held_out.policy; }
   const Action& tee_shot() const { return policy()[static_cast<std::size_t>(model.tee_state())]; }
@@ -267,7 +268,7 @@ std::vector<HazardChance> hazards_found(const Planned& before, const Planned* af
     const auto index = static_cast<std::size_t>(hazard.hazard);
     HazardChance chance{hazard, chance_before[index], {}};
     if (after != nullptr) chance.after = chance_after[index];
-    chances.push_back(std::move(chance));
+    chances.push_back(chance);
   }
   return chances;
 }
@@ -293,50 +294,29 @@ std::string graph_of(const Setting& setting, const Planned& planned, int number)
   return policy_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.held_out), title);
 }
 
-Planned planned_before(const Setting& setting, const HoleModels& models) {
-  return {models.search_before, models.before, setting.golfers.before,
-          policy_before(models, evaluate_policy(models.before, habit_of(models.before)),
-                        iteration_options(setting.request))};
-}
-
-// The policy after the change, and the tee shot of the policy before as it is followed.
-struct PlannedAfter {
-  Planned planned;
-  Action kept_tee_shot;
-};
-
-// Where the change changes nothing the policy stays as it is.
-PlannedAfter planned_after(const Setting& setting, const HoleModels& models, const Planned& before) {
-  const Golfers& golfers = setting.golfers;
-  if (golfers.no_driver() && golfers.no_irons()) return {before, before.tee_shot()};
-  const auto follow = [&](const HoleModel& model) { return followed(model, models.before, before.policy()); };
-  PolicyEvaluation kept = follow_policy(golfers, models, before.best.held_out, follow).all_longer;
-  const Action kept_tee_shot = kept.policy[static_cast<std::size_t>(models.after.tee_state())];
-  return {{models.search_after, models.after, golfers.all_longer,
-           policy_after(models, before.best, std::move(kept), iteration_options(setting.request))},
-          kept_tee_shot};
-}
-
-HoleStrategy solve_hole(const Setting& setting, const Hole& hole, const HoleMap& map,
-                        const Discretisation& discretisation) {
-  const double length_yd = hole.length_yd[setting.request.tee];
-  const HoleModels models(map, map.tee(length_yd), setting.golfers, setting.baseline, discretisation);
+HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleModels& models) {
+  SolveOptions wanted;
+  wanted.best = true;
+  wanted.search = iteration_options(setting.request);
+  const SolvedHole solved = solve_hole(models, wanted);
+  const SolvedBest& best = *solved.best;
+  const Golfers& golfers = models.golfers;
+  const Planned before{models.search_before, models.before, golfers.before, best.before};
+  // Where the change moves no club, the golfer and the policy stay as they are.
+  const Planned with_change =
+      best.after ? Planned{models.search_after, models.after, golfers.all_longer, *best.after} : before;
+  const Planned* after = setting.request.change ? &with_change : nullptr;
   HoleStrategy strategy;
   strategy.number = hole.number;
   strategy.par = hole.par;
-  strategy.length_yd = length_yd;
-  const Planned before = planned_before(setting, models);
+  strategy.length_yd = hole.length_yd[setting.request.tee];
   strategy.before = tee_play(before);
-  std::optional<PlannedAfter> change;
-  if (setting.request.change) {
-    change.emplace(planned_after(setting, models, before));
-    strategy.after = tee_play(change->planned);
-    const Player& longer = setting.golfers.all_longer;
-    strategy.policy_change = explain_policy_change({models.before, setting.golfers.before, before.tee_shot()},
-                                                   {models.after, longer, change->kept_tee_shot},
-                                                   {models.after, longer, change->planned.tee_shot()});
+  if (after) {
+    strategy.after = tee_play(*after);
+    strategy.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot()},
+                                                   {models.after, golfers.all_longer, best.kept_tee_shot},
+                                                   {models.after, golfers.all_longer, after->tee_shot()});
   }
-  const Planned* after = change ? &change->planned : nullptr;
   strategy.hazards = hazards_found(before, after);
   if (setting.request.prove) {
     const PolicyIterationOptions options = iteration_options(setting.request);
@@ -360,19 +340,13 @@ std::vector<const Hole*> wanted_holes(const Course& course, const StrategyReques
 }
 
 // Holes are worked in parallel, but put together in their order.
-std::vector<HoleStrategy> solve_holes(const Setting& setting, const std::vector<const Hole*>& holes) {
-  std::vector<HoleStrategy> solved(holes.size());
-  std::vector<std::string> failures(holes.size());
-  std::vector<double> lengths;
-  for (const Hole* hole : holes) lengths.push_back(hole->length_yd[setting.request.tee]);
-  work_in_parallel(setting.request.threads, lengths, [&](std::size_t i) {
-    const HoleMap map(*holes[i], setting.course.firmness);
-    failures[i] = finish_or_say_why(
-        setting.search, map, map.tee(lengths[i]), holes[i]->number,
-        [&](const Discretisation& discretisation) { solved[i] = solve_hole(setting, *holes[i], map, discretisation); });
-  });
-  throw_unfinished(failures);
-  return solved;
+std::vector<HoleStrategy> strategies_on(const Setting& setting, const std::vector<const Hole*>& holes) {
+  const StrategyRequest& request = setting.request;
+  std::vector<HoleStrategy> strategies(holes.size());
+  finish_holes(
+      {holes, setting.course.firmness, request.tee, setting.golfers, setting.baseline, request.threads},
+      [&](std::size_t i, const HoleModels& models) { strategies[i] = strategy_on(setting, *holes[i], models); });
+  return strategies;
 }
 
 }  // namespace
@@ -385,7 +359,7 @@ StrategyResult compute_strategy(const Course& course, const Player& player, cons
   StrategyResult result;
   say_what_was_asked(result, course, request.tee, player, baseline);
   result.change = request.change;
-  result.holes = solve_holes(setting, wanted_holes(course, request));
+  result.holes = strategies_on(setting, wanted_holes(course, request));
   return result;
 }
 

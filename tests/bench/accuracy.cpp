@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "core/parallel.hpp"
-#include "gain/policies.hpp"
+#include "gain/better_policy.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/scenario.hpp"
 
@@ -78,7 +78,7 @@ RoundAt play_round(const Player& player, const DiscretisationOptions& discretisa
     try {
       round.strokes[i] = play_hole(course, i, player, baseline, meshes, played);
     } catch (const CannotFinish&) {
-      // As gain does it (finish_or_say_why).
+      // As gain does it (finish_holes).
       DiscretisationOptions more_strikes = discretisation;
       more_strikes.equal_weight_rows = false;
       round.strokes[i] = play_hole(course, i, player, baseline, Meshes(more_strikes), played);

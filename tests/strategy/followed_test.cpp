@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <string>
 
-#include "gain/policies.hpp"
+#include "gain/followed_policy.hpp"
 #include "input/derived_table.hpp"
 #include "strategy/follow.hpp"
 #include "support/courses.hpp"

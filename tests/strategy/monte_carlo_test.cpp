@@ -2,11 +2,11 @@
 
 #include <cmath>
 #include <cstdio>
-#include <utility>
 #include <vector>
 
 #include "core/parallel.hpp"
-#include "gain/policies.hpp"
+#include "gain/followed_policy.hpp"
+#include "gain/solve_hole.hpp"
 #include "strategy/simulate.hpp"
 #include "support/prepared_hole.hpp"
 #include "support/sanitized.hpp"
@@ -70,14 +70,16 @@ struct Played {
 Compared compare(const Played& played, Which which, int plays, std::uint64_t seed) {
   Compared compared;
   const HoleModel& model = played.models.before;
-  PolicyEvaluation habit = evaluate_policy(model, habit_of(model));
+  SolveOptions wanted;
+  (which == Which::habit ? wanted.habit : wanted.best) = true;
+  const SolvedHole solved = solve_hole(played.models, wanted);
   if (which == Which::habit) {
-    compared.held_out = habit.at_tee;
+    compared.held_out = solved.habit->before.at_tee;
     compared.exact = evaluate_policy(played.fine, habit_of(played.fine)).at_tee;
     compared.sampled = sample_hole(model, habit_at(model), plays, seed);
     return compared;
   }
-  const PolicyEvaluation best = policy_before(played.models, std::move(habit)).held_out;
+  const PolicyEvaluation& best = solved.best->before.held_out;
   const ActionFrom near = near_policy(model, best.policy);
   const ActionOf on_fine = [&](StateId state) { return near(played.fine.lie_of(state), played.fine.place_of(state)); };
   compared.held_out = best.at_tee;

@@ -1,0 +1,48 @@
+#include "gain/better_policy.hpp"
+
+#include <optional>
+#include <utility>
+
+namespace yardworth {
+
+namespace {
+
+// A policy taken from one grid to another may leave some place of that only for itself: it is then no better than any.
+std::optional<PolicyEvaluation> evaluate_if_finished(const HoleModel& model, const ActionOf& play,
+                                                     const PolicyEvaluation& row_source) {
+  try {
+    return evaluate_policy(model, play, {model, row_source});
+  } catch (const CannotFinish&) {
+    return std::nullopt;
+  }
+}
+
+}  // namespace
+
+FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
+                          const PolicyIterationOptions& options) {
+  PolicyEvaluation warm_start = evaluate_policy(search, start.on_search);
+  FoundPolicy policy;
+  policy.searched = find_best_policy(search, start.on_search, warm_start, options);
+  const Policy& found = policy.searched.exact.policy;
+  const ActionOf play = [&](StateId state) {
+    const Lie lie = held_out_model.lie_of(state);
+    const Point place = held_out_model.place_of(state);
+    const auto near = static_cast<std::size_t>(search.nearest_state(lie, place));
+    const bool left_alone = found[near].swing < 0 || found[near] == warm_start.policy[near];
+    if (!left_alone) return action_near(search, found, lie, place);
+    const Action& started_with = start.held_out.policy[static_cast<std::size_t>(state)];
+    return started_with.swing >= 0 ? started_with : start.on_held_out(state);
+  };
+  std::optional<PolicyEvaluation> held_out = evaluate_if_finished(held_out_model, play, start.held_out);
+  if (held_out && held_out->at_tee < start.held_out.at_tee) {
+    policy.held_out = std::move(*held_out);
+    policy.kept = found;
+  } else {
+    policy.held_out = std::move(start.held_out);
+    policy.kept = std::move(warm_start.policy);
+  }
+  return policy;
+}
+
+}  // namespace yardworth

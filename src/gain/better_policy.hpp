@@ -1,0 +1,26 @@
+#pragma once
+
+#include "strategy/policy_iteration.hpp"
+
+namespace yardworth {
+
+// Policies are looked for on one grid and set of strikes and evaluated on others: HoleModels says why.
+
+// What a search may begin from: the same policy on both grids, and what it is worth on the held-out one.
+struct PolicyStart {
+  ActionOf on_search, on_held_out;
+  PolicyEvaluation held_out;
+};
+
+// A policy and what it is worth where the search has not looked.
+struct FoundPolicy {
+  PolicyEvaluation held_out;  // the better, by held-out values, of the start and the one found
+  Policy kept;                // the same on the grid of the search
+  BestPolicy searched;        // what the search found, and what it says of that itself
+};
+
+// The best policy found from a start. Throws CannotFinish like evaluate_policy.
+FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
+                          const PolicyIterationOptions& options = {});
+
+}  // namespace yardworth

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "gain/solve_hole.hpp"
+#include "gain/table_method.hpp"
+#include "yardworth/gain.hpp"
+
+namespace yardworth {
+
+// What a solved hole comes to, as facts of its HoleGain. `about` has the number, the par and the length.
+
+// Beyond strokes and tee shots.
+struct DescribeOptions {
+  bool play = false;      // how the hole is played
+  bool variance = false;  // how much its strokes vary; comes with `play`
+};
+
+HoleGain describe_table(const HoleModels& models, const TableAnswer& answer, const HoleGain& about);
+HoleGain describe_habit(const HoleModels& models, const SolvedHabit& habit, const HoleGain& about,
+                        const DescribeOptions& options);
+HoleGain describe_best(const HoleModels& models, const SolvedBest& best, const HoleGain& about,
+                       const DescribeOptions& options);
+
+}  // namespace yardworth

@@ -1,0 +1,38 @@
+#include "gain/golfers.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace yardworth {
+
+void require_carries(const Player& player) {
+  for (const Club& club : player.clubs) {
+    if (!(club.carry_yd >= 1.0)) {
+      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
+                                              club.name, club.carry_yd));
+    }
+  }
+}
+
+namespace {
+
+bool same_carries(const Player& a, const Player& b) {
+  return std::equal(a.clubs.begin(), a.clubs.end(), b.clubs.begin(), b.clubs.end(),
+                    [](const Club& x, const Club& y) { return x.carry_yd == y.carry_yd; });
+}
+
+}  // namespace
+
+bool Golfers::no_driver() const { return same_carries(before, driver_longer); }
+bool Golfers::no_irons() const { return same_carries(driver_longer, all_longer); }
+
+Golfers lengthen_all(const Player& player, const DistanceChange& change) {
+  Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
+                  lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
+  require_carries(golfers.all_longer);
+  return golfers;
+}
+
+}  // namespace yardworth

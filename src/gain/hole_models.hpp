@@ -1,0 +1,22 @@
+#pragma once
+
+#include "gain/golfers.hpp"
+#include "strategy/hole_model.hpp"
+
+namespace yardworth {
+
+// One hole for the golfers of a change, with rings where the habit of either changes abruptly. Policies are
+// looked for on one grid and set of strikes and evaluated on others that the search has not seen (held_out_grid()): of
+// many actions weighed with small errors the best-looking owes some of its looks to them. Holds references to all that
+// it is made of.
+struct HoleModels {
+  HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
+             const Discretisation& discretisation);
+
+  const Golfers& golfers;
+  Discretisation discretisation;  // of the search
+  HoleModel search_before, search_after;
+  HoleModel before, driver_longer, after;  // held out
+};
+
+}  // namespace yardworth

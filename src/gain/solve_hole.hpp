@@ -1,0 +1,43 @@
+#pragma once
+
+#include <optional>
+
+#include "gain/better_policy.hpp"
+#include "gain/hole_models.hpp"
+#include "yardworth/change.hpp"
+
+namespace yardworth {
+
+// What is to be found out about a hole.
+struct SolveOptions {
+  bool habit = false;  // what the habit is worth before and after
+  bool best = false;   // the best policy before and after
+  PolicyIterationOptions search;
+};
+
+// The habit before a change, and as it is followed after it. All values are held out.
+struct SolvedHabit {
+  PolicyEvaluation before, after;
+  FourValues strokes;
+};
+
+// The best policy before a change, as it is followed after it, and planned afresh. All values are held out.
+struct SolvedBest {
+  FoundPolicy before;
+  Action kept_tee_shot;              // of the policy before, followed with the clubs after
+  std::optional<FoundPolicy> after;  // nothing where the change moves no club: the policy stays
+  FourValues strokes;
+
+  const FoundPolicy& planned_after() const { return after ? *after : before; }
+};
+
+struct SolvedHole {
+  std::optional<SolvedHabit> habit;
+  std::optional<SolvedBest> best;
+};
+
+// Takes a hole through: the habit before and followed after, then from there the best policy before, followed, and
+// planned afresh. Throws CannotFinish like evaluate_policy.
+SolvedHole solve_hole(const HoleModels& models, const SolveOptions& options);
+
+}  // namespace yardworth

@@ -1,0 +1,52 @@
+#include "gain/table_method.hpp"
+
+#include "gain/followed_policy.hpp"
+#include "gain/tee_shot.hpp"
+#include "strategy/follow.hpp"
+#include "strategy/habit.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// One golfer of the change on the hole. Holds references.
+struct OnHole {
+  const HoleModel& model;
+  const Player& player;
+  const Baseline& baseline;
+};
+
+// A tee shot and what the table makes of it.
+struct TableShot {
+  Action action;
+  double strokes = 0.0;
+};
+
+TableShot shot_by_table(const OnHole& on, const Action& action) {
+  const auto nodes = strike_tee_shot(on.model, on.player, action, habit_with_tee_shot(on.model, action));
+  return {action, table_strokes(on.model, on.baseline, nodes)};
+}
+
+// The tee shot of a policy followed with other clubs: where the table likes it better, the one played before.
+TableShot follow_by_table(const OnHole& on, const HoleModel& before_model, const TableShot& before) {
+  const HoleModel& model = on.model;
+  const Action now = follow_action(model, before_model, Lie::tee, model.tee(), before.action);
+  const TableShot fits = shot_by_table(on, now);
+  const auto earlier = same_shot(model, before_model, Lie::tee, before.action);
+  if (!earlier || difference_of(model, Lie::tee, model.tee(), now, *earlier) != Difference::other) return fits;
+  const TableShot stays = shot_by_table(on, *earlier);
+  return stays.strokes < fits.strokes ? stays : fits;
+}
+
+}  // namespace
+
+TableAnswer answer_by_table(const HoleModels& models, const Baseline& baseline) {
+  const Golfers& golfers = models.golfers;
+  const HoleModel& model = models.before;
+  const TableShot before = shot_by_table({model, golfers.before, baseline}, habit_action(model, Lie::tee, model.tee()));
+  const TableShot driver = follow_by_table({models.driver_longer, golfers.driver_longer, baseline}, model, before);
+  const TableShot after = follow_by_table({models.after, golfers.all_longer, baseline}, models.driver_longer, driver);
+  return {before.action, after.action, {before.strokes, driver.strokes, driver.strokes, driver.strokes}};
+}
+
+}  // namespace yardworth
