@@ -37,7 +37,7 @@ const std::map<std::string, std::string> public_floor = {
 
 // The floor of a file by its path from the root, or of an include by its words;
 // nothing where it has none.
-std::optional<std::string> floor_of(const std::string &path) {
+std::optional<std::string> floor_of(const std::string& path) {
   static const std::regex folder("^(?:src/)?([a-z_]+)/");
   static const std::regex header("^(?:include/)?yardworth/([a-z_]+)\\.hpp$");
   std::smatch found;
@@ -50,10 +50,10 @@ std::optional<std::string> floor_of(const std::string &path) {
 }
 
 // What a file includes by quotation marks: all that is ours is included so.
-std::vector<std::string> includes_of(const SourceFile &file) {
+std::vector<std::string> includes_of(const SourceFile& file) {
   static const std::regex directive("^\\s*#\\s*include\\s*\"([^\"]+)\"");
   std::vector<std::string> included;
-  for (const std::string &line : lines_of(file.text)) {
+  for (const std::string& line : lines_of(file.text)) {
     std::smatch found;
     if (std::regex_search(line, found, directive)) included.push_back(found[1]);
   }
@@ -62,7 +62,7 @@ std::vector<std::string> includes_of(const SourceFile &file) {
 
 // Why a file of one floor may not include something of another; empty where it
 // may.
-std::string objection(const std::string &from, const std::string &to) {
+std::string objection(const std::string& from, const std::string& to) {
   if (from == to) return "";
   if (apart.contains(to) && !(to == "derive" && from == "rebuild")) return to + " is for nobody else";
   if (heights.at(to) > heights.at(from)) return to + " is above " + from;
@@ -70,12 +70,12 @@ std::string objection(const std::string &from, const std::string &to) {
   return "";
 }
 
-std::vector<std::string> wrong_includes(const std::vector<SourceFile> &files) {
+std::vector<std::string> wrong_includes(const std::vector<SourceFile>& files) {
   std::vector<std::string> wrong;
-  for (const SourceFile &file : files) {
+  for (const SourceFile& file : files) {
     const auto from = floor_of(file.path);
     if (!from) wrong.push_back(file.path + " belongs to no floor; heights and public_floor say which there are");
-    for (const std::string &included : includes_of(file)) {
+    for (const std::string& included : includes_of(file)) {
       const std::string what = file.path + " includes " + included + ": ";
       const auto to = floor_of(included);
       if (!to) wrong.push_back(what + "it belongs to no floor");
@@ -91,18 +91,18 @@ std::vector<std::string> wrong_includes(const std::vector<SourceFile> &files) {
 }
 
 // Pairs of folders of src that include each other, through public headers too.
-std::vector<std::string> mutual_includes(const std::vector<SourceFile> &files) {
+std::vector<std::string> mutual_includes(const std::vector<SourceFile>& files) {
   std::map<std::string, std::set<std::string>> below;
-  for (const SourceFile &file : files) {
-    for (const std::string &included : includes_of(file)) {
+  for (const SourceFile& file : files) {
+    for (const std::string& included : includes_of(file)) {
       const auto from = floor_of(file.path);
       const auto to = floor_of(included);
       if (from && to) below[*from].insert(*to);
     }
   }
   std::vector<std::string> mutual;
-  for (const auto &[from, floors] : below) {
-    for (const std::string &to : floors) {
+  for (const auto& [from, floors] : below) {
+    for (const std::string& to : floors) {
       if (from < to && below[to].contains(from)) mutual.push_back(from + " and " + to);
     }
   }
@@ -111,7 +111,7 @@ std::vector<std::string> mutual_includes(const std::vector<SourceFile> &files) {
 
 std::vector<SourceFile> all_sources() {
   std::vector<SourceFile> files = source_files("src");
-  for (SourceFile &file : source_files("include")) files.push_back(std::move(file));
+  for (SourceFile& file : source_files("include")) files.push_back(std::move(file));
   return files;
 }
 
@@ -131,7 +131,7 @@ TEST_CASE("a wrong include is found") {
     SourceFile file;
     std::string found;
   };
-  for (const Planted &planted : {
+  for (const Planted& planted : {
            Planted{{"src/core/plane.cpp", "#include \"shot/rest.hpp\"\n"}, "shot is above core"},
            Planted{{"src/strategy/policy.cpp", "// why\n# include \"yardworth/gain.hpp\"\n"}, "gain is above strategy"},
            Planted{{"src/gain/gain.cpp", "#include \"derive/scores.hpp\"\n"}, "derive is for nobody else"},
@@ -158,8 +158,8 @@ TEST_CASE("the public headers are few, and say nothing of how a hole is solved")
   CHECK(headers.size() <= 18);
   // A ring as a word or a part of a name, not the end of a string.
   const std::regex inner("lattice|stride|StateId|(^|[^a-z])rings?($|[^a-z])", std::regex::icase);
-  for (const SourceFile &header : headers) {
-    for (const std::string &line : lines_of(header.text)) {
+  for (const SourceFile& header : headers) {
+    for (const std::string& line : lines_of(header.text)) {
       CHECK_MESSAGE(!std::regex_search(line, inner), header.path << ": " << line);
     }
   }
