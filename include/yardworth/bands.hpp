@@ -109,8 +109,8 @@ struct BandsResult {
   std::vector<std::string> cautions;
 };
 
-// Throws std::invalid_argument when the change makes a carry of a band zero or negative, and CannotFinish when none of
-// the golfers can finish the course.
+// Throws InvalidRequest when course or request have faults, and CannotFinish when none of the golfers can finish the
+// course.
 BandsResult compute_bands(const Course& course, const BandsRequest& request);
 
 }  // namespace yardworth

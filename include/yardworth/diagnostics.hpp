@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -40,5 +41,25 @@ std::string to_line(const Diagnostic& finding);
 // Text made safe for a terminal: control characters (C0, C1, DEL) and invalid UTF-8 become \xNN, marks of text
 // direction (U+200E, U+200F, U+202A to U+202E, U+2066 to U+2069) \xNNNN.
 std::string escape_control(const std::string& text);
+
+// What the questions of the library throw.
+
+// A request that makes no sense, or is about a course or a player with faults; what() has a line for each finding.
+class InvalidRequest : public std::invalid_argument {
+ public:
+  // At least one finding. Their files are "course", "player" and "request", their paths the names of the members, as in
+  // "change.driver_carry_yd".
+  explicit InvalidRequest(std::vector<Diagnostic> findings);
+  const std::vector<Diagnostic>& findings() const { return findings_; }
+
+ private:
+  std::vector<Diagnostic> findings_;
+};
+
+// A hole that cannot be finished with these clubs; what() is a sentence for the golfer.
+class CannotFinish : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
 
 }  // namespace yardworth

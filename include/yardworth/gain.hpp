@@ -8,7 +8,7 @@
 #include "yardworth/baseline.hpp"
 #include "yardworth/change.hpp"
 #include "yardworth/course.hpp"
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 #include "yardworth/player.hpp"
 #include "yardworth/tee_view.hpp"
 
@@ -80,13 +80,14 @@ struct PolicyGain {
 };
 
 struct GainRequest {
-  std::size_t tee = 0;
+  std::optional<std::size_t> tee;  // index into Course::tees; nothing: default_tee
   DistanceChange change;
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
   int threads = 0;              // 0: as many as there are cores; the result does not depend on it
   bool describe_play = false;   // with method play: how each hole is played, before and after
   bool spread_of_score = true;  // with method play: HoleGain::strokes_variance; with describe_play it comes anyway
+  std::vector<int> holes = {};  // their numbers, and the round is made of these; empty: all
 };
 
 struct GainResult {
@@ -110,12 +111,14 @@ struct GainResult {
   const PolicyGain& answer() const { return best ? *best : *habit; }
 };
 
-// What the change is worth to this player on this course. Throws std::invalid_argument when the change makes a carry
-// zero or negative, and CannotFinish when a hole cannot be finished with these clubs.
+// What the change is worth to this player on this course. Throws InvalidRequest when course, player or request have
+// faults, and CannotFinish when a hole cannot be finished with these clubs. Without a baseline: default_baseline.
+GainResult compute_gain(const Course& course, const Player& player, const GainRequest& request);
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request);
 
 // Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
+// Throws like compute_gain.
 struct CurvePoint {
   DistanceChange change;
   FourValues round;

@@ -65,9 +65,9 @@ struct HoleStrategy {
 };
 
 struct StrategyRequest {
-  std::size_t tee = 0;
+  std::optional<std::size_t> tee;        // index into Course::tees; nothing: default_tee
   std::optional<DistanceChange> change;  // nothing: the player as he or she is
-  std::optional<int> hole;               // its number; nothing: all
+  std::vector<int> holes;                // their numbers; empty: all
   int threads = 0;                       // 0: as many as there are cores; the result does not depend on it
   bool prove = false;                    // search completely, and measure the largest residual
   bool graph = false;
@@ -86,8 +86,9 @@ struct StrategyResult {
   std::vector<std::string> cautions;
 };
 
-// Throws std::invalid_argument when the course has no hole of that number or the change makes a carry zero or negative,
-// and CannotFinish when a hole cannot be finished with these clubs.
+// Throws InvalidRequest when course, player or request have faults, and CannotFinish when a hole cannot be finished
+// with these clubs. Without a baseline: default_baseline.
+StrategyResult compute_strategy(const Course& course, const Player& player, const StrategyRequest& request);
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request);
 

@@ -3,9 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <stdexcept>
+#include <string_view>
+#include <utility>
 
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -119,11 +120,46 @@ Outcome refusal_of(OutputRefusal refusal) {
   return {refusal.by_system ? not_done : at_fault, "", to_line(refusal.finding) + "\n"};
 }
 
+namespace {
+
+// The option that a member of a request comes from, where there is one; what it names otherwise.
+std::string option_of(const std::string& member) {
+  constexpr std::pair<std::string_view, std::string_view> options[] = {
+      {"change.driver_carry_yd", "--driver"},
+      {"change.irons_carry_yd", "--irons"},
+      {"holes", "--hole"},
+      {"tee", "--tee"},
+      {"threads", "--threads"},
+      {"policy", "--plan"},
+      {"limit_yd", "--to"},
+      {"step_yd", "--step"},
+      {"bands", "--band"},
+      {"genders", "--gender"},
+  };
+  for (const auto& [known, option] : options) {
+    if (member == known || member.rfind(std::string(known) + "[", 0) == 0) return std::string(option);
+  }
+  return member;
+}
+
+Outcome refusal_of(const InvalidRequest& error) {
+  Outcome outcome{at_fault, "", ""};
+  for (Diagnostic finding : error.findings()) {
+    const std::string option = finding.file == "request" ? option_of(finding.path) : finding.file + ": " + finding.path;
+    outcome.err +=
+        escape_control(fmt::format("yardworth: {}: found {}, expected {}", option, finding.found, finding.expected)) +
+        "\n";
+  }
+  return outcome;
+}
+
+}  // namespace
+
 Outcome computed(const std::function<Outcome()>& compute) {
   try {
     return compute();
-  } catch (const std::invalid_argument& error) {
-    return refusal(at_fault, error.what());
+  } catch (const InvalidRequest& error) {
+    return refusal_of(error);
   } catch (const CannotFinish& error) {
     return refusal(not_done, error.what());
   }

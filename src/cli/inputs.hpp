@@ -52,8 +52,8 @@ std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& path
 // The finding with the option that helps.
 Outcome refusal_of(OutputRefusal refusal);
 
-// What compute comes to, or the refusal of what it throws: std::invalid_argument is the command's fault, CannotFinish
-// what could not be done.
+// What compute comes to, or the refusal of what it throws: InvalidRequest is the command's fault and told by its
+// options, CannotFinish what could not be done.
 Outcome computed(const std::function<Outcome()>& compute);
 
 // Hands the text out, or to the file that was asked for. A table for a program has no room for the sentences of the

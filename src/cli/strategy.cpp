@@ -49,7 +49,7 @@ StrategyRequest request_of(const StrategyOptions& options, const Inputs& inputs)
   StrategyRequest request;
   request.tee = inputs.tee;
   if (options.change.given()) request.change = options.change.in_yards(inputs.course.units);
-  if (options.hole > 0) request.hole = options.hole;
+  if (options.hole > 0) request.holes = {options.hole};
   request.threads = options.threads;
   request.prove = options.prove;
   request.graph = !options.dot.empty();

@@ -4,8 +4,21 @@
 
 #include <algorithm>
 #include <boost/locale/utf.hpp>
+#include <utility>
 
 namespace yardworth {
+namespace {
+
+std::string in_lines(const std::vector<Diagnostic>& findings) {
+  std::string lines;
+  for (const Diagnostic& finding : findings) lines += (lines.empty() ? "" : "\n") + to_line(finding);
+  return lines;
+}
+
+}  // namespace
+
+InvalidRequest::InvalidRequest(std::vector<Diagnostic> findings)
+    : std::invalid_argument(in_lines(findings)), findings_(std::move(findings)) {}
 
 bool has_fault(const std::vector<Diagnostic>& findings) {
   return std::any_of(findings.begin(), findings.end(),

@@ -16,7 +16,7 @@
 #include "player/skill.hpp"
 #include "shot/putting.hpp"
 #include "shot/short_game.hpp"
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 

@@ -6,12 +6,11 @@
 #include <cmath>
 #include <numeric>
 #include <set>
-#include <stdexcept>
 #include <utility>
 
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
-#include "gain/golfers.hpp"
+#include "gain/request_rules.hpp"
 #include "gain/tee_guideline.hpp"
 #include "gain/what_was_asked.hpp"
 #include "input/derived_table.hpp"
@@ -62,14 +61,6 @@ void reckon(Round& round, PolicyChoice policy) {
 // Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
 void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
   work_in_parallel(request.threads, rounds.size(), [&](std::size_t i) { reckon(rounds[i], request.policy); });
-}
-
-void require_carries_of(const Golfer& golfer, const DistanceChange& change) {
-  try {
-    require_carries(lengthen(golfer.player, change.driver_carry_yd, change.irons_carry_yd));
-  } catch (const std::invalid_argument& error) {
-    throw std::invalid_argument(fmt::format("{}: {}", golfer.player.label, error.what()));
-  }
 }
 
 // Second shots of par 4s by place in the bag.
@@ -271,7 +262,6 @@ void add_golfers(const BandsRequest& request, Work& work) {
     work.scratch.push_back(golfer_of(Band::scratch, gender));
     for (const Band band : request.bands) work.golfers.push_back(golfer_of(band, gender));
   }
-  for (const Golfer& golfer : work.golfers) require_carries_of(golfer, request.change);
 }
 
 void add_rounds(const Course& course, const BandsRequest& request, Work& work) {
@@ -309,6 +299,7 @@ void put_golfers(const Work& work, BandsResult& result) {
 }  // namespace
 
 BandsResult compute_bands(const Course& course, const BandsRequest& request) {
+  require_valid(course, request);
   Work work;
   work.tees = tees_of(course, request);
   if (request.changed_course) work.changed = changed_holes(*request.changed_course);

@@ -6,7 +6,7 @@
 
 #include "core/parallel.hpp"
 #include "strategy/needed_carry.hpp"
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 

@@ -7,25 +7,25 @@
 #include "core/numerics.hpp"
 #include "gain/describe_gain.hpp"
 #include "gain/finish_holes.hpp"
+#include "gain/golfers.hpp"
+#include "gain/request_rules.hpp"
+#include "gain/round_gain.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/table_method.hpp"
 #include "gain/what_was_asked.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 
 namespace {
 
-struct BothGains {
-  std::optional<HoleGain> habit;
-  std::optional<HoleGain> best;
-};
-
-BothGains hole_gain(const Hole& hole, const HoleModels& models, const Baseline& baseline, const GainRequest& request) {
+HoleGains gains_on(const Hole& hole, std::size_t tee, const HoleModels& models, const Baseline& baseline,
+                   const GainRequest& request) {
   HoleGain about;
   about.number = hole.number;
   about.par = hole.par;
-  about.length_yd = hole.length_yd[request.tee];
-  BothGains both;
+  about.length_yd = hole.length_yd[tee];
+  HoleGains both;
   if (request.method == Method::table) {
     both.habit = describe_table(models, answer_by_table(models, baseline), about);
     return both;
@@ -41,18 +41,6 @@ BothGains hole_gain(const Hole& hole, const HoleModels& models, const Baseline& 
   return both;
 }
 
-// Holes are worked in parallel, but put together in their order.
-std::vector<BothGains> all_holes(const Course& course, const Golfers& golfers, const Baseline& baseline,
-                                 const GainRequest& request) {
-  HolesAsked asked{{}, course.firmness, request.tee, golfers, baseline, request.threads};
-  for (const Hole& hole : course.holes) asked.holes.push_back(&hole);
-  std::vector<BothGains> holes(course.holes.size());
-  finish_holes(asked, [&](std::size_t i, const HoleModels& models) {
-    holes[i] = hole_gain(course.holes[i], models, baseline, request);
-  });
-  return holes;
-}
-
 void add(FourValues& sum, const FourValues& values) {
   sum.before += values.before;
   sum.driver_longer += values.driver_longer;
@@ -60,9 +48,9 @@ void add(FourValues& sum, const FourValues& values) {
   sum.replanned += values.replanned;
 }
 
-std::optional<PolicyGain> gather(const std::vector<BothGains>& holes, std::optional<HoleGain> BothGains::*which) {
+std::optional<PolicyGain> gather(const std::vector<HoleGains>& holes, std::optional<HoleGain> HoleGains::*which) {
   PolicyGain gain;
-  for (const BothGains& hole : holes) {
+  for (const HoleGains& hole : holes) {
     if (!(hole.*which)) return std::nullopt;
     gain.holes.push_back(*(hole.*which));
     add(gain.round, gain.holes.back().strokes);
@@ -97,25 +85,48 @@ std::vector<std::string> notes_of(const GainRequest& request, const Golfers& gol
 
 }  // namespace
 
-GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
-                        const GainRequest& request) {
+// Holes are worked in parallel, but put together in their order.
+std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& player, const Baseline& baseline,
+                                          const GainRequest& request) {
+  require_valid(course, player, request);
+  const std::size_t tee = tee_of(course, player, request.tee);
   const Golfers golfers = lengthen_all(player, request.change);
-  const std::vector<BothGains> holes = all_holes(course, golfers, baseline, request);
+  const HolesAsked asked{holes_wanted(course, request.holes), course.firmness, tee, golfers, baseline, request.threads};
+  std::vector<HoleGains> holes(asked.holes.size());
+  finish_holes(asked, [&](std::size_t i, const HoleModels& models) {
+    holes[i] = gains_on(*asked.holes[i], tee, models, baseline, request);
+  });
+  return holes;
+}
+
+GainResult put_together(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request, const std::vector<HoleGains>& holes) {
   GainResult result;
-  say_what_was_asked(result, course, request.tee, player, baseline);
+  say_what_was_asked(result, course, tee_of(course, player, request.tee), player, baseline);
   result.method = request.method;
   result.policy = request.method == Method::table ? PolicyChoice::habit : request.policy;
   result.change = request.change;
   if (const auto reference = reference_iron(player)) result.reference_iron = player.clubs[*reference].name;
-  result.habit = gather(holes, &BothGains::habit);
-  result.best = gather(holes, &BothGains::best);
+  result.habit = gather(holes, &HoleGains::habit);
+  result.best = gather(holes, &HoleGains::best);
   result.replanning_computed = result.best.has_value();
-  result.notes = notes_of(request, golfers, course.units);
+  result.notes = notes_of(request, lengthen_all(player, request.change), course.units);
   return result;
+}
+
+GainResult compute_gain(const Course& course, const Player& player, const GainRequest& request) {
+  require_valid(course, player, request);
+  return compute_gain(course, player, default_baseline(player), request);
+}
+
+GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request) {
+  return put_together(course, player, baseline, request, compute_hole_gains(course, player, baseline, request));
 }
 
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd) {
+  require_valid_curve(course, request, limit_yd, step_yd);
   std::vector<CurvePoint> curve;
   const double irons_per_yard =
       request.change.driver_carry_yd != 0.0 ? request.change.irons_carry_yd / request.change.driver_carry_yd : 0.0;

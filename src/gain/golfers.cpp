@@ -1,20 +1,8 @@
 #include "gain/golfers.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <stdexcept>
 
 namespace yardworth {
-
-void require_carries(const Player& player) {
-  for (const Club& club : player.clubs) {
-    if (!(club.carry_yd >= 1.0)) {
-      throw std::invalid_argument(fmt::format("the change leaves the {} with a carry of {:.0f} yards, which is none",
-                                              club.name, club.carry_yd));
-    }
-  }
-}
 
 namespace {
 
@@ -29,10 +17,8 @@ bool Golfers::no_driver() const { return same_carries(before, driver_longer); }
 bool Golfers::no_irons() const { return same_carries(driver_longer, all_longer); }
 
 Golfers lengthen_all(const Player& player, const DistanceChange& change) {
-  Golfers golfers{player, lengthen(player, change.driver_carry_yd, 0.0),
-                  lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
-  require_carries(golfers.all_longer);
-  return golfers;
+  return {player, lengthen(player, change.driver_carry_yd, 0.0),
+          lengthen(player, change.driver_carry_yd, change.irons_carry_yd)};
 }
 
 }  // namespace yardworth

@@ -5,9 +5,6 @@
 
 namespace yardworth {
 
-// Throws std::invalid_argument when a change has left a club without a carry.
-void require_carries(const Player& player);
-
 // The three golfers of a change.
 struct Golfers {
   Player before;
@@ -19,7 +16,7 @@ struct Golfers {
   bool no_irons() const;
 };
 
-// Throws std::invalid_argument when the change leaves a club without a carry.
+// The change has to leave every club a carry (require_valid).
 Golfers lengthen_all(const Player& player, const DistanceChange& change);
 
 }  // namespace yardworth

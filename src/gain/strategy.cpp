@@ -6,13 +6,13 @@
 #include <cmath>
 #include <map>
 #include <set>
-#include <stdexcept>
 #include <tuple>
 
 #include "core/telling.hpp"
 #include "gain/finish_holes.hpp"
 #include "gain/followed_policy.hpp"
 #include "gain/policy_change.hpp"
+#include "gain/request_rules.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
@@ -23,6 +23,7 @@
 #include "strategy/policy_iteration.hpp"
 #include "strategy/state_values.hpp"
 #include "strategy/strikes.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 
@@ -37,6 +38,7 @@ struct Setting {
   const Course& course;
   const Baseline& baseline;
   const StrategyRequest& request;
+  std::size_t tee;
   const Golfers& golfers;  // all the same where no change was asked about
 };
 
@@ -290,7 +292,7 @@ PolicyEvaluation complete(const HoleModel& model, PolicyEvaluation planned) {
 
 std::string graph_of(const Setting& setting, const Planned& planned, int number) {
   const std::string title = fmt::format("{}, {} tees, hole {}: the best plan of {}", setting.course.name,
-                                        setting.course.tees[setting.request.tee].name, number, planned.player.label);
+                                        setting.course.tees[setting.tee].name, number, planned.player.label);
   return policy_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.held_out), title);
 }
 
@@ -309,7 +311,7 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   HoleStrategy strategy;
   strategy.number = hole.number;
   strategy.par = hole.par;
-  strategy.length_yd = hole.length_yd[setting.request.tee];
+  strategy.length_yd = hole.length_yd[setting.tee];
   strategy.before = tee_play(before);
   if (after) {
     strategy.after = tee_play(*after);
@@ -327,39 +329,34 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   return strategy;
 }
 
-std::vector<const Hole*> wanted_holes(const Course& course, const StrategyRequest& request) {
-  std::vector<const Hole*> holes;
-  for (const Hole& hole : course.holes) {
-    if (!request.hole || *request.hole == hole.number) holes.push_back(&hole);
-  }
-  if (holes.empty()) {
-    throw std::invalid_argument(
-        fmt::format("there is no hole {} on {}, which has {}", *request.hole, course.name, course.holes.size()));
-  }
-  return holes;
-}
-
 // Holes are worked in parallel, but put together in their order.
 std::vector<HoleStrategy> strategies_on(const Setting& setting, const std::vector<const Hole*>& holes) {
   const StrategyRequest& request = setting.request;
   std::vector<HoleStrategy> strategies(holes.size());
   finish_holes(
-      {holes, setting.course.firmness, request.tee, setting.golfers, setting.baseline, request.threads},
+      {holes, setting.course.firmness, setting.tee, setting.golfers, setting.baseline, request.threads},
       [&](std::size_t i, const HoleModels& models) { strategies[i] = strategy_on(setting, *holes[i], models); });
   return strategies;
 }
 
 }  // namespace
 
+StrategyResult compute_strategy(const Course& course, const Player& player, const StrategyRequest& request) {
+  require_valid(course, player, request);
+  return compute_strategy(course, player, default_baseline(player), request);
+}
+
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request) {
+  require_valid(course, player, request);
+  const std::size_t tee = tee_of(course, player, request.tee);
   const DistanceChange change = request.change.value_or(DistanceChange{});
   const Golfers golfers = lengthen_all(player, change);
-  const Setting setting{course, baseline, request, golfers};
+  const Setting setting{course, baseline, request, tee, golfers};
   StrategyResult result;
-  say_what_was_asked(result, course, request.tee, player, baseline);
+  say_what_was_asked(result, course, tee, player, baseline);
   result.change = request.change;
-  result.holes = strategies_on(setting, wanted_holes(course, request));
+  result.holes = strategies_on(setting, holes_wanted(course, request.holes));
   return result;
 }
 

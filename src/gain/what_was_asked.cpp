@@ -1,6 +1,23 @@
 #include "gain/what_was_asked.hpp"
 
+#include <algorithm>
+
+#include "yardworth/read.hpp"
+
 namespace yardworth {
+
+std::size_t tee_of(const Course& course, const Player& player, std::optional<std::size_t> asked) {
+  return asked ? *asked : default_tee(course, player.gender);
+}
+
+std::vector<const Hole*> holes_wanted(const Course& course, const std::vector<int>& numbers) {
+  std::vector<const Hole*> holes;
+  for (const Hole& hole : course.holes) {
+    const bool wanted = numbers.empty() || std::find(numbers.begin(), numbers.end(), hole.number) != numbers.end();
+    if (wanted) holes.push_back(&hole);
+  }
+  return holes;
+}
 
 std::vector<std::string> common_cautions() {
   return {

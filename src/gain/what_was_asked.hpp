@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -11,6 +12,12 @@
 namespace yardworth {
 
 std::vector<std::string> common_cautions();
+
+// The tees that are played from where a request says them or not.
+std::size_t tee_of(const Course& course, const Player& player, std::optional<std::size_t> asked);
+
+// Those of the course with these numbers, or all where none is said, in the course's order.
+std::vector<const Hole*> holes_wanted(const Course& course, const std::vector<int>& numbers);
 
 // What every result of these questions says of what was asked.
 template <class Result>

@@ -7,7 +7,7 @@
 #include "strategy/policy.hpp"
 #include "strategy/reached_graph.hpp"
 #include "strategy/transition.hpp"
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 

@@ -29,7 +29,9 @@ Tell below(Tell tell, std::string_view list, std::size_t index) {
 }
 
 std::string spoken(double yards, Units units) {
-  return fmt::format("{:.4g} {}", from_yards(yards, units), name(units));
+  const std::string number = fmt::format("{:.4g}", from_yards(yards, units));
+  const std::string unit = name(units);
+  return number + " " + (number == "1" ? unit.substr(0, unit.size() - 1) : unit);
 }
 
 std::string bounds(const Limits& limits) {

@@ -89,7 +89,8 @@ TEST_CASE("bands: what does not fit is refused, with all of its faults") {
            Refused{{"--move-hazard", "4:7:from=230"}, "a hazard of hole 4, 1 to 5"},
            Refused{{"--move-hazard", "4:2:from=x", "--add-hazard", "20:kind=bunker"}, "hole: found \"20\""},
            Refused{{"--course", "/nowhere.yaml"}, "no such file"},
-           Refused{{"--driver", "-150", "--band", "21 and over", "--gender", "women"}, "21 and over women: the change"},
+           Refused{{"--driver", "-150", "--band", "21 and over", "--gender", "women"},
+                   "the driver of 21 and over women no carry"},
        }) {
     const Outcome outcome = run(refused.arguments);
     CAPTURE(refused.words);

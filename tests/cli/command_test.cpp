@@ -379,7 +379,7 @@ TEST_CASE("a hole that the course does not have is the command's fault") {
   const Ran ran =
       run(fmt::format("strategy --hole 10 --course '{}/courses/marsh-end/course.yaml'", YARDWORTH_SOURCE_DIR));
   CHECK(ran.status == 2);
-  CHECK(says(ran.err, "there is no hole 10 on "));
+  CHECK(says(ran.err, "--hole: found 10, expected a hole of Marsh End"));
 }
 
 TEST_CASE("more threads than cores change nothing, and nothing is said of them") {

@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <spawn.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -12,6 +13,7 @@
 #include <sstream>
 #include <string>
 #include <thread>
+#include <vector>
 
 #include "support/sanitized.hpp"
 
@@ -148,19 +150,34 @@ TEST_CASE("with too little memory the command says so, and leaves nothing") {
   CHECK(enough);
 }
 
+// Starts the command with the default answer to signals from its first moment: what this program of tests does at a
+// signal must not happen in the child.
+pid_t start_gain(const std::string& file) {
+  std::vector<std::string> words = {"yardworth", "gain", "--method", "table",    "--plan", "habit",
+                                    "--driver",  "+20",  "--force",  "--output", file};
+  std::vector<char*> arguments;
+  for (std::string& word : words) arguments.push_back(word.data());
+  arguments.push_back(nullptr);
+  sigset_t answered;
+  sigemptyset(&answered);
+  for (const int signal : {SIGTERM, SIGINT, SIGHUP}) sigaddset(&answered, signal);
+  posix_spawnattr_t attributes;
+  posix_spawnattr_init(&attributes);
+  posix_spawnattr_setsigdefault(&attributes, &answered);
+  posix_spawnattr_setflags(&attributes, POSIX_SPAWN_SETSIGDEF);
+  pid_t child = 0;
+  REQUIRE(posix_spawn(&child, YARDWORTH_PROGRAM, nullptr, &attributes, arguments.data(), environ) == 0);
+  posix_spawnattr_destroy(&attributes);
+  return child;
+}
+
 TEST_CASE("a signal at any time leaves the old output or the new one") {
   int stopped = 0;
   for (int round = 0; round < yardworth::test::repeats(60); ++round) {
     const Outputs outputs;
     const int signal = std::array{SIGTERM, SIGINT, SIGHUP}[static_cast<std::size_t>(round) % 3];
     const std::string file = outputs.file();
-    const pid_t child = ::fork();
-    REQUIRE(child >= 0);
-    if (child == 0) {
-      ::execl(YARDWORTH_PROGRAM, "yardworth", "gain", "--method", "table", "--plan", "habit", "--driver", "+20",
-              "--force", "--output", file.c_str(), static_cast<char*>(nullptr));
-      ::_exit(127);
-    }
+    const pid_t child = start_gain(file);
     std::this_thread::sleep_for(std::chrono::milliseconds(round));
     ::kill(child, signal);
     int status = 0;

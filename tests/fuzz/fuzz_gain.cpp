@@ -11,7 +11,7 @@
 
 #include "input/derived_table.hpp"
 #include "promise.hpp"
-#include "yardworth/errors.hpp"
+#include "yardworth/diagnostics.hpp"
 #include "yardworth/gain.hpp"
 #include "yardworth/read.hpp"
 
@@ -70,7 +70,7 @@ void compute(std::string_view text) {
     look_at(*result.habit);
   } catch (const CannotFinish&) {
     // A fair answer: these clubs never finish the hole.
-  } catch (const std::invalid_argument&) {
+  } catch (const InvalidRequest&) {
     // Likewise: this change is none for these clubs.
   }
 }

@@ -121,7 +121,11 @@ TEST_CASE("bands stand in their order, and everything is a probability") {
 TEST_CASE("slopes are used only for those they are for, and only for 18 holes") {
   Course course = small_course();
   CHECK_FALSE(golfer(compute_bands(course, small_request()), Band::scratch, Gender::men, 0).index_change);
-  while (course.holes.size() < 18) course.holes.push_back(course.holes[course.holes.size() % 3]);
+  while (course.holes.size() < 18) {
+    course.holes.push_back(course.holes[course.holes.size() % 3]);
+    course.holes.back().number = static_cast<int>(course.holes.size());
+  }
+  for (Tee& tee : course.tees) *tee.course_rating *= 2.0;
   BandsRequest request = small_request();
   request.bands = {Band::bogey};
   const BandsResult result = compute_bands(course, request);
@@ -213,7 +217,7 @@ TEST_CASE("who cannot finish is told apart from who can") {
 TEST_CASE("a change that leaves a band no carry is refused") {
   BandsRequest request = small_request();
   request.change.driver_carry_yd = -140.0;
-  CHECK_THROWS_AS(compute_bands(small_course(), request), std::invalid_argument);
+  CHECK_THROWS_AS(compute_bands(small_course(), request), InvalidRequest);
 }
 
 }  // namespace yardworth

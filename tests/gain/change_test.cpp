@@ -209,6 +209,8 @@ TEST_CASE("one short club ends in an answer or in the sentence that there is non
   player.clubs = {player.clubs[player.clubs.size() / 2]};
   player.clubs[0].carry_yd = 30.0;
   player.clubs[0].roll_yd = 3.0;
+  player.clubs[0].carry_sd_yd = player.clubs[0].half_swing_yd = 15.0;
+  player.clubs[0].carry_sd_floor_yd = 5.0;
   CHECK_THROWS_AS(gain_on(test::scenario_course(), player, {0.0, 6.0}, Method::play, PolicyChoice::best), CannotFinish);
   CHECK(gain_on(test::course_of({test::open_hole(1, 300.0)}), player, {0.0, 6.0}, Method::play, PolicyChoice::best)
             .answer()

@@ -25,7 +25,7 @@ StrategyRequest request_for(int hole) {
   StrategyRequest request;
   request.tee = test::middle_tee;
   request.change = DistanceChange{20.0, 6.0};
-  request.hole = hole;
+  request.holes = {hole};
   return request;
 }
 
@@ -112,7 +112,7 @@ TEST_CASE("nothing else costs less than the plan's own tee shot, even where the 
   const Player player = test::scenario_member("12-woman");
   StrategyRequest request;
   request.tee = test::scenario_course().tees.size() - 1;
-  request.hole = 12;
+  request.holes = {12};
   const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
   check_tee_play(result.holes.front().before);
 }
@@ -153,10 +153,10 @@ TEST_CASE("the same bytes for any number of threads") {
 }
 
 TEST_CASE("a hole that is not there and a carry that is none are refused") {
-  CHECK_THROWS_AS(solve(request_for(19)), std::invalid_argument);
+  CHECK_THROWS_AS(solve(request_for(19)), InvalidRequest);
   StrategyRequest request = request_for(short_hole);
   request.change = DistanceChange{-250.0, 0.0};
-  CHECK_THROWS_AS(solve(request), std::invalid_argument);
+  CHECK_THROWS_AS(solve(request), InvalidRequest);
 }
 
 TEST_CASE("labels of a graph hold any name") {

@@ -14,9 +14,8 @@ int main(int argc, char** argv) {
   const auto player = read_player(scenario_player_yaml(), std::string(scenario_player_file));
   if (!course.ok() || !player.ok()) return 1;
   GainRequest request;
-  request.tee = default_tee(*course.value, player.value->gender);
   request.change = {.driver_carry_yd = 20.0, .irons_carry_yd = 6.0};
-  const GainResult result = compute_gain(*course.value, *player.value, default_baseline(*player.value), request);
+  const GainResult result = compute_gain(*course.value, *player.value, request);
   const double saved = result.answer().round.strokes_saved();
   std::printf("%s saves %.2f strokes\n", result.player.c_str(), saved);
   if (argc < 2) return saved > 0.0 ? 0 : 1;

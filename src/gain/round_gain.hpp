@@ -1,0 +1,24 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "yardworth/gain.hpp"
+
+namespace yardworth {
+
+// What a hole adds to a gain, under the policies asked for.
+struct HoleGains {
+  std::optional<HoleGain> habit;
+  std::optional<HoleGain> best;
+};
+
+// The holes asked for, in the course's order. Throws like compute_gain.
+std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& player, const Baseline& baseline,
+                                          const GainRequest& request);
+
+// The round that holes make, whether they were computed together or apart: sums in their order.
+GainResult put_together(const Course& course, const Player& player, const Baseline& baseline,
+                        const GainRequest& request, const std::vector<HoleGains>& holes);
+
+}  // namespace yardworth
