@@ -60,6 +60,30 @@ inline constexpr Limits baseline_distance{0.0, 1000.0, "yards"};
 inline constexpr Limits putt_distance{0.0, 300.0, "feet"};
 inline constexpr Limits baseline_strokes{0.0, 20.0, "strokes"};
 
+// Of a strike and of what it flies through.
+inline constexpr Limits club_speed{10.0, 160.0, "mph"};
+inline constexpr Limits attack{-15.0, 15.0, "degrees"};
+inline constexpr Limits dynamic_loft{0.0, 70.0, "degrees"};
+inline constexpr Limits path{-30.0, 30.0, "degrees"};
+inline constexpr Limits face{-30.0, 30.0, "degrees"};
+inline constexpr Limits spin_loft{0.0, 80.0, "degrees"};
+inline constexpr Limits ball_speed{1.0, 250.0, "mph"};
+inline constexpr Limits launch{-30.0, 80.0, "degrees"};
+inline constexpr Limits start{-60.0, 60.0, "degrees"};
+inline constexpr Limits spin{0.0, 20000.0, "rpm"};
+inline constexpr Limits axis_tilt{-90.0, 90.0, "degrees"};
+inline constexpr Limits head_mass{0.1, 0.5, "kg"};
+inline constexpr Limits restitution{0.0, 0.95};
+inline constexpr Limits restitution_fall{0.0, 0.01, "in a m/s"};
+inline constexpr Limits friction{0.0, 1.0};
+inline constexpr Limits temperature{-20.0, 50.0, "degrees Celsius"};
+inline constexpr Limits altitude{-500.0, 5000.0, "metres"};
+inline constexpr Limits pressure{850.0, 1100.0, "hPa"};
+inline constexpr Limits humidity{0.0, 1.0};
+inline constexpr Limits wind{0.0, 25.0, "m/s"};  // 10 m up: a storm, in which nobody plays
+inline constexpr Limits wind_from{-360.0, 360.0, "degrees"};
+inline constexpr Limits roughness{0.0, 1.0, "metres"};
+
 // Of a request; lengths in the course's units, so that a limit is a round number there.
 inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more
 inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club

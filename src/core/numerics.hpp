@@ -242,4 +242,24 @@ inline constexpr double level_edge = 1e-9;
 // Corners of the polygon that a green is.
 inline constexpr int green_corners = 20;
 
+// ---- Flight, in SI units
+
+// Standard gravity (CGPM, 1901).
+inline constexpr double gravity_mps2 = 9.80665;
+// The first step of the integration, which then chooses its own up to the second: a ball goes up and down once in a
+// step at most.
+inline constexpr double first_flight_step_s = 0.02;
+inline constexpr double longest_flight_step_s = 0.5;
+// No strike within the limits stays up so long.
+inline constexpr double longest_flight_s = 120.0;
+// Evaluations in which the time of a landing is found to the last digit; a dozen is the rule.
+inline constexpr int most_root_evaluations = 100;
+// A head that slides along its face by less than this share of its speed does not slide.
+inline constexpr double least_sliding_share = 1e-12;
+// A ball rolls when a hop would be lower; each hop is lower than the last, so there are a handful.
+inline constexpr double least_hop_m = 0.005;
+inline constexpr int most_hops = 100;
+// Bits to which an angle of most carry is found: a carry is flat there, so half of a double's digits say nothing more.
+inline constexpr int best_angle_bits = 16;
+
 }  // namespace yardworth::numerics

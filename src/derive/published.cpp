@@ -10,6 +10,7 @@
 #include "derive/drive_spread.hpp"
 #include "derive/fit_skills.hpp"
 #include "derive/published.hpp"
+#include "derive/published_flight.hpp"
 #include "derive/scores.hpp"
 #include "input/derived_table.hpp"
 #include "shot/putting.hpp"
@@ -266,6 +267,7 @@ std::vector<PublishedCheck> check_published(int twenties) {
   add_approach(checks);
   add_half_putts(checks);
   add_drives(checks);
+  for (PublishedCheck& check : check_published_flight()) checks.push_back(std::move(check));
   return checks;
 }
 
@@ -274,9 +276,10 @@ std::string write_validation(const std::vector<PublishedCheck>& checks) {
   const auto held =
       std::count_if(checks.begin(), checks.end(), [](const auto& check) { return !check.fitted && check.holds(); });
   return fmt::format(
-      "# Validation\n\nWritten by `yardworth_rebuild --validation`; do not edit. What the golfers and baselines of "
-      "this "
-      "project come to,\nbeside what was published and measured. Of {} facts that the fit was not given, {} hold.\n"
+      "# Validation\n\nWritten by `yardworth_rebuild --validation`; do not edit. What the golfers, baselines and "
+      "strikes "
+      "of this project\ncome to, beside what was published and measured. Of {} facts that the fit was not given, {} "
+      "hold.\n"
       "[bands.md](bands.md) says how the golfers were fitted, and why what fails does.\n\n## Facts that the fit was "
       "not "
       "given\n{}\n## Facts that the fit was given\n\nShown for the record: that they hold proves nothing.\n{}",

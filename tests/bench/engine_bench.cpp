@@ -10,6 +10,7 @@
 #include "bench/stored_process.hpp"
 #include "strategy/simulate.hpp"
 #include "support/scenario.hpp"
+#include "yardworth/flight.hpp"
 #include "yardworth/gain.hpp"
 
 namespace yardworth::test {
@@ -248,6 +249,30 @@ void stored_value_iteration(benchmark::State& state) {
   }
 }
 BENCHMARK(stored_value_iteration)->Arg(short_hole)->Arg(14)->Iterations(1)->Unit(benchmark::kSecond);
+
+// Strike and flight
+// ---------------------------------------------------------------------------------------------------
+
+void flights(benchmark::State& state) {
+  const TypicalClub driver = *typical_club("driver");
+  FlightConditions conditions;
+  conditions.wind.speed_mps = static_cast<double>(state.range(0));
+  Delivery delivery = typical_delivery(driver, from_mph(95.0));
+  for (auto _ : state) {
+    delivery.club_speed_mps += 1e-9;
+    benchmark::DoNotOptimize(fly(delivery, driver.head, conditions));
+  }
+  state.counters["flights_per_second"] =
+      benchmark::Counter(static_cast<double>(state.iterations()), benchmark::Counter::kIsRate);
+}
+BENCHMARK(flights)->Arg(0)->Arg(5)->Unit(benchmark::kMicrosecond);
+
+void losses_of_delivery(benchmark::State& state) {
+  const TypicalClub driver = *typical_club("driver");
+  const Delivery delivery{from_mph(94.0), radians(-1.0), radians(17.0), radians(-4.0), radians(-1.0)};
+  for (auto _ : state) benchmark::DoNotOptimize(losses_of(delivery, driver.head, {}, attainable(driver)));
+}
+BENCHMARK(losses_of_delivery)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace yardworth::test

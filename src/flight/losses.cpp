@@ -1,0 +1,229 @@
+#include <algorithm>
+#include <boost/math/tools/minima.hpp>
+#include <functional>
+
+#include "core/numerics.hpp"
+#include "flight/flown.hpp"
+#include "flight/rules.hpp"
+#include "yardworth/flight.hpp"
+
+namespace yardworth {
+namespace {
+
+constexpr std::array<DeliveryAngle, 4> all_angles = {DeliveryAngle::dynamic_loft, DeliveryAngle::attack,
+                                                     DeliveryAngle::path, DeliveryAngle::face};
+
+double& angle_in(Delivery& delivery, DeliveryAngle angle) {
+  switch (angle) {
+    case DeliveryAngle::dynamic_loft:
+      return delivery.dynamic_loft_rad;
+    case DeliveryAngle::attack:
+      return delivery.attack_rad;
+    case DeliveryAngle::path:
+      return delivery.path_rad;
+    case DeliveryAngle::face:
+      break;
+  }
+  return delivery.face_rad;
+}
+
+const Limits& limits_of(const Attainable& limits, DeliveryAngle angle) {
+  switch (angle) {
+    case DeliveryAngle::dynamic_loft:
+      return limits.dynamic_loft;
+    case DeliveryAngle::attack:
+      return limits.attack;
+    case DeliveryAngle::path:
+      return limits.path;
+    case DeliveryAngle::face:
+      break;
+  }
+  return limits.face;
+}
+
+void widen(Limits& limits, double to_hold) {
+  limits.low = std::min(limits.low, to_hold);
+  limits.high = std::max(limits.high, to_hold);
+}
+
+Attainable widened(Attainable limits, const Delivery& to_hold) {
+  widen(limits.attack, to_hold.attack_rad);
+  widen(limits.dynamic_loft, to_hold.dynamic_loft_rad);
+  widen(limits.path, to_hold.path_rad);
+  widen(limits.face, to_hold.face_rad);
+  return limits;
+}
+
+double straight(const Limits& limits) { return std::clamp(0.0, limits.low, limits.high); }
+
+// Strikes of one club at one speed, and how far they carry.
+class Search {
+ public:
+  Search(const ClubHead& head, const FlightConditions& conditions) : head_(head), conditions_(conditions) {}
+
+  Flight flight(const Delivery& delivery) const { return flown(delivery, head_, conditions_); }
+  double carry(const Delivery& delivery) const { return flight(delivery).carry_m; }
+
+  // The delivery with one angle where it carries furthest. No face lies back less than the head comes up.
+  Delivery best(Delivery delivery, DeliveryAngle angle, Limits limits) const {
+    if (angle == DeliveryAngle::dynamic_loft) limits.low = std::max(limits.low, delivery.attack_rad);
+    if (angle == DeliveryAngle::attack) limits.high = std::min(limits.high, delivery.dynamic_loft_rad);
+    const auto shortness = [&](double value) {
+      angle_in(delivery, angle) = value;
+      return -carry(delivery);
+    };
+    angle_in(delivery, angle) = furthest(shortness, limits);
+    return delivery;
+  }
+
+  // Straight, with the loft fitted anew to each attack.
+  Delivery best(double club_speed_mps, const Attainable& limits) const {
+    Delivery delivery{club_speed_mps, 0.0, 0.0, straight(limits.path), straight(limits.face)};
+    const auto fitted = [&](double attack) {
+      delivery.attack_rad = attack;
+      return best(delivery, DeliveryAngle::dynamic_loft, limits.dynamic_loft);
+    };
+    Limits attacks = limits.attack;
+    attacks.high = std::min(attacks.high, limits.dynamic_loft.high);
+    return fitted(furthest([&](double attack) { return -carry(fitted(attack)); }, attacks));
+  }
+
+ private:
+  // Where a value is least; a minimum at an end is not left to what comes near it.
+  template <class Value>
+  static double furthest(const Value& value, const Limits& limits) {
+    if (limits.high <= limits.low) return limits.low;
+    auto best = boost::math::tools::brent_find_minima(value, limits.low, limits.high, numerics::best_angle_bits);
+    for (const double end : {limits.low, limits.high}) {
+      const double there = value(end);
+      if (there <= best.second) best = {end, there};
+    }
+    return best.first;
+  }
+
+  const ClubHead& head_;
+  const FlightConditions& conditions_;
+};
+
+// Brings one angle after another to the best delivery's, first the one that gains most. The sum of the gains is the
+// whole difference, since each begins where the last ended.
+std::array<Loss, 4> in_turn(const Search& search, const Losses& losses) {
+  Delivery here = losses.own.delivery;
+  Delivery best = losses.best.delivery;
+  double carried = losses.own.flight.carry_m;
+  std::array<DeliveryAngle, 4> left = all_angles;
+  std::array<Loss, 4> turns;
+  for (std::size_t turn = 0; turn < turns.size(); ++turn) {
+    std::size_t most = turn;
+    double furthest = 0.0;
+    for (std::size_t i = turn; i < left.size(); ++i) {
+      Delivery tried = here;
+      angle_in(tried, left[i]) = angle_in(best, left[i]);
+      const double there = search.carry(tried);
+      if (i > turn && there <= furthest) continue;
+      most = i;
+      furthest = there;
+    }
+    std::swap(left[turn], left[most]);
+    turns[turn].of = left[turn];
+    turns[turn].in_turn_m = furthest - carried;
+    angle_in(here, left[turn]) = angle_in(best, left[turn]);
+    carried = furthest;
+  }
+  return turns;
+}
+
+}  // namespace
+
+std::string_view name(DeliveryAngle angle) {
+  switch (angle) {
+    case DeliveryAngle::dynamic_loft:
+      return "dynamic_loft";
+    case DeliveryAngle::attack:
+      return "attack";
+    case DeliveryAngle::path:
+      return "path";
+    case DeliveryAngle::face:
+      break;
+  }
+  return "face";
+}
+
+DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const FlightConditions& conditions,
+                          const Attainable& limits) {
+  refuse_faults(validate(limits));
+  const Search search(head, conditions);
+  refuse_faults({club_speed_mps, limits.attack.low, limits.dynamic_loft.high, 0.0, 0.0}, head, conditions);
+  const Delivery delivery = search.best(club_speed_mps, limits);
+  return {delivery, search.flight(delivery)};
+}
+
+DeliveryFlight best_loft(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
+                         const Limits& dynamic_loft) {
+  Delivery fitted = delivery;
+  for (const double end : {dynamic_loft.high, std::max(dynamic_loft.low, delivery.attack_rad)}) {
+    fitted.dynamic_loft_rad = end;
+    refuse_faults(fitted, head, conditions);
+  }
+  const Search search(head, conditions);
+  fitted = search.best(delivery, DeliveryAngle::dynamic_loft, dynamic_loft);
+  return {fitted, search.flight(fitted)};
+}
+
+Losses losses_of(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
+                 const Attainable& limits) {
+  refuse_faults(delivery, head, conditions);
+  refuse_faults(validate(limits));
+  const Attainable wide = widened(limits, delivery);
+  const Search search(head, conditions);
+  Losses losses;
+  losses.own = {delivery, search.flight(delivery)};
+  losses.best = most_carry(delivery.club_speed_mps, head, conditions, wide);
+  losses.losses = in_turn(search, losses);
+  losses.together_m = losses.best.flight.carry_m - losses.own.flight.carry_m;
+  for (Loss& loss : losses.losses) {
+    loss.own_rad = angle_in(losses.own.delivery, loss.of);
+    loss.best_rad = angle_in(losses.best.delivery, loss.of);
+    const Delivery alone = search.best(delivery, loss.of, limits_of(wide, loss.of));
+    loss.alone_m = std::max(0.0, search.carry(alone) - losses.own.flight.carry_m);
+  }
+  return losses;
+}
+
+NewHeadGain new_head_gain(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
+                          const NewHead& new_head) {
+  ClubHead livelier = head;
+  livelier.restitution = new_head.restitution;
+  refuse_faults(delivery, head, conditions);
+  refuse_faults(validate(livelier));
+  const Search old_search(head, conditions);
+  const Search new_search(livelier, conditions);
+  const double loft = delivery.dynamic_loft_rad;
+  const Limits fitting{loft - new_head.most_fitting_rad, loft + new_head.most_fitting_rad};
+  const Delivery fitted = new_search.best(delivery, DeliveryAngle::dynamic_loft, fitting);
+  const double own = old_search.carry(delivery);
+  NewHeadGain gain;
+  gain.restitution_m = new_search.carry(delivery) - own;
+  gain.loft_m = old_search.carry(old_search.best(delivery, DeliveryAngle::dynamic_loft, fitting)) - own;
+  gain.together_m = new_search.carry(fitted) - own;
+  gain.dynamic_loft_rad = fitted.dynamic_loft_rad;
+  return gain;
+}
+
+std::vector<std::vector<BoardCell>> board(const std::vector<double>& club_speeds_mps,
+                                          const std::vector<double>& attacks_rad, const ClubHead& head,
+                                          const FlightConditions& conditions, const Limits& dynamic_loft) {
+  std::vector<std::vector<BoardCell>> rows;
+  for (const double speed : club_speeds_mps) {
+    std::vector<BoardCell> row;
+    for (const double attack : attacks_rad) {
+      const DeliveryFlight best =
+          best_loft({speed, attack, dynamic_loft.high, 0.0, 0.0}, head, conditions, dynamic_loft);
+      row.push_back({speed, attack, best.delivery.dynamic_loft_rad, best.flight.carry_m, best.flight.total_m});
+    }
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+}  // namespace yardworth

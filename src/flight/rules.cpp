@@ -1,0 +1,160 @@
+#include "flight/rules.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "flight/frame.hpp"
+#include "validate/tell.hpp"
+#include "yardworth/limits.hpp"
+
+namespace yardworth {
+namespace {
+
+constexpr Limits ball_mass{0.02, 0.1, "kg"};
+constexpr Limits ball_radius{0.015, 0.03, "metres"};
+constexpr Limits inertia_share{0.1, 0.7};  // a shell has 2/3
+constexpr double finest_tolerance = 1e-13, coarsest_tolerance = 1e-2;
+constexpr Limits coefficient{-100.0, 100.0};
+constexpr Limits length_of_wave{1.0, 1e9};
+constexpr Limits spin_ratio{0.0, 100.0};
+constexpr Limits spin_decay{0.0, 1e-3};
+constexpr Limits turf_number{0.0, 100.0};
+constexpr Limits grip_restitution{-1.0, 1.0};
+
+bool check_angle(double rad, const Limits& limits_deg, std::string_view key, const Tell& tell) {
+  return check_number(degrees(rad), limits_deg, key, tell);
+}
+
+void check_range(const Limits& rad, const Limits& limits_deg, std::string_view key, const Tell& tell) {
+  if (!check_angle(rad.low, limits_deg, key, tell)) return;
+  check_angle(rad.high, {degrees(rad.low), limits_deg.high, limits_deg.unit}, key, tell);
+}
+
+// The head comes up to the ball from behind its face, not more steeply than the face lies back.
+void check_spin_loft(const Delivery& delivery, const Tell& tell) {
+  if (delivery.dynamic_loft_rad < delivery.attack_rad) {
+    tell("dynamic_loft_deg", fmt::format("{:.4g}", degrees(delivery.dynamic_loft_rad)),
+         fmt::format("a number from the attack angle, {:.4g}, to {:.4g} degrees", degrees(delivery.attack_rad),
+                     limits::dynamic_loft.high));
+    return;
+  }
+  const Eigen::Vector3d course = direction_of(delivery.attack_rad, delivery.path_rad);
+  const Eigen::Vector3d normal = direction_of(delivery.dynamic_loft_rad, delivery.face_rad);
+  check_angle(std::atan2(course.cross(normal).norm(), course.dot(normal)), limits::spin_loft, "spin_loft_deg", tell);
+}
+
+void check_aerodynamics(const Aerodynamics& set, const Tell& tell) {
+  for (const double drag : set.drag) check_number(drag, coefficient, "drag", tell);
+  for (const double lift : set.lift) check_number(lift, coefficient, "lift", tell);
+  check_number(set.drag_wave, coefficient, "drag_wave", tell);
+  check_number(set.wave_from, {0.0, length_of_wave.high}, "wave_from", tell);
+  check_number(set.wave_length, length_of_wave, "wave_length", tell);
+  check_number(set.lift_factor, coefficient, "lift_factor", tell);
+  check_number(set.lift_power, {0.0, coefficient.high}, "lift_power", tell);
+  check_number(set.least_spin_ratio, spin_ratio, "least_spin_ratio", tell);
+  check_number(set.most_spin_ratio, {set.least_spin_ratio, spin_ratio.high}, "most_spin_ratio", tell);
+  check_number(set.spin_decay, spin_decay, "spin_decay", tell);
+}
+
+void check_turf(const Turf& turf, const Tell& tell) {
+  check_number(turf.restitution_at_rest, limits::restitution, "restitution_at_rest", tell);
+  check_number(turf.restitution_fall, limits::restitution, "restitution_fall", tell);
+  check_number(turf.restitution_bend, limits::restitution, "restitution_bend", tell);
+  check_number(turf.restitution_fast, limits::restitution, "restitution_fast", tell);
+  check_angle(turf.tilt_rad, {0.0, 90.0, "degrees"}, "tilt_deg", tell);
+  check_angle(turf.most_tilt_rad, {0.0, 90.0, "degrees"}, "most_tilt_deg", tell);
+  check_number(turf.tilt_speed_mps, {1.0, turf_number.high, "m/s"}, "tilt_speed_mps", tell);
+  check_angle(turf.tilt_angle_rad, {1.0, 90.0, "degrees"}, "tilt_angle_deg", tell);
+  check_number(turf.friction, limits::friction, "friction", tell);
+  check_number(turf.rolling, {0.01, 10.0}, "rolling", tell);
+}
+
+void check_ball(const Ball& ball, const Grip& grip, const Tell& tell) {
+  check_number(ball.mass_kg, ball_mass, "mass_kg", tell);
+  check_number(ball.radius_m, ball_radius, "radius_m", tell);
+  check_number(ball.inertia_share, inertia_share, "inertia_share", tell);
+  check_number(grip.at_reference, grip_restitution, "grip_at_reference", tell);
+  check_angle(grip.reference_rad, limits::spin_loft, "grip_reference_deg", tell);
+  check_number(grip.rise_per_rad, coefficient, "grip_rise_per_rad", tell);
+  check_number(grip.least, grip_restitution, "grip_least", tell);
+  check_number(grip.most, {grip.least, grip_restitution.high}, "grip_most", tell);
+}
+
+}  // namespace
+
+std::vector<Diagnostic> validate(const Delivery& delivery) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "delivery");
+  check_number(to_mph(delivery.club_speed_mps), limits::club_speed, "club_speed_mph", tell);
+  check_angle(delivery.attack_rad, limits::attack, "attack_deg", tell);
+  check_angle(delivery.dynamic_loft_rad, limits::dynamic_loft, "dynamic_loft_deg", tell);
+  check_angle(delivery.path_rad, limits::path, "path_deg", tell);
+  check_angle(delivery.face_rad, limits::face, "face_deg", tell);
+  if (findings.empty()) check_spin_loft(delivery, tell);
+  return findings;
+}
+
+std::vector<Diagnostic> validate(const ClubHead& head) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "head");
+  check_number(head.mass_kg, limits::head_mass, "mass_kg", tell);
+  check_number(head.restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
+  check_number(head.restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
+  check_number(head.friction, limits::friction, "friction", tell);
+  return findings;
+}
+
+std::vector<Diagnostic> validate(const Launch& launch) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "launch");
+  check_number(to_mph(launch.ball_speed_mps), limits::ball_speed, "ball_speed_mph", tell);
+  check_angle(launch.launch_rad, limits::launch, "launch_deg", tell);
+  check_angle(launch.start_rad, limits::start, "start_deg", tell);
+  check_number(to_rpm(launch.spin_radps), limits::spin, "spin_rpm", tell);
+  check_angle(launch.axis_tilt_rad, limits::axis_tilt, "axis_deg", tell);
+  return findings;
+}
+
+std::vector<Diagnostic> validate(const FlightConditions& conditions) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "conditions");
+  check_number(conditions.air.temperature_c, limits::temperature, "temperature_c", tell);
+  check_number(conditions.air.altitude_m, limits::altitude, "altitude_m", tell);
+  check_number(conditions.air.pressure_hpa, limits::pressure, "pressure_hpa", tell);
+  check_number(conditions.air.humidity, limits::humidity, "humidity", tell);
+  check_number(conditions.wind.speed_mps, limits::wind, "wind_mps", tell);
+  check_angle(conditions.wind.from_rad, limits::wind_from, "wind_from_deg", tell);
+  check_number(conditions.wind.roughness_m, limits::roughness, "roughness_m", tell);
+  check_turf(conditions.turf, below(tell, "turf"));
+  check_aerodynamics(conditions.aerodynamics, below(tell, "aerodynamics"));
+  check_ball(conditions.ball, conditions.grip, below(tell, "ball"));
+  // What check_number leaves to rounding would let 0 pass.
+  if (!(conditions.tolerance >= finest_tolerance && conditions.tolerance <= coarsest_tolerance)) {
+    tell("tolerance", fmt::format("{:.4g}", conditions.tolerance),
+         fmt::format("a number from {:.4g} to {:.4g}", finest_tolerance, coarsest_tolerance));
+  }
+  return findings;
+}
+
+std::vector<Diagnostic> validate(const Attainable& attainable_rad) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "limits");
+  check_range(attainable_rad.attack, limits::attack, "attack_deg", tell);
+  check_range(attainable_rad.dynamic_loft, limits::dynamic_loft, "dynamic_loft_deg", tell);
+  check_range(attainable_rad.path, limits::path, "path_deg", tell);
+  check_range(attainable_rad.face, limits::face, "face_deg", tell);
+  return findings;
+}
+
+void refuse_faults(const std::vector<Diagnostic>& findings) {
+  if (!findings.empty()) throw InvalidRequest(findings);
+}
+
+void refuse_faults(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions) {
+  refuse_faults(validate(delivery));
+  refuse_faults(validate(head));
+  refuse_faults(validate(conditions));
+}
+
+}  // namespace yardworth
