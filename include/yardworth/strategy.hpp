@@ -50,6 +50,7 @@ struct HazardChance {
 struct OptimalityProof {
   double largest_residual = 0.0;  // strokes
   int states = 0;
+  double baseline_bound = 0.0;  // strokes of the hole that may rest on the baseline outside the short game
 };
 
 struct HoleStrategy {

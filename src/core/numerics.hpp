@@ -138,6 +138,13 @@ inline constexpr double row_never_leaves = 1e-12;
 // States that fewer balls come to are worth the baseline: one ball in 200 comes to any of them, and with a tenth of a
 // stroke of error in each that changes nothing that is shown.
 inline constexpr double evaluated_visits = 5e-5;
+// That is so where strokes resting on the baseline, by a bound on them, are no more than the first. Else evaluation goes
+// on to states with the share of the visits, so often, and at last to all of them.
+inline constexpr double most_on_baseline = 0.01;
+inline constexpr double fewer_visits_share = 0.01;
+inline constexpr int evaluations_with_fewer_visits = 3;
+// The bound is solved for to this share of itself.
+inline constexpr double bound_accuracy = 1e-3;
 // Sweeps over a strong component until none of its values moves by more than the share of the largest; what they do not
 // solve in so many is factorised. A component that nothing leaves shows as more strokes than the last.
 inline constexpr int component_sweeps = 60;

@@ -276,7 +276,8 @@ std::vector<HazardChance> hazards_found(const Planned& before, const Planned* af
 }
 
 OptimalityProof prove(const Planned& planned, const PolicyIterationOptions& options) {
-  return {largest_bellman_residual(planned.search, planned.best.searched, options), planned.best.searched.considered};
+  return {largest_bellman_residual(planned.search, planned.best.searched, options), planned.best.searched.considered,
+          planned.best.held_out.baseline_bound};
 }
 
 // The policy with something to play, and a value, from every place: balls come to some too rarely for it to say.

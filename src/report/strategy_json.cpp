@@ -50,7 +50,8 @@ Json hazard_json(const HazardChance& chance, Units units) {
 }
 
 Json proof_json(const OptimalityProof& proof) {
-  return {{"largest_residual", proof.largest_residual}, {"states", proof.states}};
+  return {
+      {"largest_residual", proof.largest_residual}, {"states", proof.states}, {"baseline_bound", proof.baseline_bound}};
 }
 
 Json hole_json(const HoleStrategy& hole, Units units) {

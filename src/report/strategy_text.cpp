@@ -119,8 +119,11 @@ std::string hazards_table(const HoleStrategy& hole, Units units) {
 
 std::string proof_words(const HoleStrategy& hole) {
   const auto words = [](const OptimalityProof& proof) {
-    return fmt::format("nothing played from any of {} places beats the plan by more than {:.1e} strokes", proof.states,
-                       proof.largest_residual);
+    return fmt::format(
+        "nothing played from any of {} places beats the plan by more than {:.1e} strokes, and at most {:.4f} strokes "
+        "of "
+        "what it is worth rest on the baseline outside the short game",
+        proof.states, proof.largest_residual, proof.baseline_bound);
   };
   if (!hole.proof_before) return "";
   std::string text = "Proof: " + words(*hole.proof_before);

@@ -38,12 +38,18 @@ inline void pass_on(const Continuation& continuation, StateId from, double visit
 
 // A walk over the states, furthest first, comes to each once and then passes on all that has come to it so far: exact
 // but for balls that go backwards, whose visits come too late to be passed on. Replays are played at once, or left out,
-// so that each ball counts once. add(state, more) takes up what comes to a state.
-enum class Replays { played, left_out };
+// so that each ball counts once; or they are, and so are the balls that come back to the state itself, which are else
+// lost. add(state, more) takes up what comes to a state.
+enum class Replays { played, left_out, played_with_returns };
 template <class Add>
-void pass_on_walking(const Transition& row, double visits, Replays replays, Add add) {
-  const double leaving = replays == Replays::played ? 1.0 - row.replay : 1.0;
-  for (const auto& [state, share] : row.to) add(state, visits * share / leaving);
+void pass_on_walking(const Transition& row, StateId from, double visits, Replays replays, Add add) {
+  const bool returns = replays == Replays::played_with_returns;
+  double leaving = replays == Replays::left_out ? 1.0 : 1.0 - row.replay;
+  for (const auto& [state, share] : row.to) leaving -= returns && state == from ? share : 0.0;
+  if (returns && leaving < numerics::never_leaves) return;
+  for (const auto& [state, share] : row.to) {
+    if (!(returns && state == from)) add(state, visits * share / leaving);
+  }
 }
 
 // When balls are no longer followed: once fewer than least_left are in play, or after most_strokes.

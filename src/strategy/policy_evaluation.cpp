@@ -16,9 +16,20 @@ namespace {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
 }
 
+// The linear equations of the reached states, whatever a stroke from each costs: strokes, or what rests on the
+// baseline.
+struct Equations {
+  const ReachedGraph& reached;
+  std::vector<double> cost;  // by index of reached states
+  double accuracy = 0.0;     // of sweeps, as a share of the largest value
+  double least = 0.0;        // that a value can be but for nonsense
+};
+
 // What a state is worth by its row, given values of states; its own comes from the row alone.
-double worth_of_row(const Transition& row, StateId self, const std::vector<double>& value) {
-  double sum = row.cost;
+double worth_of_row(const Equations& equations, std::size_t index, const std::vector<double>& value) {
+  const Transition& row = *equations.reached.rows[index];
+  const StateId self = equations.reached.states[index];
+  double sum = equations.cost[index];
   double stays = row.replay;
   for (const auto& [state, weight] : row.to) {
     if (state == self) {
@@ -32,34 +43,35 @@ double worth_of_row(const Transition& row, StateId self, const std::vector<doubl
 }
 
 // Sweeps of Gauss and Seidel; whether they came to rest.
-bool solve_by_sweeps(const ReachedGraph& reached, const Component& members, std::vector<double>& value) {
-  for (const std::size_t i : members) value[static_cast<std::size_t>(reached.states[i])] = 0.0;
+bool solve_by_sweeps(const Equations& equations, const Component& members, std::vector<double>& value) {
+  const std::vector<StateId>& states = equations.reached.states;
+  for (const std::size_t i : members) value[static_cast<std::size_t>(states[i])] = 0.0;
   for (int sweep = 0; sweep < numerics::component_sweeps; ++sweep) {
     double moved = 0.0;
     double largest = 0.0;
     for (const std::size_t i : members) {
-      const StateId state = reached.states[i];
-      double& here = value[static_cast<std::size_t>(state)];
-      const double next = worth_of_row(*reached.rows[i], state, value);
+      double& here = value[static_cast<std::size_t>(states[i])];
+      const double next = worth_of_row(equations, i, value);
       moved = std::max(moved, std::abs(next - here));
       largest = std::max(largest, next);
       here = next;
     }
-    if (moved <= numerics::component_accuracy * largest) return true;
+    if (moved <= equations.accuracy * largest) return true;
   }
   return false;
 }
 
 // A sparse LU factorisation, which also finds out a component that nothing leaves. `local` is scratch: -1 everywhere.
-void solve_by_factors(const ReachedGraph& reached, const Component& members, std::vector<int>& local,
+void solve_by_factors(const Equations& equations, const Component& members, std::vector<int>& local,
                       std::vector<double>& value) {
+  const ReachedGraph& reached = equations.reached;
   for (std::size_t i = 0; i < members.size(); ++i) local[members[i]] = static_cast<int>(i);
   const auto size = static_cast<Eigen::Index>(members.size());
   std::vector<Eigen::Triplet<double>> entries;
   Eigen::VectorXd cost(size);
   for (std::size_t i = 0; i < members.size(); ++i) {
     const Transition& row = *reached.rows[members[i]];
-    double sum = row.cost;
+    double sum = equations.cost[members[i]];
     entries.emplace_back(static_cast<int>(i), static_cast<int>(i), 1.0 - row.replay);
     for (const auto& [state, weight] : row.to) {
       const int other = local[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])];
@@ -79,7 +91,7 @@ void solve_by_factors(const ReachedGraph& reached, const Component& members, std
   if (solver.info() != Eigen::Success) never_ends();
   const Eigen::VectorXd solved = solver.solve(cost);
   // A singular component shows as nonsense, not always as a failed factorisation.
-  if (!(solved.minCoeff() >= 1.0 && solved.maxCoeff() < numerics::most_strokes_of_state)) never_ends();
+  if (!(solved.minCoeff() >= equations.least && solved.maxCoeff() < numerics::most_strokes_of_state)) never_ends();
   for (std::size_t i = 0; i < members.size(); ++i) {
     value[static_cast<std::size_t>(reached.states[members[i]])] = solved[static_cast<Eigen::Index>(i)];
   }
@@ -88,33 +100,66 @@ void solve_by_factors(const ReachedGraph& reached, const Component& members, std
 // Solves value = cost + replay * value + P value within one component, whose outside is already known. Its members come
 // nearest the hole first, and nearly every ball goes towards it: the matrix is nearly lower triangular, and a few
 // sweeps solve it to the last digit. What they do not solve is factorised.
-void solve_component(const ReachedGraph& reached, const Component& members, std::vector<int>& local,
+void solve_component(const Equations& equations, const Component& members, std::vector<int>& local,
                      std::vector<double>& value) {
   if (members.size() == 1) {
-    const StateId state = reached.states[members.front()];
-    value[static_cast<std::size_t>(state)] = worth_of_row(*reached.rows[members.front()], state, value);
-  } else if (!solve_by_sweeps(reached, members, value)) {
-    solve_by_factors(reached, members, local, value);
+    const std::size_t index = members.front();
+    value[static_cast<std::size_t>(equations.reached.states[index])] = worth_of_row(equations, index, value);
+  } else if (!solve_by_sweeps(equations, members, value)) {
+    solve_by_factors(equations, members, local, value);
   }
 }
 
-}  // namespace
-
-PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
-                               double least_visits) {
-  EvaluationWorkspace workspace;
-  return evaluate_rows(model, row_of, roots, least_visits, workspace);
+// The values by state of such equations; NaN where nothing is reached.
+std::vector<double> solve(const Equations& equations, const std::vector<Component>& components) {
+  std::vector<double> value(equations.reached.index_of.size(), std::numeric_limits<double>::quiet_NaN());
+  std::vector<int> local(equations.reached.rows.size(), -1);
+  for (const Component& members : components) solve_component(equations, members, local, value);
+  return value;
 }
 
-PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
-                               double least_visits, EvaluationWorkspace& workspace) {
-  PolicyEvaluation result;
-  result.value.assign(static_cast<std::size_t>(model.state_count()), std::numeric_limits<double>::quiet_NaN());
-  ReachedGraph reached = reach(model, row_of, roots, least_visits);
+// How far from the baseline the states that are taken to be worth it may be: as far as the furthest evaluated one of
+// their lie.
+std::vector<double> furthest_by_lie(const HoleModel& model, const ReachedGraph& reached,
+                                    const std::vector<double>& value) {
+  std::vector<double> furthest(all_lies.size(), 0.0);
+  for (std::size_t i = 0; i < reached.states.size(); ++i) {
+    const StateId state = reached.states[i];
+    const Lie lie = model.lie_of(state);
+    double& largest = furthest[static_cast<std::size_t>(lie)];
+    const double baseline = model.short_game().strokes(lie, reached.distance_yd[i]);
+    largest = std::max(largest, std::abs(value[static_cast<std::size_t>(state)] - baseline));
+  }
+  return furthest;
+}
+
+// The baseline bound of the value of the roots, of the largest of them.
+double baseline_bound(const HoleModel& model, const ReachedGraph& reached, const std::vector<Component>& components,
+                      const std::vector<StateId>& roots, const std::vector<double>& value) {
+  if (reached.rare.empty()) return 0.0;
+  const std::vector<double> furthest = furthest_by_lie(model, reached, value);
+  Equations equations{reached, std::vector<double>(reached.rows.size(), 0.0), numerics::bound_accuracy,
+                      -numerics::most_on_baseline};
+  for (const StateId state : reached.rare) {
+    const auto index = static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)]);
+    equations.cost[index] = furthest[static_cast<std::size_t>(model.lie_of(state))];
+  }
+  const std::vector<double> bound = solve(equations, components);
+  double largest = 0.0;
+  for (const StateId root : roots) largest = std::max(largest, bound[static_cast<std::size_t>(root)]);
+  return largest;
+}
+
+PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
+                                      const FollowedTo& followed_to, EvaluationWorkspace& workspace) {
+  ReachedGraph reached = reach(model, row_of, roots, followed_to);
   const std::vector<Component> components = strong_components(reached, workspace);
-  std::vector<int> local(reached.rows.size(), -1);
+  Equations equations{reached, {}, numerics::component_accuracy, 1.0};
+  for (const Row& row : reached.rows) equations.cost.push_back(row->cost);
+  PolicyEvaluation result;
+  result.value = solve(equations, components);
+  result.baseline_bound = baseline_bound(model, reached, components, roots, result.value);
   for (const Component& members : components) {
-    solve_component(reached, members, local, result.value);
     result.largest_component = std::max(result.largest_component, static_cast<int>(members.size()));
   }
   result.components = static_cast<int>(components.size());
@@ -130,17 +175,46 @@ PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, cons
   return result;
 }
 
+}  // namespace
+
+PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots) {
+  EvaluationWorkspace workspace;
+  return evaluate_rows(model, row_of, roots, workspace);
+}
+
+PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
+                               EvaluationWorkspace& workspace) {
+  return evaluate_followed_to(model, row_of, roots, {}, workspace);
+}
+
 PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
-  Policy policy(static_cast<std::size_t>(model.state_count()));
+  EvaluationWorkspace workspace;
+  Policy policy;
   const RowOf row_of = [&](StateId state, double visits_here) {
     auto [action, row] = play(state, model.stride_for(state, visits_here));
     policy[static_cast<std::size_t>(state)] = action;
     return row;
   };
-  PolicyEvaluation result =
-      evaluate_rows(model, row_of, {model.tee_state()}, numerics::evaluated_visits / model.sampling_density());
-  result.policy = std::move(policy);
-  return result;
+  const auto evaluate = [&](const FollowedTo& followed_to) {
+    policy.assign(static_cast<std::size_t>(model.state_count()), {});
+    PolicyEvaluation evaluation = evaluate_followed_to(model, row_of, {model.tee_state()}, followed_to, workspace);
+    evaluation.policy = std::move(policy);
+    return evaluation;
+  };
+  FollowedTo followed_to{numerics::evaluated_visits / model.sampling_density()};
+  PolicyEvaluation first = evaluate(followed_to);
+  if (first.baseline_bound <= numerics::most_on_baseline) return first;
+  followed_to.replays = Replays::played_with_returns;
+  PolicyEvaluation further;
+  for (int more = 1; more == 1 || further.baseline_bound > numerics::most_on_baseline; ++more) {
+    followed_to.least_visits *= more < numerics::evaluations_with_fewer_visits ? numerics::fewer_visits_share : 0.0;
+    further = evaluate(followed_to);
+  }
+  // The bound supposes the worst of every place. Where the first evaluation turns out to be near enough, it stays.
+  const double off = std::abs(further.at_tee - first.at_tee) + further.baseline_bound;
+  if (off > numerics::most_on_baseline) return further;
+  first.baseline_bound = off;
+  return first;
 }
 
 PolicyEvaluation evaluate_policy(const HoleModel& model, const ActionOf& action_of) {

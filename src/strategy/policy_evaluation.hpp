@@ -17,9 +17,10 @@ struct PolicyEvaluation {
   Policy policy;          // with an action for every reached state
   std::vector<Row> rows;  // by state; null for states that are not reached
   double at_tee = 0.0;
-  int states = 0;             // reached
-  int components = 0;         // strong components of the graph of reached states
-  int largest_component = 0;  // states in the largest of them
+  double baseline_bound = 0.0;  // strokes of at_tee that may rest on the baseline outside the short game
+  int states = 0;               // reached
+  int components = 0;           // strong components of the graph of reached states
+  int largest_component = 0;    // states in the largest of them
 };
 
 // Evaluates a policy exactly: the strong components of the graph of states reached from the roots, in reverse
@@ -38,18 +39,17 @@ struct EvaluatedPolicy {
 // without.
 PolicyEvaluation evaluate_policy(const HoleModel& model, const ActionOf& action_of, const EvaluatedPolicy& row_source);
 
-// The same from any roots, with the rows given; the result has no policy. States that come to fewer than least_visits,
-// of one from each root, are taken to be worth the baseline.
+// The same from any roots, with the rows given, to the last state that is reached; the result has no policy.
+PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots);
 PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
-                               double least_visits = 0.0);
-PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
-                               double least_visits, EvaluationWorkspace& workspace);
+                               EvaluationWorkspace& workspace);
 
 // The same for a policy from any roots, which the habit fills in where it is silent and balls come.
 PolicyEvaluation evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Policy policy);
 
 // The same from the tee, for whatever says what is played from a state and the row that this has at a stride. States
-// that hardly a ball comes to are taken to be worth the baseline.
+// that hardly a ball comes to are taken to be worth the baseline, as long as no more than numerics::most_on_baseline
+// strokes may rest on it.
 using Play = std::function<std::pair<Action, Row>(StateId, int stride)>;
 PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play);
 

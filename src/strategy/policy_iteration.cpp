@@ -89,7 +89,7 @@ class PolicyIteration {
   // Evaluates the policy so far exactly and takes the values over.
   PolicyEvaluation evaluate() {
     const RowOf row_of = [this](StateId state, double) { return row(state); };
-    PolicyEvaluation exact = evaluate_rows(*model_, row_of, states_, 0.0, evaluation_workspace_);
+    PolicyEvaluation exact = evaluate_rows(*model_, row_of, states_, evaluation_workspace_);
     for (const StateId state : states_) values_.move(state, exact.value[static_cast<std::size_t>(state)]);
     return exact;
   }
@@ -127,7 +127,7 @@ class PolicyIteration {
         stride(state) = wanted;
         chosen = true;
       }
-      pass_on_walking(*row(state), visits_here, Replays::played,
+      pass_on_walking(*row(state), state, visits_here, Replays::played,
                       [&](StateId to, double more) { visits[static_cast<std::size_t>(to)] += more; });
     }
     return chosen;

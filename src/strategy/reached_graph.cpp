@@ -17,7 +17,7 @@ using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_pro
 }  // namespace
 
 ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
-                   double least_visits) {
+                   const FollowedTo& followed_to) {
   ReachedGraph reached;
   reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
   std::vector<double> visits_here(static_cast<std::size_t>(model.state_count()), 0.0);
@@ -38,7 +38,7 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     furthest.pop();
     Row row;
     const double here = visits_here[static_cast<std::size_t>(state)];
-    if (here < least_visits) {
+    if (here < followed_to.least_visits) {
       Transition holed;
       holed.cost = model.short_game().strokes(model.lie_of(state), distance);
       row = std::make_shared<const Transition>(std::move(holed));
@@ -46,7 +46,7 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     } else {
       row = row_of(state, here);
     }
-    pass_on_walking(*row, here, Replays::left_out, meet);
+    pass_on_walking(*row, state, here, followed_to.replays, meet);
     reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
   }
   return reached;

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "strategy/expected_visits.hpp"
 #include "strategy/transition.hpp"
 
 namespace yardworth {
@@ -21,10 +22,17 @@ struct ReachedGraph {
   std::vector<StateId> rare;  // those of them that were not followed
 };
 
+// How far rows are followed: to states with so many expected visits, counted so (pass_on_walking).
+struct FollowedTo {
+  double least_visits = 0.0;
+  Replays replays = Replays::left_out;
+};
+
 // Follows rows from the roots, furthest from the hole first, so that how often a state is come to is known, but for
-// balls that go backwards or are replayed, when its turn comes. States with fewer expected visits than least_visits are
-// not followed: their row holes out at the baseline's expectation.
-ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots, double least_visits);
+// balls that go backwards, when its turn comes. States with fewer expected visits are not followed: their row holes out
+// at the baseline's expectation.
+ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
+                   const FollowedTo& followed_to);
 
 // Memory that evaluations one after the other may share.
 struct EvaluationWorkspace {

@@ -93,11 +93,11 @@ TEST_CASE("text of several holes begins with all of them at a glance") {
 
 TEST_CASE("text tells the proof where there is one") {
   StrategyReport report = sample();
-  report.result.holes.front().proof_before = OptimalityProof{2.5e-9, 812};
+  report.result.holes.front().proof_before = OptimalityProof{2.5e-9, 812, 0.0041};
   CHECK(
       says(strategy_text(report), "Proof: nothing played from any of 812 places beats the plan by more than 2.5e-09"));
   const Json hole = Json::parse(strategy_json(report))["holes"][0];
-  CHECK(hole["proof"]["before"] == Json{{"largest_residual", 2.5e-9}, {"states", 812}});
+  CHECK(hole["proof"]["before"] == Json{{"largest_residual", 2.5e-9}, {"states", 812}, {"baseline_bound", 0.0041}});
 }
 
 TEST_CASE("JSON of a strategy") {

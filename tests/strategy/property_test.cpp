@@ -2,7 +2,6 @@
 #include <rapidcheck.h>
 
 #include <cstdio>
-#include <cstdlib>
 #include <vector>
 
 #include "baseline/published.hpp"
@@ -11,6 +10,7 @@
 #include "player/skill.hpp"
 #include "support/courses.hpp"
 #include "support/every_state.hpp"
+#include "support/random_cases.hpp"
 #include "support/sanitized.hpp"
 
 // Properties of the optimum over random holes. They are theorems of the model only where nothing but the change in hand
@@ -24,16 +24,9 @@ namespace {
 
 constexpr double exactly = 1e-7;  // the search's own tolerance
 
-void use_printed_seed(int cases) {
-  const std::string parameters = "seed=2024 max_success=" + std::to_string(cases);
-  setenv("RC_PARAMS", parameters.c_str(), 0);
-  std::printf("rapidcheck: RC_PARAMS=\"%s\"\n", std::getenv("RC_PARAMS"));
-}
-
 template <class Property>
 void check_property(const char* what, Property property) {
-  use_printed_seed(test::sanitized ? 2 : 25);
-  CHECK(rc::check(what, property));
+  test::check_property(what, 2024, test::sanitized ? 2 : 25, property);
 }
 
 BaselineColumn straight_line(double at_zero, double per_yard) {
