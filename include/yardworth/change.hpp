@@ -16,6 +16,11 @@ struct DistanceChange {
   double irons_carry_yd = 0.0;  // of the reference iron; the other clubs in proportion to their carry
 };
 
+// What is asked about where nothing is said, in the course's units.
+inline constexpr double default_driver_change = 20.0;
+inline constexpr double default_irons_change = 6.0;  // of gain; bands leave the irons as they are
+inline constexpr double default_curve_step = 5.0;
+
 // Expected strokes under the four states of the question, and their differences.
 struct FourValues {
   double before = 0.0;         // V0: clubs and policy before

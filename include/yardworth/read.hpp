@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include "yardworth/baseline.hpp"
 #include "yardworth/course.hpp"
@@ -25,6 +26,16 @@ std::string write_baseline(const BaselineTable& table);
 // Whichever of our files it is, by its `format:` line.
 using AnyFile = std::variant<Course, Player, BaselineTable>;
 Reading<AnyFile> read_any(std::string_view text, const std::string& file);
+
+// Every fault of a course, a player or a table that was made or changed in memory, all at once; empty where there is
+// none. The limits are those of files (limits.hpp): what a reader gives has no faults. A finding's file is "course",
+// "player" or "baseline", and its path is that of the key in a file, as in "holes[3].hazards[1].from".
+//
+// One thing is allowed that no file may have: any number of holes from 1 to 18, for questions about some of them.
+
+std::vector<Diagnostic> validate(const Course& course);
+std::vector<Diagnostic> validate(const Player& player);
+std::vector<Diagnostic> validate(const BaselineTable& table);
 
 // What a round is played with where nothing is said: the first tee marked for this gender, otherwise the middle one of
 // the list (the longer of two), and the baseline of the player's Handicap Index, or of the band where there is none.

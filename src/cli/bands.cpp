@@ -11,12 +11,11 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
+#include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {
-
-constexpr double default_driver = 20.0;  // in the course's units
 
 struct BandsOptions {
   std::string course;
@@ -35,14 +34,11 @@ struct BandsOptions {
 bool assumes_change(const BandsOptions& options) { return !options.change.given() && options.hazards.empty(); }
 
 std::vector<std::string> assumptions(const BandsOptions& options, const Course& course) {
-  std::string assumed;
-  if (options.course.empty()) assumed = "built-in course " + course.name;
-  if (assumes_change(options)) {
-    assumed += fmt::format("{}{:.0f} {} more with the driver", assumed.empty() ? "" : ", ", default_driver,
-                           name(course.units));
-  }
-  if (assumed.empty()) return {};
-  return {"Assumed: " + assumed + "."};
+  report::StoodIn stood_in;
+  stood_in.units = course.units;
+  if (options.course.empty()) stood_in.course = course.name;
+  if (assumes_change(options)) stood_in.driver = default_driver_change;
+  return report::opening_of(stood_in);
 }
 
 template <class T>
@@ -60,7 +56,7 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
   }
   std::sort(request.tees.begin(), request.tees.end());
   request.change = options.change.in_yards(course.units);
-  if (assumes_change(options)) request.change.driver_carry_yd = to_yards(default_driver, course.units);
+  if (assumes_change(options)) request.change.driver_carry_yd = to_yards(default_driver_change, course.units);
   request.policy = options.policy;
   request.threads = options.threads;
   if (options.hole > static_cast<int>(course.holes.size())) {

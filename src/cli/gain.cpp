@@ -16,9 +16,8 @@ namespace yardworth::cli {
 namespace {
 
 constexpr double smallest_step = 0.1;  // in the course's units
-constexpr double default_step = 5.0;
+
 constexpr double most_steps = 200.0;
-constexpr DistanceChange default_change = {20.0, 6.0};
 
 struct GainOptions {
   InputOptions inputs;
@@ -34,11 +33,11 @@ struct GainOptions {
 std::string conflict(const GainOptions& options) {
   if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
   if (!options.to) return "";
-  const double steps = *options.to / options.step.value_or(default_step);
+  const double steps = *options.to / options.step.value_or(default_curve_step);
   if (steps > most_steps + 1e-9)
     return fmt::format("--to is more than {} times --step; give a larger --step", most_steps);
   if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > 1e-9 * steps) {
-    return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_step));
+    return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_curve_step));
   }
   const bool no_driver = options.change.driver ? *options.change.driver == 0.0 : options.change.irons.has_value();
   if (no_driver)
@@ -48,14 +47,14 @@ std::string conflict(const GainOptions& options) {
 
 DistanceChange change_of(const GainOptions& options, Units units) {
   if (options.change.given()) return options.change.in_yards(units);
-  return {to_yards(default_change.driver_carry_yd, units), to_yards(default_change.irons_carry_yd, units)};
+  return {to_yards(default_driver_change, units), to_yards(default_irons_change, units)};
 }
 
 void say_default_change(const GainOptions& options, Inputs& inputs) {
   if (options.change.given()) return;
   inputs.assumed.push_back(
       fmt::format("Assumed, with neither --driver nor --irons: {} {} more with the driver, {} with the irons.",
-                  default_change.driver_carry_yd, name(inputs.course.units), default_change.irons_carry_yd));
+                  default_driver_change, name(inputs.course.units), default_irons_change));
 }
 
 GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
@@ -66,7 +65,7 @@ GainReport compute(const GainOptions& options, const Inputs& inputs, const Surro
   report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
   if (options.to) {
     report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, request, to_yards(*options.to, units),
-                                 to_yards(options.step.value_or(default_step), units));
+                                 to_yards(options.step.value_or(default_curve_step), units));
   }
   report.opening = inputs.assumed;
   return report;

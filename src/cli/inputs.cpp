@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "report/opening.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
@@ -51,12 +52,11 @@ std::optional<std::size_t> tee_of(const InputOptions& options, const Course& cou
 }
 
 std::vector<std::string> assumptions(const InputOptions& options, const Inputs& inputs) {
-  std::vector<std::string> parts;
-  if (options.course.empty()) parts.push_back("built-in course " + inputs.course.name);
-  if (options.player.empty()) parts.push_back("built-in player " + inputs.player.label);
-  if (options.tee.empty()) parts.push_back(inputs.course.tees[inputs.tee].name + " tees");
-  if (parts.empty()) return {};
-  return {fmt::format("Assumed: {}.", fmt::join(parts, ", "))};
+  report::StoodIn stood_in;
+  if (options.course.empty()) stood_in.course = inputs.course.name;
+  if (options.player.empty()) stood_in.player = inputs.player.label;
+  if (options.tee.empty()) stood_in.tee = inputs.course.tees[inputs.tee].name;
+  return report::opening_of(stood_in);
 }
 
 }  // namespace

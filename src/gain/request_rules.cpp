@@ -8,7 +8,7 @@
 
 #include "validate/tell.hpp"
 #include "yardworth/limits.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {
@@ -140,6 +140,10 @@ void require_valid_curve(const Course& course, const GainRequest& request, doubl
   if (check_length(limit_yd, {0.0, change_limits(units).high}, units, "limit_yd", tell) && fits &&
       limit_yd > limits::most_curve_steps * step_yd * (1.0 + 1e-9)) {
     tell("step_yd", spoken(step_yd, units), fmt::format("at most {} steps to limit_yd", limits::most_curve_steps));
+  }
+  const double steps = limit_yd / step_yd;
+  if (fits && !(steps > 0.5 && std::abs(steps - std::round(steps)) <= 1e-9 * steps)) {
+    tell("limit_yd", spoken(limit_yd, units), fmt::format("a multiple of the step, {}", spoken(step_yd, units)));
   }
   if (request.change.driver_carry_yd == 0.0 && request.change.irons_carry_yd != 0.0) {
     tell("change.driver_carry_yd", "0", "a change of the driver, since the irons keep their proportion to it");

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "yardworth/gain.hpp"
+#include "yardworth/strategy.hpp"
 
 namespace yardworth {
 
@@ -20,5 +21,9 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
 // The round that holes make, whether they were computed together or apart: sums in their order.
 GainResult put_together(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request, const std::vector<HoleGains>& holes);
+
+// The same for the strategies of holes.
+StrategyResult put_together(const Course& course, const Player& player, const Baseline& baseline,
+                            const StrategyRequest& request, std::vector<HoleStrategy> holes);
 
 }  // namespace yardworth

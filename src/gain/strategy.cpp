@@ -7,12 +7,14 @@
 #include <map>
 #include <set>
 #include <tuple>
+#include <utility>
 
 #include "core/telling.hpp"
 #include "gain/finish_holes.hpp"
 #include "gain/followed_policy.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/request_rules.hpp"
+#include "gain/round_gain.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
@@ -347,18 +349,21 @@ StrategyResult compute_strategy(const Course& course, const Player& player, cons
   return compute_strategy(course, player, default_baseline(player), request);
 }
 
+StrategyResult put_together(const Course& course, const Player& player, const Baseline& baseline,
+                            const StrategyRequest& request, std::vector<HoleStrategy> holes) {
+  StrategyResult result;
+  say_what_was_asked(result, course, tee_of(course, player, request.tee), player, baseline);
+  result.change = request.change;
+  result.holes = std::move(holes);
+  return result;
+}
+
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request) {
   require_valid(course, player, request);
-  const std::size_t tee = tee_of(course, player, request.tee);
-  const DistanceChange change = request.change.value_or(DistanceChange{});
-  const Golfers golfers = lengthen_all(player, change);
-  const Setting setting{course, baseline, request, tee, golfers};
-  StrategyResult result;
-  say_what_was_asked(result, course, tee, player, baseline);
-  result.change = request.change;
-  result.holes = strategies_on(setting, holes_wanted(course, request.holes));
-  return result;
+  const Golfers golfers = lengthen_all(player, request.change.value_or(DistanceChange{}));
+  const Setting setting{course, baseline, request, tee_of(course, player, request.tee), golfers};
+  return put_together(course, player, baseline, request, strategies_on(setting, holes_wanted(course, request.holes)));
 }
 
 }  // namespace yardworth

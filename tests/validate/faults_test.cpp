@@ -9,7 +9,7 @@
 #include "report/words.hpp"
 #include "support/scenario.hpp"
 #include "yardworth/limits.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 // Things that are broken by hand, one limit at a time.
 

@@ -8,7 +8,7 @@
 
 #include "support/random_player.hpp"
 #include "support/scenario.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 // What a reader accepts has no faults: files of the tree, and files made at random.
 

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "validate/player_rules.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -4,7 +4,7 @@
 
 #include "validate/course_rules.hpp"
 #include "validate/hole_rules.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

@@ -4,7 +4,7 @@
 #include <limits>
 
 #include "validate/baseline_rules.hpp"
-#include "yardworth/validate.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {

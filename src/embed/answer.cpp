@@ -1,0 +1,254 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <exception>
+#include <new>
+#include <utility>
+
+#include "embed/part_json.hpp"
+#include "embed/question.hpp"
+#include "yardworth/embed.hpp"
+#include "yardworth/report.hpp"
+
+namespace yardworth {
+namespace embed {
+namespace {
+
+// The exit statuses of the command.
+constexpr int done = 0;
+constexpr int not_done = 1;
+constexpr int at_fault = 2;
+
+// A request with more texts than it can need, or nested like no request, is not read.
+constexpr std::size_t largest_request_bytes = 8 * largest_file_bytes;
+constexpr int deepest = 32;
+
+Json finding_json(const Diagnostic& finding) {
+  return {{"severity", finding.severity == Severity::fault ? "fault" : "advice"},
+          {"file", finding.file},
+          {"line", finding.line},
+          {"column", finding.column},
+          {"key", finding.path},
+          {"found", finding.found},
+          {"expected", finding.expected},
+          {"message", to_line(finding)}};
+}
+
+Json findings_json(const std::vector<Diagnostic>& findings) {
+  Json json = Json::array();
+  for (const Diagnostic& finding : findings) json.push_back(finding_json(finding));
+  return json;
+}
+
+Json refused(int status, const std::string& message, const std::vector<Diagnostic>& findings = {}) {
+  return {{"status", status}, {"message", escape_control(message)}, {"findings", findings_json(findings)}};
+}
+
+Json refused(const std::vector<Diagnostic>& findings) {
+  return refused(at_fault, "the request, or a text in it, has faults", findings);
+}
+
+// A request that is no JSON, at its place.
+Diagnostic not_json(std::string_view text, std::size_t byte, const std::string& found) {
+  const std::string_view before = text.substr(0, std::min(byte > 0 ? byte - 1 : 0, text.size()));
+  Diagnostic finding = file_fault("request", found, "one JSON object");
+  finding.line = 1 + static_cast<int>(std::count(before.begin(), before.end(), '\n'));
+  const std::size_t line_start = before.rfind('\n');
+  finding.column = static_cast<int>(before.size() - (line_start == std::string_view::npos ? 0 : line_start + 1)) + 1;
+  return finding;
+}
+
+Reading<Json> parse(std::string_view text) {
+  if (text.size() > largest_request_bytes) {
+    return {std::nullopt,
+            {file_fault("request", fmt::format("{} bytes", text.size()),
+                        fmt::format("at most {} bytes", largest_request_bytes))}};
+  }
+  bool too_deep = false;
+  const auto not_deep = [&](int depth, Json::parse_event_t event, Json&) {
+    const bool opens = event == Json::parse_event_t::object_start || event == Json::parse_event_t::array_start;
+    too_deep = too_deep || (opens && depth > deepest);
+    return !too_deep;
+  };
+  try {
+    Reading<Json> reading;
+    reading.value.emplace(Json::parse(text, not_deep));
+    if (!too_deep) return reading;
+    return {std::nullopt, {file_fault("request", "lists or objects too deep in each other", "a request")}};
+  } catch (const Json::parse_error& error) {
+    return {std::nullopt, {not_json(text, error.byte, "text that is no JSON")}};
+  }
+}
+
+constexpr const char* part_format = "yardworth/part/1";
+
+template <class HoleResult>
+Json part_of(const Question& question, const std::vector<HoleResult>& holes) {
+  return {{"format", part_format}, {"about", question.about}, {"holes", Json(nlohmann::json(holes))}};
+}
+
+int number_of(const HoleStrategy& hole) { return hole.number; }
+int number_of(const HoleGains& hole) { return hole.best ? hole.best->number : hole.habit ? hole.habit->number : 0; }
+
+// The holes of the parts in the course's order; nothing, and what is wrong with them, where they do not make the whole.
+template <class HoleResult>
+std::optional<std::vector<HoleResult>> holes_of(const Question& question, std::vector<Diagnostic>& findings) {
+  std::vector<HoleResult> holes;
+  const auto fault = [&](std::size_t i, const char* found, const char* expected) {
+    findings.push_back(file_fault("request", found, expected));
+    findings.back().path = fmt::format("parts[{}]", i);
+  };
+  for (std::size_t i = 0; i < question.parts.size(); ++i) {
+    const Json& part = question.parts[i];
+    try {
+      if (part.at("format") != part_format) {
+        fault(i, "the part of another version", "a part that this version made");
+      } else if (part.at("about") != question.about) {
+        fault(i, "a part of another question", "parts of requests that differ in nothing but their holes");
+      } else {
+        for (const nlohmann::json& hole : nlohmann::json(part.at("holes"))) holes.push_back(hole.get<HoleResult>());
+      }
+    } catch (const nlohmann::json::exception&) {
+      fault(i, "no part of an answer", "the member \"part\" of an answer");
+    }
+  }
+  std::sort(holes.begin(), holes.end(),
+            [](const HoleResult& a, const HoleResult& b) { return number_of(a) < number_of(b); });
+  const std::vector<Hole>& course = question.course->holes;
+  const bool whole = std::equal(holes.begin(), holes.end(), course.begin(), course.end(),
+                                [](const HoleResult& a, const Hole& b) { return number_of(a) == b.number; });
+  if (findings.empty() && !whole) {
+    findings.push_back(file_fault("request", "parts that do not make the round", "every hole of the course once"));
+    findings.back().path = "parts";
+  }
+  if (!findings.empty()) return std::nullopt;
+  return holes;
+}
+
+Json answered(const std::string& json, std::string text) {
+  return {{"status", done}, {"answer", Json::parse(json)}, {"text", std::move(text)}};
+}
+
+Baseline baseline_of(const Question& question) {
+  return question.baseline ? Baseline(*question.baseline) : default_baseline(*question.player);
+}
+
+Json answer_gain(const Question& question) {
+  const Course& course = *question.course;
+  const Player& player = *question.player;
+  const Baseline baseline = baseline_of(question);
+  std::vector<HoleGains> holes;
+  if (question.parts.empty()) {
+    holes = compute_hole_gains(course, player, baseline, question.gain);
+  } else {
+    std::vector<Diagnostic> findings;
+    const auto parts = holes_of<HoleGains>(question, findings);
+    if (!parts) return refused(findings);
+    holes = *parts;
+  }
+  GainReport report{put_together(course, player, baseline, question.gain, holes), {}, question.opening};
+  if (question.curve) {
+    report.curve =
+        compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
+  }
+  Json json = answered(gain_json(report), gain_text(report));
+  if (!question.gain.holes.empty()) json["part"] = part_of(question, holes);
+  return json;
+}
+
+Json answer_strategy(const Question& question) {
+  const Course& course = *question.course;
+  const Player& player = *question.player;
+  const Baseline baseline = baseline_of(question);
+  StrategyReport report;
+  if (question.parts.empty()) {
+    report.result = compute_strategy(course, player, baseline, question.strategy);
+  } else {
+    std::vector<Diagnostic> findings;
+    auto holes = holes_of<HoleStrategy>(question, findings);
+    if (!holes) return refused(findings);
+    report.result = put_together(course, player, baseline, question.strategy, std::move(*holes));
+  }
+  report.opening = question.opening;
+  Json json = answered(strategy_json(report), strategy_text(report));
+  if (question.strategy.graph) {
+    json["graphs"] = Json::array();
+    for (const HoleStrategy& hole : report.result.holes) json["graphs"].push_back(hole.graph);
+  }
+  if (!question.strategy.holes.empty()) json["part"] = part_of(question, report.result.holes);
+  return json;
+}
+
+Json answer_bands(const Question& question) {
+  BandsReport report;
+  report.result = compute_bands(*question.course, question.bands);
+  report.hole = question.hole;
+  report.opening = question.opening;
+  return answered(bands_json(report), bands_text(report));
+}
+
+Json answer_check(const Question& question, const Json& request) {
+  Json understood = Json::object();
+  std::string text;
+  const auto add = [&](const char* which, const AnyFile& file) {
+    understood[which] = summarise(file);
+    text += fmt::format("{}: {}\n", which, summarise(file));
+  };
+  if (request.contains("course")) add("course", *question.course);
+  if (request.contains("player")) add("player", *question.player);
+  if (question.baseline) add("baseline", *question.baseline);
+  return {{"status", done}, {"answer", {{"format", "yardworth/check/1"}, {"understood", understood}}}, {"text", text}};
+}
+
+Json answer_question(const Question& question, const Json& request) {
+  try {
+    switch (question.command) {
+      case Command::gain:
+        return answer_gain(question);
+      case Command::strategy:
+        return answer_strategy(question);
+      case Command::bands:
+        return answer_bands(question);
+      case Command::check:
+        return answer_check(question, request);
+    }
+  } catch (const InvalidRequest& error) {
+    return refused(error.findings());
+  } catch (const CannotFinish& error) {
+    return refused(not_done, error.what());
+  }
+  return {};
+}
+
+Json answer_text(std::string_view text) {
+  const Reading<Json> request = parse(text);
+  if (!request.ok()) return refused(request.findings);
+  const Reading<Question> question = read_question(*request.value);
+  if (!question.ok()) return refused(question.findings);
+  Json json = answer_question(*question.value, *request.value);
+  // Advice about the texts, where nothing is refused.
+  if (!json.contains("findings")) json["findings"] = findings_json(question.findings);
+  return json;
+}
+
+std::string written(const Json& json) { return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n"; }
+
+}  // namespace
+}  // namespace embed
+
+std::string answer(std::string_view request) noexcept {
+  try {
+    try {
+      return embed::written(embed::answer_text(request));
+    } catch (const std::bad_alloc&) {
+      return embed::written(embed::refused(embed::not_done, "out of memory: more is needed than there is"));
+    } catch (const std::exception& error) {
+      return embed::written(embed::refused(embed::not_done, error.what()));
+    }
+  } catch (...) {
+    // So short that it needs no memory of its own.
+    return "{}";
+  }
+}
+
+}  // namespace yardworth

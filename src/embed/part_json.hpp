@@ -1,0 +1,79 @@
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <optional>
+
+#include "gain/round_gain.hpp"
+#include "yardworth/gain.hpp"
+#include "yardworth/strategy.hpp"
+
+// What a hole adds to a round as JSON and back, with nothing lost: numbers are written so that they are read back to
+// the same bits. Names are those of the members; only this library reads it.
+
+namespace nlohmann {
+
+template <class T>
+struct adl_serializer<std::optional<T>> {
+  template <class Json>
+  static void to_json(Json& json, const std::optional<T>& value) {
+    if (value) {
+      json = *value;
+    } else {
+      json = nullptr;
+    }
+  }
+  template <class Json>
+  static void from_json(const Json& json, std::optional<T>& value) {
+    value = json.is_null() ? std::nullopt : std::optional<T>(json.template get<T>());
+  }
+};
+
+}  // namespace nlohmann
+
+namespace yardworth {
+
+NLOHMANN_JSON_SERIALIZE_ENUM(Ground, {{Ground::green, "green"},
+                                      {Ground::out_of_bounds, "out_of_bounds"},
+                                      {Ground::penalty_area, "penalty_area"},
+                                      {Ground::bunker, "bunker"},
+                                      {Ground::trees, "trees"},
+                                      {Ground::fairway, "fairway"},
+                                      {Ground::rough, "rough"}})
+NLOHMANN_JSON_SERIALIZE_ENUM(HazardSide, {{HazardSide::left, "left"},
+                                          {HazardSide::right, "right"},
+                                          {HazardSide::across, "across"},
+                                          {HazardSide::in_the_middle, "in_the_middle"},
+                                          {HazardSide::behind_the_green, "behind_the_green"}})
+NLOHMANN_JSON_SERIALIZE_ENUM(AimMark, {{AimMark::middle_of_green, "middle_of_green"},
+                                       {AimMark::middle, "middle"},
+                                       {AimMark::line_of_play, "line_of_play"},
+                                       {AimMark::fairway_edge, "fairway_edge"},
+                                       {AimMark::bunker, "bunker"}})
+NLOHMANN_JSON_SERIALIZE_ENUM(AimSide,
+                             {{AimSide::straight, "straight"}, {AimSide::left, "left"}, {AimSide::right, "right"}})
+NLOHMANN_JSON_SERIALIZE_ENUM(PolicyChange::Kind, {{PolicyChange::Kind::none, "none"},
+                                                  {PolicyChange::Kind::other_aim, "other_aim"},
+                                                  {PolicyChange::Kind::other_club, "other_club"}})
+
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FourValues, before, driver_longer, all_longer, replanned)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardView, hazard, ground, side, from_yd, to_yd, all_along)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CarryNowOn, hazard, far_side_yd)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PolicyChange, kind, club_kept, club, shorter, aim_moves_yd, left_yd, carry_now_on,
+                                   avoided, comes_into_reach)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardMet, hazard, found, reached, cleared)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HolePlay, strokes_variance, green_in_regulation, approach, hazards)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGain, number, par, length_yd, strokes, before, after, next_club_changed,
+                                   policy_change, strokes_variance, play_before, play_after)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGains, habit, best)
+
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Aim, right_yd, along_yd, mark, side, beside_yd)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeOption, club, carry_yd, aim, strokes, costs)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NextShot, finish, third, probability, left_yd, clubs)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeePlay, tee_shot, alternatives, next)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardChance, hazard, before, after)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(OptimalityProof, largest_residual, states)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleStrategy, number, par, length_yd, before, after, hazards, policy_change,
+                                   proof_before, proof_after, graph)
+
+}  // namespace yardworth

@@ -1,0 +1,297 @@
+#include "embed/question.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <boost/uuid/name_generator_sha1.hpp>
+#include <boost/uuid/uuid_io.hpp>
+#include <utility>
+
+#include "core/message_text.hpp"
+#include "core/spelling.hpp"
+#include "course/hazard_kind.hpp"
+#include "yardworth/limits.hpp"
+#include "yardworth/scenario.hpp"
+
+namespace yardworth::embed {
+namespace {
+
+const std::vector<std::string> command_words = {"gain", "strategy", "bands", "check"};
+
+// The request while it is read.
+struct Reader {
+  const Json& request;
+  Question question;
+  std::vector<Diagnostic> findings;
+
+  Tell tell(const std::string& path = "") { return below(tell_into(findings, "request"), path); }
+};
+
+template <class T>
+std::optional<T> read_one(Reader& reader, const std::string& text, const std::string& name,
+                          Reading<T> (*read)(std::string_view, const std::string&)) {
+  if (text.size() > largest_file_bytes) {
+    reader.findings.push_back(
+        file_fault(name, fmt::format("{} bytes", text.size()), fmt::format("at most {} bytes", largest_file_bytes)));
+    return std::nullopt;
+  }
+  Reading<T> reading = read(text, name);
+  reader.findings.insert(reader.findings.end(), reading.findings.begin(), reading.findings.end());
+  return std::move(reading.value);
+}
+
+// The texts of files, by the names that the request gives them.
+void read_texts(Reader& reader, const Members& members) {
+  const Json none = Json::object();
+  const Json* given = members.find("names");
+  const Members names(given == nullptr ? none : *given, {"course", "player", "baseline"}, reader.tell("names"));
+  const auto name_of = [&](const char* which) { return names.text(which).value_or(which); };
+  Question& question = reader.question;
+  const auto course = members.text("course");
+  const auto player = members.text("player");
+  question.course = course ? read_one<Course>(reader, *course, name_of("course"), read_course)
+                           : read_course(scenario_course_yaml(), std::string(scenario_course_file)).value;
+  question.player = player ? read_one<Player>(reader, *player, name_of("player"), read_player)
+                           : read_player(scenario_player_yaml(), std::string(scenario_player_file)).value;
+  if (const auto baseline = members.text("baseline")) {
+    question.baseline = read_one<BaselineTable>(reader, *baseline, name_of("baseline"), read_baseline);
+  }
+}
+
+std::vector<std::string> tee_names(const Course& course) {
+  std::vector<std::string> names;
+  for (const Tee& tee : course.tees) names.push_back(tee.name);
+  return names;
+}
+
+std::vector<int> read_holes(Reader& reader, const Members& members) {
+  std::vector<int> holes;
+  for (const Json& hole : members.list("holes", "the numbers of holes")) {
+    if (hole.is_number_integer() && hole >= 1 && hole <= limits::most_holes) {
+      holes.push_back(hole.get<int>());
+    } else {
+      reader.tell()("holes", shortened(hole.dump(-1, ' ', true, Json::error_handler_t::replace)),
+                    fmt::format("numbers of holes, from 1 to {}", limits::most_holes));
+    }
+  }
+  return holes;
+}
+
+// Added carry, in the course's units.
+struct Change {
+  std::optional<double> driver, irons;
+
+  bool given() const { return driver || irons; }
+  DistanceChange in_yards(Units units) const {
+    return {to_yards(driver.value_or(0.0), units), to_yards(irons.value_or(0.0), units)};
+  }
+};
+
+Change read_change(const Members& options) {
+  return {options.number("driver", limits::carry_change), options.number("irons", limits::carry_change)};
+}
+
+std::optional<std::size_t> read_tee(const Members& options, const Course& course) {
+  return options.choice<std::size_t>("tee", tee_names(course),
+                                     [&](std::string_view word) { return tee_index(course, word); });
+}
+
+template <class T>
+std::optional<T> among(std::string_view word, std::initializer_list<T> all) {
+  for (const T one : all) {
+    if (name(one) == word) return one;
+  }
+  return std::nullopt;
+}
+
+report::StoodIn stood_in_of(const Reader& reader) {
+  report::StoodIn stood_in;
+  stood_in.units = reader.question.course->units;
+  if (!reader.request.contains("course")) stood_in.course = reader.question.course->name;
+  return stood_in;
+}
+
+// What gain and strategy say of what stands in.
+std::vector<std::string> opening_of_round(const Reader& reader, const std::optional<std::size_t>& tee) {
+  const Question& question = reader.question;
+  report::StoodIn stood_in = stood_in_of(reader);
+  if (!reader.request.contains("player")) stood_in.player = question.player->label;
+  if (!tee) stood_in.tee = question.course->tees[default_tee(*question.course, question.player->gender)].name;
+  return report::opening_of(stood_in);
+}
+
+void read_curve(Reader& reader, const Members& options, Units units) {
+  const auto to = options.number("to", {limits::curve_step.low, limits::carry_change.high});
+  const auto step = options.number("step", limits::curve_step);
+  if (step && !options.has("to")) reader.tell("options")("step", "no \"to\" beside it", "where the curve ends");
+  if (to) reader.question.curve = {to_yards(*to, units), to_yards(step.value_or(default_curve_step), units)};
+}
+
+void read_gain(Reader& reader, const Members& options) {
+  Question& question = reader.question;
+  const Units units = question.course->units;
+  GainRequest& gain = question.gain;
+  gain.tee = read_tee(options, *question.course);
+  const auto method = [](std::string_view word) { return among(word, {Method::play, Method::table}); };
+  gain.method = options.choice<Method>("method", {"play", "table"}, method).value_or(Method::play);
+  const auto plan = [](std::string_view word) {
+    return among(word, {PolicyChoice::both, PolicyChoice::habit, PolicyChoice::best});
+  };
+  gain.policy = options.choice<PolicyChoice>("plan", {"both", "habit", "best"}, plan).value_or(PolicyChoice::both);
+  gain.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
+  const Change change = read_change(options);
+  question.opening = opening_of_round(reader, gain.tee);
+  gain.change = change.in_yards(units);
+  if (!change.given()) {
+    gain.change = {to_yards(default_driver_change, units), to_yards(default_irons_change, units)};
+    question.opening.push_back(
+        fmt::format("Assumed, with neither driver nor irons: {} {} more with the driver, {} "
+                    "with the irons.",
+                    default_driver_change, name(units), default_irons_change));
+  }
+  read_curve(reader, options, units);
+}
+
+void read_strategy(Reader& reader, const Members& options) {
+  Question& question = reader.question;
+  StrategyRequest& strategy = question.strategy;
+  strategy.tee = read_tee(options, *question.course);
+  const Change change = read_change(options);
+  if (change.given()) strategy.change = change.in_yards(question.course->units);
+  strategy.prove = options.flag("prove");
+  strategy.graph = options.flag("graph");
+  strategy.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
+  question.opening = opening_of_round(reader, strategy.tee);
+}
+
+// One hazard that is moved or added: the keys of a file, with the hole and, of a move, the number of the hazard.
+HazardChange read_hazard(const Json& json, Units units, const Tell& tell) {
+  const Members members(json, {"hole", "hazard", "kind", "side", "from", "to", "near", "far"}, tell);
+  HazardChange change;
+  change.name = "request";
+  change.hole = members.whole("hole", 1, limits::most_holes).value_or(0);
+  change.hazard = members.whole("hazard", 1, static_cast<int>(limits::most_parts));
+  change.kind = members.choice<HazardKind>("kind", hazard_kind_names(), hazard_kind_named);
+  change.side = members.choice<Side>("side", {"left", "right", "across"}, side_named);
+  const auto length = [&](const char* key, const Limits& limits_yd) -> std::optional<double> {
+    const auto number = members.number(key, in_units(limits_yd, units));
+    return number ? std::optional(to_yards(*number, units)) : std::nullopt;
+  };
+  change.from_yd = length("from", limits::along_hole);
+  change.to_yd = length("to", limits::along_hole);
+  change.near_yd = length("near", limits::from_line);
+  change.far_yd = length("far", limits::from_line);
+  return change;
+}
+
+void read_hazards(Reader& reader, const Members& options) {
+  const std::vector<Json> said = options.list("hazards", "hazards that are moved or added");
+  if (said.empty()) return;
+  const Course& course = *reader.question.course;
+  std::vector<HazardChange> changes;
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    changes.push_back(read_hazard(said[i], course.units, below(reader.tell("options"), "hazards", i)));
+  }
+  if (has_fault(reader.findings)) return;
+  Reading<ChangedCourse> changed = change_hazards(course, changes);
+  reader.findings.insert(reader.findings.end(), changed.findings.begin(), changed.findings.end());
+  reader.question.bands.changed_course = std::move(changed.value);
+}
+
+void read_bands(Reader& reader, const Members& options) {
+  Question& question = reader.question;
+  const Course& course = *question.course;
+  BandsRequest& bands = question.bands;
+  const auto genders = options.choices<Gender>("gender", {"men", "women"}, gender_named);
+  if (!genders.empty()) bands.genders = genders;
+  std::vector<std::string> band_words;
+  for (const Band band : all_bands) band_words.emplace_back(name(band));
+  const auto wanted = options.choices<Band>("band", band_words, band_named);
+  if (!wanted.empty()) bands.bands = wanted;
+  bands.tees = options.choices<std::size_t>("tee", tee_names(course),
+                                            [&](std::string_view word) { return tee_index(course, word); });
+  std::sort(bands.tees.begin(), bands.tees.end());
+  bands.tees.erase(std::unique(bands.tees.begin(), bands.tees.end()), bands.tees.end());
+  const auto plan = [](std::string_view word) { return among(word, {PolicyChoice::habit, PolicyChoice::best}); };
+  bands.policy = options.choice<PolicyChoice>("plan", {"habit", "best"}, plan).value_or(PolicyChoice::habit);
+  bands.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
+  question.hole = options.whole("hole", 1, static_cast<int>(course.holes.size()));
+  const Change change = read_change(options);
+  bands.change = change.in_yards(course.units);
+  report::StoodIn stood_in = stood_in_of(reader);
+  // A question about hazards is about golfers as they are, unless it says otherwise.
+  if (!change.given() && !options.has("hazards")) {
+    stood_in.driver = default_driver_change;
+    bands.change.driver_carry_yd = to_yards(default_driver_change, course.units);
+  }
+  question.opening = report::opening_of(stood_in);
+  read_hazards(reader, options);
+}
+
+std::vector<std::string> option_names(Command command) {
+  if (command == Command::gain) return {"driver", "irons", "tee", "method", "plan", "to", "step", "threads"};
+  if (command == Command::strategy) return {"driver", "irons", "tee", "prove", "graph", "threads"};
+  if (command == Command::bands) {
+    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
+  }
+  return {};
+}
+
+void read_options(Reader& reader, const Members& members) {
+  const Json none = Json::object();
+  const Json* given = members.find("options");
+  const Command command = reader.question.command;
+  const Members options(given == nullptr ? none : *given, option_names(command), reader.tell("options"));
+  if (!reader.question.course || !reader.question.player) return;
+  if (command == Command::gain) read_gain(reader, options);
+  if (command == Command::strategy) read_strategy(reader, options);
+  if (command == Command::bands) read_bands(reader, options);
+}
+
+// Holes and parts of them belong to the questions about holes one by one.
+void read_which_holes(Reader& reader, const Members& members) {
+  Question& question = reader.question;
+  question.gain.holes = question.strategy.holes = read_holes(reader, members);
+  question.parts = members.list("parts", "parts, each the member \"part\" of an answer");
+  const bool hole_by_hole = question.command == Command::gain || question.command == Command::strategy;
+  for (const char* member : {"holes", "parts"}) {
+    if (!members.has(member)) continue;
+    if (!hole_by_hole) reader.tell()(member, "a question that is not answered hole by hole", "none");
+    if (question.curve) reader.tell()(member, "a curve, which is not answered hole by hole", "none");
+  }
+  if (members.has("holes") && members.has("parts")) reader.tell()("parts", "holes beside them", "one or the other");
+}
+
+std::string about(Json request) {
+  for (const char* member : {"holes", "parts"}) request.erase(member);
+  if (request.contains("options") && request["options"].is_object()) request["options"].erase("threads");
+  const std::string text = request.dump(-1, ' ', true, Json::error_handler_t::replace);
+  return to_string(boost::uuids::name_generator_sha1(boost::uuids::ns::oid())(text));
+}
+
+}  // namespace
+
+std::optional<Command> command_named(std::string_view word) {
+  for (std::size_t i = 0; i < command_words.size(); ++i) {
+    if (command_words[i] == word) return static_cast<Command>(i);
+  }
+  return std::nullopt;
+}
+
+Reading<Question> read_question(const Json& request) {
+  Reader reader{request, {}, {}};
+  const Members members(request, {"command", "course", "player", "baseline", "names", "options", "holes", "parts"},
+                        reader.tell());
+  if (!request.is_object()) return {std::nullopt, reader.findings};
+  if (!members.has("command"))
+    reader.tell()("command", missing_key, fmt::format("one of {}", fmt::join(command_words, ", ")));
+  reader.question.command = members.choice<Command>("command", command_words, command_named).value_or(Command::check);
+  read_texts(reader, members);
+  read_options(reader, members);
+  read_which_holes(reader, members);
+  reader.question.about = about(request);
+  if (has_fault(reader.findings)) return {std::nullopt, reader.findings};
+  return {std::move(reader.question), std::move(reader.findings)};
+}
+
+}  // namespace yardworth::embed

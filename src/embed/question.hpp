@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "embed/members.hpp"
+#include "report/opening.hpp"
+#include "yardworth/bands.hpp"
+#include "yardworth/read.hpp"
+#include "yardworth/strategy.hpp"
+
+namespace yardworth::embed {
+
+enum class Command { gain, strategy, bands, check };
+
+std::optional<Command> command_named(std::string_view word);
+
+// A curve that is asked for beside a gain.
+struct CurveAsked {
+  double limit_yd = 0.0;
+  double step_yd = 0.0;
+};
+
+// What a request asks, read and with what stands in filled in.
+struct Question {
+  Command command = Command::gain;
+  std::optional<Course> course;
+  std::optional<Player> player;
+  std::optional<BaselineTable> baseline;  // nothing: default_baseline
+  GainRequest gain;
+  std::optional<CurveAsked> curve;
+  StrategyRequest strategy;
+  BandsRequest bands;
+  std::optional<int> hole;  // of bands: whose hazards are told
+  std::vector<std::string> opening;
+  std::vector<Json> parts;  // of holes answered before
+  std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts
+};
+
+// Every fault of the request and of the texts in it; the question is there only when there is none, and advice too is a
+// finding. Findings of texts have the names that the request gives them, those of the request itself "request".
+Reading<Question> read_question(const Json& request);
+
+}  // namespace yardworth::embed

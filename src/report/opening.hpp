@@ -1,0 +1,22 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "yardworth/units.hpp"
+
+namespace yardworth::report {
+
+// What stands in for what a question does not say: names, where they stand in.
+struct StoodIn {
+  std::optional<std::string> course, player;  // built-in ones
+  std::optional<std::string> tee;
+  std::optional<double> driver;  // added carry, in the course's units
+  Units units = Units::yards;
+};
+
+// What a report says of that before all else; empty where nothing stands in.
+std::vector<std::string> opening_of(const StoodIn& stood_in);
+
+}  // namespace yardworth::report
