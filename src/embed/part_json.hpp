@@ -72,7 +72,7 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeOption, club, carry_yd, aim, strokes, cost
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NextShot, finish, third, probability, left_yd, clubs)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeePlay, tee_shot, alternatives, next)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardChance, hazard, before, after)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(OptimalityProof, largest_residual, states)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(OptimalityProof, largest_residual, states, baseline_bound)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleStrategy, number, par, length_yd, before, after, hazards, policy_change,
                                    proof_before, proof_after, graph)
 
