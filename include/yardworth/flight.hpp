@@ -102,6 +102,7 @@ double wind_share(const Wind& wind, double height_m);
 
 // What a ball bounces and rolls on. Tilt stands for the turf that gives way in front of the ball.
 struct Turf {
+  std::string_view name = "firm";
   double restitution_at_rest = 0.510;
   double restitution_fall = 0.0375;    // per m/s
   double restitution_bend = 0.000903;  // per (m/s)^2
@@ -232,9 +233,35 @@ struct BoardCell {
   double dynamic_loft_rad = 0.0;  // that carries furthest
   double carry_m = 0.0, total_m = 0.0;
 };
-// A row for each speed, in it a cell for each attack angle; straight ones.
+// A row for each speed, in it a cell for each attack angle; all straight.
 std::vector<std::vector<BoardCell>> board(const std::vector<double>& club_speeds_mps,
                                           const std::vector<double>& attacks_rad, const ClubHead& head,
                                           const FlightConditions& conditions, const Limits& dynamic_loft);
+
+// ---- All of it
+
+struct DeliveryRequest {
+  TypicalClub club;
+  Delivery delivery;
+  std::optional<Delivery> after;  // another one to set beside it
+  FlightConditions conditions;
+  // Of the board; nothing of it where either is empty.
+  std::vector<double> board_speeds_mps, board_attacks_rad;
+};
+
+// A driver's face gains from a head a little below what the rules allow, typical of one that is not new, to one at it.
+inline constexpr double older_restitution = 0.815;
+
+struct DeliveryResult {
+  TypicalClub club;
+  FlightConditions conditions;
+  Attainable limits;  // as they were before the delivery widened them
+  Losses losses;      // the delivery is its own, the best its best
+  std::optional<DeliveryFlight> after;
+  // Of a driver only: its restitution from an older head's.
+  std::optional<NewHeadGain> new_head;
+  std::vector<std::vector<BoardCell>> board;
+};
+DeliveryResult compute_delivery(const DeliveryRequest& request);
 
 }  // namespace yardworth

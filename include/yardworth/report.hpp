@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "yardworth/bands.hpp"
+#include "yardworth/flight.hpp"
 #include "yardworth/gain.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"
@@ -90,6 +91,30 @@ std::string bands_json(const BandsReport& report);
 std::string bands_csv(const BandsReport& report);
 // One row for each band, tee and hazard: of the hole asked for, or of the changed holes without and with the change.
 std::string bands_hazards_csv(const BandsReport& report);
+
+// What a report of a delivery is made of.
+struct DeliveryReport {
+  DeliveryResult result;
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The answer in one sentence: how far it goes, what there is to gain at the same club head speed, and what to work on
+// first.
+std::string delivery_sentence(const DeliveryResult& result);
+
+// For a terminal: the answer, the deliveries and their flights side by side, what each angle gives away, a new head,
+// the board if there is one, what it rests on, the cautions. Yards, miles an hour, degrees; emphasis makes the answer
+// bold.
+std::string delivery_text(const DeliveryReport& report, bool emphasis = false);
+
+// The formats for programs: in the units that a key or a column names, nothing rounded.
+
+// "yardworth/delivery/1", in printable ASCII only.
+std::string delivery_json(const DeliveryReport& report);
+// One row for each delivery: as it is, after, best.
+std::string delivery_csv(const DeliveryReport& report);
+// One row for each cell of the board.
+std::string delivery_board_csv(const DeliveryReport& report);
 
 // One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
 // each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A

@@ -39,6 +39,7 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_check(CLI::App& app, const Surroundings& surroundings, Action& action);
 
 }  // namespace yardworth::cli

@@ -55,7 +55,7 @@ Attainable attainable(const TypicalClub& club) {
   Attainable limits;
   limits.attack = club.teed ? Limits{radians(-3.0), radians(3.0), "radians"} : around(club.attack_rad, 1.5, 1.5);
   limits.dynamic_loft =
-      club.teed ? Limits{radians(10.0), radians(20.0), "radians"} : around(club.dynamic_loft_rad, 3.0, 3.0);
+      club.teed ? Limits{radians(9.0), radians(24.0), "radians"} : around(club.dynamic_loft_rad, 3.0, 3.0);
   limits.path = {radians(-4.0), radians(4.0), "radians"};
   limits.face = limits.path;
   return limits;

@@ -97,7 +97,8 @@ const std::string faulty_course =
 }  // namespace
 
 TEST_CASE("help and version are done, on standard output") {
-  for (const char* arguments : {"--help", "-h", "gain --help", "strategy --help", "bands --help", "check --help"}) {
+  for (const char* arguments :
+       {"--help", "-h", "gain --help", "strategy --help", "bands --help", "delivery --help", "check --help"}) {
     CAPTURE(arguments);
     const Ran ran = run(arguments);
     CHECK(ran.status == 0);

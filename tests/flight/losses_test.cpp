@@ -90,7 +90,7 @@ TEST_CASE("nothing within the limits beats the best delivery") {
     const DeliveryFlight best = most_carry(from_mph(speed_mph), driver.head, {}, attainable(driver));
     double most = 0.0;
     for (double attack = -3.0; attack <= 3.0; attack += 1.0) {
-      for (double loft = 10.0; loft <= 20.0; loft += 0.5) {
+      for (double loft = 10.0; loft <= 24.0; loft += 0.5) {
         for (const double path : {-4.0, 0.0, 2.0}) {
           for (const double face : {-4.0, 0.0, 2.0}) {
             most = std::max(most, fly(delivery_of(speed_mph, attack, loft, path, face), driver.head).carry_m);
