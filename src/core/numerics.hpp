@@ -150,6 +150,10 @@ inline constexpr double bound_accuracy = 1e-3;
 inline constexpr int component_sweeps = 60;
 inline constexpr double component_accuracy = 1e-12;
 inline constexpr double most_strokes_of_state = 1e6;
+// A hole that takes more strokes cannot be finished, whichever the policy: five times what the shortest hitter needs
+// for the longest hole. From the second on an answer is given with a caution: no golfer plays on as long.
+inline constexpr double most_strokes_of_hole = 1000.0;
+inline constexpr double strokes_with_caution = 30.0;
 
 // ---- Policies taken to another place or another bag
 

@@ -75,6 +75,7 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   }
   place_raster();
   fill_raster();
+  note_areas_of_rows();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
   measure_clearance(&GroundProbe::clearance_yd, false);
   measure_clearance(&GroundProbe::edge_free_yd, true);
@@ -90,7 +91,15 @@ bool HoleMap::covers_area(std::size_t area, Point p) const {
   return contains(areas_[area].polygon, p);
 }
 
+// Only those whose box reaches the row of the point are looked at: a hole may have hundreds of thin strips.
 int HoleMap::area_at(Point p) const {
+  const double row = (p.y - origin_.y) * (1.0 / cell_yd);
+  if (row >= 0.0 && row < end_.y) {
+    for (const std::uint16_t area : areas_of_row_[whole_part(row)]) {
+      if (covers_area(area, p)) return area;
+    }
+    return -1;
+  }
   for (std::size_t i = 0; i < areas_.size(); ++i) {
     if (covers_area(i, p)) return static_cast<int>(i);
   }
@@ -144,6 +153,19 @@ void HoleMap::place_raster() {
   rows_ = static_cast<std::size_t>(std::ceil((high.y + map_end_margin_yd - origin_.y) / cell_yd));
   end_ = {static_cast<double>(columns_), static_cast<double>(rows_)};
   cells_.assign(columns_ * rows_, {{Ground::rough, 0, 0}, false, no_edge});
+}
+
+// A row more on both sides, so that rounding does no harm.
+void HoleMap::note_areas_of_rows() {
+  areas_of_row_.resize(rows_);
+  for (std::size_t area = 0; area < areas_.size(); ++area) {
+    const double low = (boxes_[area].low.y - origin_.y) / cell_yd - 1.0;
+    const double high = (boxes_[area].high.y - origin_.y) / cell_yd + 1.0;
+    for (std::size_t row = 0; row < rows_; ++row) {
+      if (static_cast<double>(row) + 1.0 < low || static_cast<double>(row) > high) continue;
+      areas_of_row_[row].push_back(static_cast<std::uint16_t>(area));
+    }
+  }
 }
 
 // Row by row through the middles of the cells: between two crossings of a polygon's outline the cells are inside it.

@@ -102,6 +102,7 @@ class HoleMap {
   void add_area(Ground ground, int hazard, Polygon polygon);
   void place_raster();
   void fill_raster();
+  void note_areas_of_rows();
   void mark_edges(std::size_t area);
   void mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge);
   Outline outline_of(std::size_t area, Edge edge, Point middle) const;
@@ -113,6 +114,7 @@ class HoleMap {
   Point pin_;
   std::vector<Area> areas_;  // in the order of Ground, so that the first that covers a point counts
   std::vector<Box> boxes_;
+  std::vector<std::vector<std::uint16_t>> areas_of_row_;  // of the raster: those that may cover a point of it, in order
   std::vector<bool> anticlockwise_;
   Point origin_;
   std::size_t columns_ = 0;

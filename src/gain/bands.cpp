@@ -324,6 +324,11 @@ BandsResult compute_bands(const Course& course, const BandsRequest& request) {
   if (request.changed_course) result.changed_hazards = request.changed_course->hazards;
   result.notes = notes_of();
   result.cautions = cautions_of();
+  double most = 0.0;
+  for (const BandOnTee& golfer : result.golfers) {
+    for (const BandHole& hole : golfer.holes) most = std::max(most, hole.strokes.before);
+  }
+  add_caution_of_many_strokes(most, result.cautions);
   return result;
 }
 

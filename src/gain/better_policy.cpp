@@ -1,7 +1,10 @@
 #include "gain/better_policy.hpp"
 
+#include <limits>
 #include <optional>
 #include <utility>
+
+#include "strategy/state_values.hpp"
 
 namespace yardworth {
 
@@ -17,10 +20,20 @@ std::optional<PolicyEvaluation> evaluate_if_finished(const HoleModel& model, con
   }
 }
 
-}  // namespace
+// The start and nothing else: what was looked for says nothing of any state.
+FoundPolicy start_alone(const HoleModel& search, PolicyStart start) {
+  FoundPolicy policy;
+  policy.kept.resize(static_cast<std::size_t>(search.state_count()));
+  policy.searched.exact.policy = policy.kept;
+  policy.searched.exact.value.assign(policy.kept.size(), std::numeric_limits<double>::quiet_NaN());
+  policy.searched.exact.at_tee = start.held_out.at_tee;
+  policy.searched.value = filled_values(search, policy.searched.exact.value);
+  policy.held_out = std::move(start.held_out);
+  return policy;
+}
 
-FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
-                          const PolicyIterationOptions& options) {
+FoundPolicy search_from(const HoleModel& search, const HoleModel& held_out_model, PolicyStart& start,
+                        const PolicyIterationOptions& options) {
   PolicyEvaluation warm_start = evaluate_policy(search, start.on_search);
   FoundPolicy policy;
   policy.searched = find_best_policy(search, start.on_search, warm_start, options);
@@ -43,6 +56,18 @@ FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_mod
     policy.kept = std::move(warm_start.policy);
   }
   return policy;
+}
+
+}  // namespace
+
+FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
+                          const PolicyIterationOptions& options) {
+  if (!start.enough) return search_from(search, held_out_model, start, options);
+  try {
+    return search_from(search, held_out_model, start, options);
+  } catch (const CannotFinish&) {
+    return start_alone(search, std::move(start));
+  }
 }
 
 }  // namespace yardworth

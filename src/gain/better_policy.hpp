@@ -10,6 +10,7 @@ namespace yardworth {
 struct PolicyStart {
   ActionOf on_search, on_held_out;
   PolicyEvaluation held_out;
+  bool enough = false;  // whether it is kept where the search meets a place that it cannot leave
 };
 
 // A policy and what it is worth where the search has not looked.

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "core/numerics.hpp"
 #include "core/parallel.hpp"
 #include "strategy/needed_carry.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -24,12 +25,18 @@ std::string finish_or_say_why(const HolesAsked& asked, const Discretisation& sea
   more_strikes.equal_weight_rows = false;
   DiscretisationOptions closer = more_strikes;
   closer.arc_yd = held_out_options(closer).arc_yd;
-  for (const DiscretisationOptions& options : {search.options(), more_strikes, closer}) {
-    try {
-      work(i, HoleModels(map, tee, asked.golfers, asked.baseline, search.with(options)));
-      return "";
-    } catch (const CannotFinish&) {
-      continue;
+  // A search looks at places where the habit never comes. Where it cannot be done on any grid, the best policy is the
+  // habit: what one policy finishes the other does too.
+  for (const bool start_is_enough : {false, true}) {
+    for (const DiscretisationOptions& options : {search.options(), more_strikes, closer}) {
+      try {
+        HoleModels models(map, tee, asked.golfers, asked.baseline, search.with(options));
+        models.start_is_enough = start_is_enough;
+        work(i, models);
+        return "";
+      } catch (const CannotFinish&) {
+        continue;
+      }
     }
   }
   const double carry = needed_carry_yd(map, tee);
@@ -50,7 +57,9 @@ void finish_holes(const HolesAsked& asked, const HoleWork& work) {
   for (const std::string& failure : failures) {
     if (!failure.empty()) all += (all.empty() ? "" : "; ") + failure;
   }
-  if (!all.empty()) throw CannotFinish("cannot be finished with these clubs: " + all);
+  if (all.empty()) return;
+  throw CannotFinish(fmt::format("cannot be finished with these clubs in {:.0f} strokes a hole: {}",
+                                 numerics::most_strokes_of_hole, all));
 }
 
 }  // namespace yardworth

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/numerics.hpp"
@@ -110,6 +111,12 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
   result.habit = gather(holes, &HoleGains::habit);
   result.best = gather(holes, &HoleGains::best);
   result.replanning_computed = result.best.has_value();
+  double most = 0.0;
+  for (const auto* gain : {&result.habit, &result.best}) {
+    if (!*gain) continue;
+    for (const HoleGain& hole : (*gain)->holes) most = std::max(most, hole.strokes.before);
+  }
+  add_caution_of_many_strokes(most, result.cautions);
   result.notes = notes_of(request, lengthen_all(player, request.change), course.units);
   return result;
 }

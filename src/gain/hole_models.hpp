@@ -17,6 +17,7 @@ struct HoleModels {
   Discretisation discretisation;  // of the search
   HoleModel search_before, search_after;
   HoleModel before, driver_longer, after;  // held out
+  bool start_is_enough = false;            // PolicyStart::enough: when no grid is left to search on
 };
 
 }  // namespace yardworth

@@ -28,8 +28,9 @@ SolvedHabit follow_habit(const HoleModels& models, PolicyEvaluation habit) {
 
 // The best policy before the change, from the habit.
 FoundPolicy policy_before(const HoleModels& models, PolicyEvaluation habit, const PolicyIterationOptions& options) {
-  return better_policy(models.search_before, models.before,
-                       {habit_of(models.search_before), habit_of(models.before), std::move(habit)}, options);
+  return better_policy(
+      models.search_before, models.before,
+      {habit_of(models.search_before), habit_of(models.before), std::move(habit), models.start_is_enough}, options);
 }
 
 // The policy before as it is followed, or with every shot as it was where that does better: who planned with shorter
@@ -53,7 +54,8 @@ FoundPolicy policy_after(const HoleModels& models, const FoundPolicy& before, Po
   const ActionOf follow = followed(models.after, models.before, before.held_out.policy);
   PolicyEvaluation start = followed_or_as_before(models, before.held_out, follow, std::move(kept));
   return better_policy(models.search_after, models.after,
-                       {followed(models.search_after, models.search_before, before.kept), follow, std::move(start)},
+                       {followed(models.search_after, models.search_before, before.kept), follow, std::move(start),
+                        models.start_is_enough},
                        options);
 }
 

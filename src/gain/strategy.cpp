@@ -355,6 +355,9 @@ StrategyResult put_together(const Course& course, const Player& player, const Ba
   say_what_was_asked(result, course, tee_of(course, player, request.tee), player, baseline);
   result.change = request.change;
   result.holes = std::move(holes);
+  double most = 0.0;
+  for (const HoleStrategy& hole : result.holes) most = std::max(most, hole.before.tee_shot.strokes);
+  add_caution_of_many_strokes(most, result.cautions);
   return result;
 }
 

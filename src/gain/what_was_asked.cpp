@@ -1,7 +1,10 @@
 #include "gain/what_was_asked.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
+#include "core/numerics.hpp"
 #include "yardworth/read.hpp"
 
 namespace yardworth {
@@ -24,6 +27,14 @@ std::vector<std::string> common_cautions() {
       "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
       "ask a medical professional about any pain.",
       "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
+}
+
+void add_caution_of_many_strokes(double strokes, std::vector<std::string>& cautions) {
+  if (strokes <= numerics::strokes_with_caution) return;
+  cautions.push_back(fmt::format(
+      "A hole here takes {:.0f} strokes. Beyond {:.0f} no golfer plays on: look at the carries and spreads of "
+      "the player, and at the hazards of the hole, before any number is used.",
+      strokes, numerics::strokes_with_caution));
 }
 
 }  // namespace yardworth

@@ -13,6 +13,9 @@ namespace yardworth {
 
 std::vector<std::string> common_cautions();
 
+// Adds a caution where the strokes of a hole, of the dearest that is told of, are more than a golfer plays.
+void add_caution_of_many_strokes(double strokes, std::vector<std::string>& cautions);
+
 // The tees that are played from where a request says them or not.
 std::size_t tee_of(const Course& course, const Player& player, std::optional<std::size_t> asked);
 

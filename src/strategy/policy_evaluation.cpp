@@ -12,6 +12,12 @@ namespace yardworth {
 
 namespace {
 
+// A hole that takes very many strokes is no more to be finished than one that takes all there are.
+void require_few_enough(const PolicyEvaluation& evaluation) {
+  if (evaluation.at_tee <= numerics::most_strokes_of_hole) return;
+  throw CannotFinish("the plan takes more strokes than a hole may");
+}
+
 [[noreturn]] void never_ends() {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
 }
@@ -203,6 +209,7 @@ PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
   };
   FollowedTo followed_to{numerics::evaluated_visits / model.sampling_density()};
   PolicyEvaluation first = evaluate(followed_to);
+  require_few_enough(first);
   if (first.baseline_bound <= numerics::most_on_baseline) return first;
   followed_to.replays = Replays::played_with_returns;
   PolicyEvaluation further;
@@ -210,6 +217,7 @@ PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
     followed_to.least_visits *= more < numerics::evaluations_with_fewer_visits ? numerics::fewer_visits_share : 0.0;
     further = evaluate(followed_to);
   }
+  require_few_enough(further);
   // The bound supposes the worst of every place. Where the first evaluation turns out to be near enough, it stays.
   const double off = std::abs(further.at_tee - first.at_tee) + further.baseline_bound;
   if (off > numerics::most_on_baseline) return further;

@@ -9,6 +9,7 @@
 #include "support/courses.hpp"
 #include "support/prepared_hole.hpp"
 #include "yardworth/gain.hpp"
+#include "yardworth/read.hpp"
 
 namespace yardworth {
 namespace {
@@ -44,6 +45,16 @@ Player golfer_who_carries(double carry_yd) {
     club.roll_yd *= factor;
   }
   return player;
+}
+
+// As the reader takes a player of one club.
+Player one_club_golfer(double carry_yd) {
+  const std::string carry = std::to_string(carry_yd);
+  const std::string text =
+      "format: yardworth/player/1\nlabel: one club\nhandicap_index: 30.4\ngender: men\nunits: yards\nclubs:\n"
+      "  - {club: driver, carry: " +
+      carry + ", roll: 2, carry_sd: 4, direction_sd: 5, poor_strike: 0.1}\n";
+  return *read_player(text, "one club").value;
 }
 
 }  // namespace
@@ -90,6 +101,42 @@ TEST_CASE("an island green that cannot be reached ends in a statement that names
       REQUIRE(std::regex_search(said, found, std::regex("hole 7 needs a carry of ([0-9]+)")));
       CHECK(std::abs(std::stod(found[1]) - 190.0) <= 3.0);
     }
+  }
+}
+
+// Strips of water with next to no land between them, where nearly every stroke of a short hitter costs a penalty: with
+// this much land the hole takes some 300 strokes on the held-out grid, and on the search grid no policy ends.
+TEST_CASE(
+    "one verdict for both plans on a hole that can hardly be finished, and a caution where it takes many strokes") {
+  const auto strips = [](double length_yd, double apart_yd, double water_yd) {
+    Hole hole = test::open_hole(3, length_yd);
+    for (int i = 0; i < 140; ++i) {
+      const double from = 60.0 + apart_yd * i;
+      hole.hazards.push_back(test::across(HazardKind::penalty_area, from, from + water_yd));
+    }
+    return test::course_of({hole});
+  };
+  const Player player = one_club_golfer(40.0);
+  const Baseline baseline(derived_table(Band::from_21, Gender::men));
+  const auto outcome = [&](const Course& course, PolicyChoice policy) {
+    GainRequest request;
+    request.policy = policy;
+    request.change = {10.0, 0.0};
+    return compute_gain(course, player, baseline, request);
+  };
+  const Course hardly = strips(960.0, 6.4, 6.3);
+  const GainResult habit = outcome(hardly, PolicyChoice::habit);
+  const GainResult best = outcome(hardly, PolicyChoice::best);
+  CHECK(habit.habit->round.before > numerics::strokes_with_caution);
+  CHECK(best.best->round.before <= habit.habit->round.before + 1e-9);
+  CHECK(habit.cautions.back().find("A hole here takes") != std::string::npos);
+  CHECK(best.cautions.back().find("A hole here takes") != std::string::npos);
+
+  const Course not_at_all = strips(480.0, 2.85, 2.84);
+  for (const PolicyChoice policy : {PolicyChoice::habit, PolicyChoice::best}) {
+    CHECK_THROWS_WITH_AS(outcome(not_at_all, policy),
+                         doctest::Contains("cannot be finished with these clubs in 1000 strokes a hole: hole 3"),
+                         CannotFinish);
   }
 }
 
