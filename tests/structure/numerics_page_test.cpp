@@ -42,12 +42,12 @@ TEST_CASE("the table of settings in docs/performance.md has the names and defaul
   const Settings in_code = registered();
   const Settings told = on_the_page();
   CHECK(in_code.size() > 100);
-  for (const auto& [name, value] : in_code) {
-    CAPTURE(name);
-    REQUIRE(told.count(name) == 1);
-    CHECK(told.at(name) == value);
+  for (const auto& setting : in_code) {
+    CAPTURE(setting.first);
+    REQUIRE(told.count(setting.first) == 1);
+    CHECK(told.at(setting.first) == setting.second);
   }
-  for (const auto& [name, value] : told) CHECK_MESSAGE(in_code.count(name) == 1, name);
+  for (const auto& setting : told) CHECK_MESSAGE(in_code.count(setting.first) == 1, setting.first);
 }
 
 }  // namespace yardworth
