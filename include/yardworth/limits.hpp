@@ -30,7 +30,10 @@ inline constexpr int lowest_par = 3;
 inline constexpr int highest_par = 6;
 inline constexpr Limits hole_length{40.0, 1000.0};
 inline constexpr Limits along_hole{-200.0, 1300.0};  // from the longest tee
-inline constexpr Limits half_width{0.0, 100.0};      // of a fairway
+// Lengths of holes of par 3, 4, 5 and 6 for men and women together: Rules of Handicapping, appendix F (from memory). A
+// hole that is a tenth beyond is read with advice.
+inline constexpr Limits usual_length[] = {{40.0, 260.0}, {200.0, 490.0}, {370.0, 710.0}, {570.0, 1000.0}};
+inline constexpr Limits half_width{0.0, 100.0};  // of a fairway
 inline constexpr Limits green_extent{5.0, 100.0};
 inline constexpr Limits from_line{0.0, 400.0};  // near and far edge of a hazard
 inline constexpr Limits beside_line{-400.0, 400.0};
@@ -47,6 +50,9 @@ inline constexpr double least_area = 0.1;         // of a polygon, square yards
 inline constexpr std::size_t most_clubs = 30;
 inline constexpr Limits handicap_index{-10.0, 54.0};  // 54 is the highest, Rules of Handicapping (from memory)
 inline constexpr Limits carry{5.0, 420.0};
+// A driver that carries so many times what is typical of the Handicap Index is read with advice (common practice, no
+// source).
+inline constexpr Limits carry_of_typical{0.6, 1.5};
 inline constexpr Limits roll{0.0, 150.0};
 inline constexpr Limits carry_sd{0.1, 100.0};
 inline constexpr double largest_carry_sd_share = 0.5;  // of the carry

@@ -33,11 +33,17 @@ constexpr LengthKey length_keys[] = {
     {"far", &HazardChange::far_yd, limits::from_line},
 };
 
+// Blanks around a word mean nothing.
+std::string trimmed(const std::string& text) {
+  const std::size_t first = text.find_first_not_of(' ');
+  return first == std::string::npos ? "" : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
 // Takes what stands before the first colon off the front; nothing where there is none.
 std::optional<std::string> take_part(std::string& text) {
   const std::size_t colon = text.find(':');
   if (colon == std::string::npos) return std::nullopt;
-  std::string part = text.substr(0, colon);
+  std::string part = trimmed(text.substr(0, colon));
   text.erase(0, colon + 1);
   return part;
 }
@@ -49,12 +55,14 @@ std::optional<std::vector<KeyValue>> key_values(const std::string& text, const c
   for (std::size_t begin = 0; begin <= text.size();) {
     const std::size_t end = std::min(text.find(',', begin), text.size());
     const std::string part = text.substr(begin, end - begin);
-    const std::size_t equals = part.find('=');
-    if (equals == std::string::npos || equals == 0 || equals + 1 == part.size()) {
+    const std::size_t equals = std::min(part.find('='), part.size());
+    const std::string key = trimmed(part.substr(0, equals));
+    const std::string value = trimmed(part.substr(std::min(equals + 1, part.size())));
+    if (key.empty() || value.empty()) {
       tell("", quoted(part), form);
       return std::nullopt;
     }
-    all.emplace_back(part.substr(0, equals), part.substr(equals + 1));
+    all.emplace_back(key, value);
     begin = end + 1;
   }
   return all;

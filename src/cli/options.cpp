@@ -12,7 +12,10 @@ namespace {
 double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind) {
   const ParsedNumber number = parse_number(text);
   if (number.fault != NumberFault::none || number.value < limits.low || number.value > limits.high) {
-    throw misfit(option, text, fmt::format("{} from {} to {}", kind, limits.low, limits.high));
+    const auto point = with_decimal_point(text);
+    throw misfit(option, text,
+                 point ? fmt::format("{}, with a point in the place of the comma", *point)
+                       : fmt::format("{} from {} to {}", kind, limits.low, limits.high));
   }
   return number.value;
 }

@@ -30,6 +30,14 @@ ParsedNumber parse_number(std::string_view text) {
   return finite ? ParsedNumber{value, NumberFault::none} : ParsedNumber{0.0, NumberFault::not_finite};
 }
 
+std::optional<std::string> with_decimal_point(std::string_view text) {
+  std::string point(text);
+  const std::size_t comma = point.find(',');
+  if (comma == std::string::npos) return std::nullopt;
+  point[comma] = '.';
+  return parse_number(point).fault == NumberFault::none ? std::optional(point) : std::nullopt;
+}
+
 std::optional<int> parse_whole_number(std::string_view text) {
   int number = 0;
   const auto [stop, error] = std::from_chars(text.data(), text.data() + text.size(), number);

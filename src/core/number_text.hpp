@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace yardworth {
@@ -16,6 +17,9 @@ struct ParsedNumber {
 // not finite ("nan", "-inf", ".inf") and numbers beyond a double are not finite; everything else, spaces and
 // hexadecimal numbers among it, is not a number.
 ParsedNumber parse_number(std::string_view text);
+
+// What a number that is written with a decimal comma ("12,5") should be ("12.5"); nothing for anything else.
+std::optional<std::string> with_decimal_point(std::string_view text);
 
 // A whole number written with digits, and perhaps a minus, only; nothing for anything else.
 std::optional<int> parse_whole_number(std::string_view text);

@@ -138,8 +138,8 @@ inline constexpr double row_never_leaves = 1e-12;
 // States that fewer balls come to are worth the baseline: one ball in 200 comes to any of them, and with a tenth of a
 // stroke of error in each that changes nothing that is shown.
 inline constexpr double evaluated_visits = 5e-5;
-// That is so where strokes resting on the baseline, by a bound on them, are no more than the first. Else evaluation goes
-// on to states with the share of the visits, so often, and at last to all of them.
+// That is so where strokes resting on the baseline, by a bound on them, are no more than the first. Else evaluation
+// goes on to states with the share of the visits, so often, and at last to all of them.
 inline constexpr double most_on_baseline = 0.01;
 inline constexpr double fewer_visits_share = 0.01;
 inline constexpr int evaluations_with_fewer_visits = 3;

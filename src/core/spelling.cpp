@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cctype>
+#include <string_view>
+#include <utility>
 
 namespace yardworth {
 namespace {
@@ -26,6 +28,57 @@ std::size_t edit_distance(const std::string& a, const std::string& b) {
   return cost[a.size()][b.size()];
 }
 
+// What golfers write for a word of ours (common practice, no source).
+constexpr std::pair<std::string_view, std::string_view> other_words[] = {
+    {"water", "penalty_area"},
+    {"water hazard", "penalty_area"},
+    {"pond", "penalty_area"},
+    {"lake", "penalty_area"},
+    {"creek", "penalty_area"},
+    {"ditch", "penalty_area"},
+    {"sand", "bunker"},
+    {"trap", "bunker"},
+    {"ob", "out_of_bounds"},
+    {"oob", "out_of_bounds"},
+    {"tree", "trees"},
+    {"wood", "trees"},
+    {"woods", "trees"},
+    {"r", "right"},
+    {"l", "left"},
+    {"rh", "right"},
+    {"lh", "left"},
+    {"man", "men"},
+    {"male", "men"},
+    {"m", "men"},
+    {"woman", "women"},
+    {"female", "women"},
+    {"f", "women"},
+    {"w", "women"},
+    {"ladies", "women"},
+    {"m.", "men"},
+    {"meters", "metres"},
+    {"meter", "metres"},
+    {"metre", "metres"},
+    {"yds", "yards"},
+    {"yard", "yards"},
+    {"yd", "yards"},
+    {"hard", "firm"},
+    {"wet", "soft"},
+    {"hcp", "handicap_index"},
+    {"handicap", "handicap_index"},
+};
+
+// The word of ours that another one stands for, where it is among the candidates.
+std::optional<std::string> word_for(const std::string& word, const std::vector<std::string>& candidates) {
+  const std::string small = small_letters(word);
+  for (const auto& [other, ours] : other_words) {
+    if (small == other && std::find(candidates.begin(), candidates.end(), ours) != candidates.end()) {
+      return std::string(ours);
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::string small_letters(std::string text) {
@@ -35,6 +88,7 @@ std::string small_letters(std::string text) {
 }
 
 std::optional<std::string> nearest_word(const std::string& word, const std::vector<std::string>& candidates) {
+  if (auto ours = word_for(word, candidates)) return ours;
   constexpr std::size_t longest_word = 40;
   if (word.size() > longest_word) return std::nullopt;
   std::optional<std::string> best;
@@ -51,6 +105,7 @@ std::optional<std::string> nearest_word(const std::string& word, const std::vect
 
 std::string one_of(const std::string& word, const std::vector<std::string>& words) {
   const std::string all = fmt::format("one of {}", fmt::join(words, ", "));
+  if (const auto ours = word_for(word, words)) return fmt::format("{}; the words are {}", *ours, fmt::join(words, ", "));
   const auto meant = nearest_word(word, words);
   return meant ? fmt::format("{}; the nearest is {}", all, *meant) : all;
 }

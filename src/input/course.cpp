@@ -1,9 +1,12 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
+#include "core/number_text.hpp"
 #include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
 #include "input/formats.hpp"
@@ -181,6 +184,18 @@ Hazard hazard_from(const Value& value, const Setting& setting, const HoleReading
   return hazard;
 }
 
+// A hole whose length is not that of its par has most likely changed places with another one.
+void check_par(const Value& value, const HoleReading& reading, Units units, Findings& findings) {
+  const int par = reading.hole.par;
+  if (!reading.longest_yd || par < limits::lowest_par || par > limits::highest_par) return;
+  const Limits& usual = limits::usual_length[par - limits::lowest_par];
+  constexpr double slack = 0.1;
+  const double length_yd = *reading.longest_yd;
+  if (length_yd >= usual.low * (1.0 - slack) && length_yd <= usual.high * (1.0 + slack)) return;
+  findings.advice(value, fmt::format("a par {} of {}", par, spoken(length_yd, units)),
+                  fmt::format("a par {} {}, or a reason", par, bounds(in_units(usual, units))));
+}
+
 HoleReading hole_from(const Value& value, const Setting& setting, Findings& findings) {
   Fields fields(value, {"number", "par", "stroke_index", "length", "dogleg", "fairway", "green", "hazards"}, findings);
   HoleReading reading;
@@ -191,6 +206,7 @@ HoleReading hole_from(const Value& value, const Setting& setting, Findings& find
   if (lengths) read_lengths(*lengths, setting, reading, findings);
   const int usual_par = default_par(reading.longest_yd.value_or(400.0));
   hole.par = fields.whole("par", limits::lowest_par, limits::highest_par, Need::required).value_or(usual_par);
+  if (lengths && fields.has("par")) check_par(*lengths, reading, setting.units, findings);
   hole.stroke_index = fields.whole("stroke_index", 1, limits::most_holes);
   reading.stroke_index = fields.get("stroke_index", Need::optional);
   read_doglegs(fields, setting, reading, findings);
@@ -225,6 +241,23 @@ std::vector<std::optional<double>> totals(const std::vector<HoleReading>& readin
   return sums;
 }
 
+// ", without hole 7": which numbers up to the last are not there, where they are few.
+std::string missing_from(const std::vector<Value>& holes) {
+  std::set<int> there;
+  for (const Value& hole : holes) {
+    for (const Entry& entry : hole.node->entries) {
+      if (entry.key == "number") there.insert(parse_whole_number(entry.value.text).value_or(0));
+    }
+  }
+  std::vector<int> missing;
+  const int last = there.empty() ? 0 : std::min(*there.rbegin(), limits::most_holes);
+  for (int number = 1; number <= last; ++number) {
+    if (there.count(number) == 0) missing.push_back(number);
+  }
+  if (missing.empty() || missing.size() > 3) return "";
+  return fmt::format(", without hole {}", fmt::join(missing, ", "));
+}
+
 int holes_meant(const std::vector<Value>& holes) { return holes.size() <= 9 ? 9 : limits::most_holes; }
 
 }  // namespace
@@ -239,7 +272,8 @@ Course course_from(const Value& root, Findings& findings) {
   setting.numbers_to = holes_meant(holes);
   const bool wrong_count = !holes.empty() && holes.size() != 9 && holes.size() != 18;
   if (wrong_count) {
-    findings.fault(*fields.get("holes", Need::required), fmt::format("{} holes", holes.size()), "9 or 18 holes");
+    findings.fault(*fields.get("holes", Need::required), fmt::format("{} holes{}", holes.size(), missing_from(holes)),
+                   "9 or 18 holes");
   }
 
   const auto tees = fields.list("tees", 1, limits::most_tees, "tees", Need::required);

@@ -80,6 +80,13 @@ class Places {
     return {lines + 1, characters(last_feed == std::string_view::npos ? 0 : last_feed + 1, text_.size()) + 1};
   }
 
+  // Of a text in quotation marks that begins here.
+  bool closes_on_line(const YAML::Mark& mark) const {
+    if (mark.pos < 0 || static_cast<std::size_t>(mark.pos) >= text_.size()) return true;
+    const std::string_view line = text_.substr(static_cast<std::size_t>(mark.pos));
+    return line.find(line.front(), 1) < line.find('\n');
+  }
+
  private:
   // Those of a line that begins at start, before at. Marks come in the order of the text, so each is counted from the
   // one before: a long line costs no more than many short ones.
@@ -121,6 +128,9 @@ class TreeBuilder : public YAML::EventHandler {
     Node node = start(mark, Node::Kind::scalar, tag, anchor);
     node.text = value;
     node.quoted = tag == "!";
+    if (node.quoted && !places_.closes_on_line(mark)) {
+      stop(mark, "a quotation mark that is not closed on its line", "the same mark at the end of the text");
+    }
     add(std::move(node));
   }
   void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -216,6 +226,29 @@ class TextBuffer : public std::streambuf {
   }
 };
 
+// What the YAML reader says of text that it cannot read, in plain words where beginners meet it.
+Diagnostic unreadable(const YAML::Exception& error, const std::string& file, Places& places) {
+  struct Plain {
+    std::string_view said, found, expected;
+  };
+  constexpr Plain plain[] = {
+      {"illegal tab", "a tab at the beginning of the line", "blanks in its place: YAML indents by blanks alone"},
+      {"end of map flow not found", "a { that is not closed", "} at the end of the list of keys"},
+      {"end of sequence flow not found", "a [ that is not closed", "] at the end of the list"},
+      {"end of map not found", "a line that is indented differently from those above it",
+       "the keys of one map in one column"},
+      {"end of sequence not found", "a line that is indented differently from those above it",
+       "the dashes of one list in one column"},
+      {"illegal map value", "a second colon, or a key in the wrong column",
+       "one key with its value in a line, or the value in quotation marks"},
+  };
+  for (const Plain& one : plain) {
+    if (error.msg.find(one.said) == std::string::npos) continue;
+    return fault_at(file, places.of(error.mark), std::string(one.found), std::string(one.expected));
+  }
+  return fault_at(file, places.of(error.mark), "text that YAML cannot read: " + error.msg, "a YAML document");
+}
+
 // Why the reading ended: the text did, or a limit was passed.
 enum class Ended { text, limit };
 
@@ -227,8 +260,7 @@ Ended read_events(std::string_view text, const std::string& file, TreeBuilder& b
     while (parser.HandleNextDocument(builder)) continue;
   } catch (const YAML::Exception& error) {
     builder.root.reset();
-    builder.findings.push_back(
-        fault_at(file, places.of(error.mark), "text that YAML cannot read: " + error.msg, "a YAML document"));
+    builder.findings.push_back(unreadable(error, file, places));
   } catch (const Stop&) {
     builder.root.reset();
     return Ended::limit;

@@ -31,7 +31,9 @@ std::optional<double> number_within(const Value& value, const Limits& limits, st
   const ParsedNumber parsed = number_of(node);
   const std::string expected = fmt::format("{} {}", kind, bounds(limits));
   if (parsed.fault == NumberFault::not_a_number) {
-    findings.fault(value, described(node), expected);
+    const auto point = node.kind == Node::Kind::scalar ? with_decimal_point(node.text) : std::nullopt;
+    findings.fault(value, described(node),
+                   point ? fmt::format("{}, with a point in the place of the comma", *point) : expected);
   } else if (parsed.fault == NumberFault::not_finite) {
     findings.fault(value, shortened(node.text) + ", which is not a finite number", expected);
   } else if (parsed.value < limits.low || parsed.value > limits.high) {
@@ -40,6 +42,12 @@ std::optional<double> number_within(const Value& value, const Limits& limits, st
     return parsed.value;
   }
   return std::nullopt;
+}
+
+// Whether a key without a value is what stands behind the comma of the number before it.
+bool splits_number(const Entry& number, const Entry& decimals) {
+  return number_of(number.value).fault == NumberFault::none && decimals.value.kind == Node::Kind::nothing &&
+         !decimals.key.empty() && decimals.key.find_first_not_of("0123456789") == std::string::npos;
 }
 
 std::string child_path(const std::string& path, const std::string& key) {
@@ -173,15 +181,26 @@ Fields::Fields(const Value& value, std::vector<std::string> known, Findings& fin
     return;
   }
   std::set<std::string> seen;
+  const Entry* before = nullptr;
   for (const Entry& item : node.entries) {
     const bool is_known = std::find(known_.begin(), known_.end(), item.key) != known_.end();
-    if (!is_known) {
+    const Entry* number = std::exchange(before, &item);
+    if (!is_known && number != nullptr && splits_number(*number, item)) {
+      report_decimal_comma(*number, item);
+    } else if (!is_known) {
       report_unknown(item);
     } else if (!seen.insert(item.key).second) {
       findings_.fault(item.place, path_of(item.key), fmt::format("the key {} again", quoted(item.key)),
                       "each key once");
     }
   }
+}
+
+// In {carry: 21,4} the comma begins a key "4" without a value.
+void Fields::report_decimal_comma(const Entry& number, const Entry& decimals) {
+  findings_.fault(number.value.place, path_of(number.key),
+                  quoted(fmt::format("{},{}", number.value.text, decimals.key)),
+                  fmt::format("{}.{}, with a point in the place of the comma", number.value.text, decimals.key));
 }
 
 std::string Fields::path_of(const std::string& key) const { return child_path(value_.path, key); }

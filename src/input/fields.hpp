@@ -86,6 +86,7 @@ class Fields {
   static std::string one_of(const std::vector<std::string>& words);
   const Entry* entry(const std::string& key) const;
   void report_unknown(const Entry& entry);
+  void report_decimal_comma(const Entry& number, const Entry& decimals);
 
   Value value_;
   std::vector<std::string> known_;

@@ -69,6 +69,18 @@ void check_gaps(const std::vector<ClubReading>& clubs, Units units, Findings& fi
   }
 }
 
+// A slip of the pen, or metres that are called yards, rather than such a golfer.
+void check_driver(const std::vector<ClubReading>& clubs, const Player& player, Findings& findings) {
+  for (const ClubReading& club : clubs) {
+    if (!club.complete || parse_club_name(club.entry.name).kind != ClubKind::driver) continue;
+    const double typical_yd = player.skill.driver_carry_yd;
+    const double share = club.entry.carry_yd / typical_yd;
+    if (share >= limits::carry_of_typical.low && share <= limits::carry_of_typical.high) continue;
+    findings.advice(club.value, fmt::format("a driver that carries {}", spoken(club.entry.carry_yd, player.units)),
+                    fmt::format("about the {} of such golfers, or a reason", spoken(typical_yd, player.units)));
+  }
+}
+
 std::optional<double> handicap_from(Fields& fields, Findings& findings) {
   const auto value = fields.get("handicap_index", Need::optional);
   if (!value) return std::nullopt;
@@ -111,6 +123,7 @@ Player player_from(const Value& root, Findings& findings) {
   for (const Value& value : values) clubs.push_back(club_from(value, player.units, findings));
   check_club_names(names_of(clubs), at_values(values, findings));
   check_gaps(clubs, player.units, findings);
+  check_driver(clubs, player, findings);
   if (clubs.size() > allowed_clubs) {
     findings.advice(*fields.get("clubs", Need::required), fmt::format("{} clubs", clubs.size()),
                     fmt::format("at most {} beside the putter in a round", allowed_clubs));

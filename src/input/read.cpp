@@ -56,6 +56,12 @@ std::optional<std::string> without_format(const Node& root, const std::vector<st
 std::optional<std::string> read_format(const Node& root, const std::vector<std::string>& allowed, Findings& findings) {
   if (root.kind == Node::Kind::refused) return std::nullopt;
   if (root.kind != Node::Kind::map) {
+    const bool table = root.kind == Node::Kind::scalar && root.text.find_first_of(",;\t") != std::string::npos;
+    if (table) {
+      findings.fault(root.place, "", "a table (CSV)",
+                     "YAML that begins with format:; docs/formats.md has a file to copy");
+      return std::nullopt;
+    }
     findings.fault(root.place, "", described(root), "a map that begins with format:");
     return std::nullopt;
   }
@@ -129,7 +135,7 @@ Reading<std::string> read_text(const std::string& path) {
   namespace fs = std::filesystem;
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
-  if (status.type() == fs::file_type::not_found) return input::refused(path, "no such file", "a file to read");
+  if (status.type() == fs::file_type::not_found) return input::refused(path, "no such file", "");
   if (status.type() == fs::file_type::directory) return input::refused(path, "a directory", "a file to read");
   std::ifstream stream(path, std::ios::binary);
   if (error || !stream) {

@@ -60,7 +60,7 @@ const std::vector<Slip> slips = {
     {"no clubs", "clubs:\n", "klubs:\n",
      "6:1: fault: klubs: found unknown key \"klubs\", expected \"clubs\", the nearest known key"},
     {"gender", "gender: men", "gender: man",
-     "4:9: fault: gender: found \"man\", expected one of men, women; the nearest is men"},
+     "4:9: fault: gender: found \"man\", expected men; the words are men, women"},
 };
 
 Player read_whole(const std::string& text) {
