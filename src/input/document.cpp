@@ -232,6 +232,7 @@ Diagnostic unreadable(const YAML::Exception& error, const std::string& file, Pla
     std::string_view said, found, expected;
   };
   constexpr Plain plain[] = {
+      {"illegal EOF in scalar", "a quotation mark that is never closed", "the same mark at the end of the text"},
       {"illegal tab", "a tab at the beginning of the line", "blanks in its place: YAML indents by blanks alone"},
       {"end of map flow not found", "a { that is not closed", "} at the end of the list of keys"},
       {"end of sequence flow not found", "a [ that is not closed", "] at the end of the list"},

@@ -80,10 +80,10 @@ TEST_CASE("slips in a baseline") {
       std::vector<std::string>{
           "1:1: fault: band: found nothing: the required key is missing, expected one of tour, scratch, below 6, 6-12, "
           "13-20, 21 and over, bogey"});
-  CHECK(findings_in(changed(small, "bunker:", "trap:")) ==
+  CHECK(findings_in(changed(small, "bunker:", "lake:")) ==
         std::vector<std::string>{
             "1:1: fault: bunker: found nothing: the required key is missing, expected a list of [distance, strokes]",
-            "9:1: fault: trap: found unknown key \"trap\", expected one of format, name, source, band, gender, tee, "
+            "9:1: fault: lake: found unknown key \"lake\", expected one of format, name, source, band, gender, tee, "
             "fairway, rough, bunker, recovery, green"});
   CHECK(findings_in(changed(small, "[[3, 1.1], [30, 2.0]]", "[[3, 1.1]]")) ==
         std::vector<std::string>{"11:8: fault: green: found a list of 1, expected from 2 to 2000 [distance, strokes]"});

@@ -114,9 +114,9 @@ TEST_CASE("what is not text") {
 }
 
 TEST_CASE("text that YAML cannot read") {
-  CHECK(findings_in("format: yardworth/course/1\nholes: [{number: 1, par") ==
-        std::vector<std::string>{
-            "2:24: fault: found a { that is not closed, expected } at the end of the list of keys"});
+  CHECK(
+      findings_in("format: yardworth/course/1\nholes: [{number: 1, par") ==
+      std::vector<std::string>{"2:24: fault: found a { that is not closed, expected } at the end of the list of keys"});
   CHECK(first_of("format: yardworth/course/1\n\tname: x\n").find("fault: found a tab") != std::string::npos);
   CHECK(first_of("name: \"no end").find("quotation mark") != std::string::npos);
   CHECK(first_of("a: @x").find("fault: found text that YAML cannot read") != std::string::npos);
