@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "yardworth/course.hpp"
+#include "yardworth/diagnostics.hpp"
 #include "yardworth/gain.hpp"
 #include "yardworth/player.hpp"
 
@@ -61,8 +62,8 @@ struct BandOnTee {
   Band band = Band::scratch;
   Gender gender = Gender::men;
   std::size_t tee = 0;  // index into BandsResult::tees
-  // Why this golfer cannot finish the course from this tee; everything below is then without meaning. Mostly empty.
-  std::string cannot_finish;
+  // The holes that this golfer cannot finish from this tee; where there are any, everything below is without meaning.
+  std::vector<UnfinishedHole> cannot_finish;
   FourValues round;
   RoundPlay before, after;
   // The change of Handicap Index that the strokes saved lead to, negative for better; nothing where the tee is not
@@ -105,8 +106,8 @@ struct BandsResult {
   std::vector<BandOnTee> golfers;  // by gender, band, tee, as asked
   std::vector<SuitingTee> suiting;
   std::vector<ChangedHazard> changed_hazards;
-  std::vector<std::string> notes;  // what the numbers rest on, each a sentence
-  std::vector<std::string> cautions;
+  std::vector<Note> notes;  // what the numbers rest on
+  std::vector<Caution> cautions;
 };
 
 // Throws InvalidRequest when course or request have faults, and CannotFinish when none of the golfers can finish the

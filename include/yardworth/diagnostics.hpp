@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "yardworth/units.hpp"
+
 namespace yardworth {
 
 // A fault makes a file unusable; advice is worth saying and changes nothing.
@@ -56,10 +58,25 @@ class InvalidRequest : public std::invalid_argument {
   std::vector<Diagnostic> findings_;
 };
 
-// A hole that cannot be finished with these clubs; what() is a sentence for the golfer.
+// A hole that cannot be finished with a golfer's clubs.
+struct UnfinishedHole {
+  int number = 0;
+  // The least carry that the hole takes. 0: no carry is wanting, but from some place the shots of the policy do not get
+  // the ball to the hole.
+  double needed_carry_yd = 0.0;
+};
+
+// Holes that cannot be finished with these clubs; what() is a sentence for the golfer, in the units of the course.
 class CannotFinish : public std::runtime_error {
  public:
-  using std::runtime_error::runtime_error;
+  CannotFinish(std::vector<UnfinishedHole> holes, Units units);
+  // Of whoever works on one hole and does not know which.
+  explicit CannotFinish(const std::string& sentence) : std::runtime_error(sentence) {}
+
+  const std::vector<UnfinishedHole>& holes() const { return holes_; }
+
+ private:
+  std::vector<UnfinishedHole> holes_;
 };
 
 }  // namespace yardworth

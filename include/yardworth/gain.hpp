@@ -90,6 +90,34 @@ struct GainRequest {
   std::vector<int> holes = {};  // their numbers, and the round is made of these; empty: all
 };
 
+// A fact that numbers rest on. Reports have the sentence.
+struct Note {
+  enum class Kind {
+    own_shots_then_baseline,       // the player's shots until radius_yd from the hole, the baseline from there
+    tee_shot_then_baseline,        // one tee shot, the baseline from there
+    typical_spreads,               // what the player's file does not give is typical of the Handicap Index
+    no_driver_to_change,           // the change of the driver moves no club
+    no_irons_to_change,            // the change of the irons moves no club
+    golfers_invented,              // the golfer of a band stands for nobody
+    band_shots_then_baseline,      // as own_shots_then_baseline, with the baseline of the band
+    slope_only_for_whom_it_rates,  // a tee's slope says nothing of those it is not rated for
+  };
+  Kind kind = Kind::own_shots_then_baseline;
+  double radius_yd = 0.0;  // only where the kind speaks of it
+};
+
+// What a reader is to bear in mind, and whose decision it is.
+struct Caution {
+  enum class Kind {
+    swing_changes_load_the_body,     // a coach, a medical professional
+    ratings_are_the_associations,    // course ratings and handicaps
+    index_change_supposes_the_mean,  // the change of Handicap Index: the authorised golf association
+    many_strokes,                    // the dearest hole takes more strokes than a golfer plays
+  };
+  Kind kind = Kind::swing_changes_load_the_body;
+  double strokes = 0.0;  // only where the kind speaks of them
+};
+
 struct GainResult {
   std::string course;
   std::string tee;
@@ -105,8 +133,8 @@ struct GainResult {
   bool replanning_computed = false;           // otherwise from_replanning is 0 because nobody looked
   std::string baseline_name;
   std::string baseline_source;
-  std::vector<std::string> notes;  // what the numbers rest on, each a sentence
-  std::vector<std::string> cautions;
+  std::vector<Note> notes;  // what the numbers rest on
+  std::vector<Caution> cautions;
 
   const PolicyGain& answer() const { return best ? *best : *habit; }
 };

@@ -84,7 +84,7 @@ struct StrategyResult {
   std::vector<HoleStrategy> holes;
   std::string baseline_name;
   std::string baseline_source;
-  std::vector<std::string> cautions;
+  std::vector<Caution> cautions;
 };
 
 // Throws InvalidRequest when course, player or request have faults, and CannotFinish when a hole cannot be finished

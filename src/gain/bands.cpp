@@ -1,7 +1,5 @@
 #include "yardworth/bands.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -34,14 +32,14 @@ Golfer golfer_of(Band band, Gender gender) {
   return {band, gender, standard_player(band, gender), Baseline(derived_table(band, gender))};
 }
 
-// One round to be reckoned, and its gain once it is; failure says why it cannot be finished.
+// One round to be reckoned, and its gain once it is, or the holes that cannot be finished.
 struct Round {
   const Golfer* golfer = nullptr;
   const Course* course = nullptr;
   std::size_t tee = 0;
   DistanceChange change;
   std::optional<GainResult> gain;
-  std::string failure;
+  std::vector<UnfinishedHole> unfinished;
 };
 
 void reckon(Round& round, PolicyChoice policy) {
@@ -54,7 +52,7 @@ void reckon(Round& round, PolicyChoice policy) {
   try {
     round.gain = compute_gain(*round.course, round.golfer->player, round.golfer->baseline, request);
   } catch (const CannotFinish& error) {
-    round.failure = error.what();
+    round.unfinished = error.holes();
   }
 }
 
@@ -124,8 +122,8 @@ BandOnTee band_on_tee(const Round& round, const Round* with_change, const BagPla
   BandOnTee on_tee;
   on_tee.band = round.golfer->band;
   on_tee.gender = round.golfer->gender;
-  on_tee.cannot_finish = round.failure;
-  if (with_change != nullptr && on_tee.cannot_finish.empty()) on_tee.cannot_finish = with_change->failure;
+  on_tee.cannot_finish = round.unfinished;
+  if (with_change != nullptr && on_tee.cannot_finish.empty()) on_tee.cannot_finish = with_change->unfinished;
   if (!on_tee.cannot_finish.empty()) return on_tee;
   const PolicyGain& gain = round.gain->answer();
   const Player& player = round.golfer->player;
@@ -193,21 +191,15 @@ SuitingTee suiting_tee(const Golfer& golfer, const std::vector<TeeOfBands>& tees
   return suits;
 }
 
-std::vector<std::string> notes_of() {
-  return {
-      "The golfer of a band is invented from its measured facts: a standard bag, spreads and poor strikes of its "
-      "Handicap Index. No golfer of the club is any of them.",
-      fmt::format("Own shots are played until the ball lies within {:.0f} yards of the hole; from there the band's "
-                  "baseline counts.",
-                  short_game_radius_yd),
-      "Women's bands are shown on every tee; a tee's slope is used only for those it is rated for."};
+std::vector<Note> notes_of() {
+  return {{Note::Kind::golfers_invented},
+          {Note::Kind::band_shots_then_baseline, short_game_radius_yd},
+          {Note::Kind::slope_only_for_whom_it_rates}};
 }
 
-std::vector<std::string> cautions_of() {
-  std::vector<std::string> cautions = common_cautions();
-  cautions.push_back(
-      "The change of Handicap Index supposes that every score falls by the mean and that all are played here; what an "
-      "index is, the authorised golf association decides.");
+std::vector<Caution> cautions_of() {
+  std::vector<Caution> cautions = common_cautions();
+  cautions.push_back({Caution::Kind::index_change_supposes_the_mean});
   return cautions;
 }
 
@@ -293,7 +285,7 @@ void put_golfers(const Work& work, BandsResult& result) {
   }
   const bool none_finishes = std::all_of(result.golfers.begin(), result.golfers.end(),
                                          [](const BandOnTee& golfer) { return !golfer.cannot_finish.empty(); });
-  if (none_finishes) throw CannotFinish(result.golfers.front().cannot_finish);
+  if (none_finishes) throw CannotFinish(result.golfers.front().cannot_finish, result.units);
 }
 
 }  // namespace

@@ -1,10 +1,7 @@
 #include "gain/finish_holes.hpp"
 
-#include <fmt/format.h>
+#include <optional>
 
-#include <string>
-
-#include "core/numerics.hpp"
 #include "core/parallel.hpp"
 #include "strategy/needed_carry.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -13,9 +10,9 @@ namespace yardworth {
 
 namespace {
 
-// Empty, or why the hole cannot be finished.
-std::string finish_or_say_why(const HolesAsked& asked, const Discretisation& search, std::size_t i,
-                              const HoleWork& work) {
+// Nothing where the work is done; else what is wanting.
+std::optional<UnfinishedHole> finish_hole(const HolesAsked& asked, const Discretisation& search, std::size_t i,
+                                          const HoleWork& work) {
   const Hole& hole = *asked.holes[i];
   const HoleMap map(hole, asked.firmness);
   const Point tee = map.tee(hole.length_yd[asked.tee]);
@@ -33,33 +30,28 @@ std::string finish_or_say_why(const HolesAsked& asked, const Discretisation& sea
         HoleModels models(map, tee, asked.golfers, asked.baseline, search.with(options));
         models.start_is_enough = start_is_enough;
         work(i, models);
-        return "";
+        return std::nullopt;
       } catch (const CannotFinish&) {
         continue;
       }
     }
   }
-  const double carry = needed_carry_yd(map, tee);
-  return carry > 0.0 ? fmt::format("hole {} needs a carry of {:.0f} yards", hole.number, carry)
-                     : fmt::format("hole {} leads nowhere with this plan", hole.number);
+  return UnfinishedHole{hole.number, needed_carry_yd(map, tee)};
 }
 
 }  // namespace
 
 void finish_holes(const HolesAsked& asked, const HoleWork& work) {
   const Discretisation search = search_grid();  // its lattices serve all holes
-  std::vector<std::string> failures(asked.holes.size());
+  std::vector<std::optional<UnfinishedHole>> tried(asked.holes.size());
   std::vector<double> lengths;
   for (const Hole* hole : asked.holes) lengths.push_back(hole->length_yd[asked.tee]);
-  work_in_parallel(asked.threads, lengths,
-                   [&](std::size_t i) { failures[i] = finish_or_say_why(asked, search, i, work); });
-  std::string all;
-  for (const std::string& failure : failures) {
-    if (!failure.empty()) all += (all.empty() ? "" : "; ") + failure;
+  work_in_parallel(asked.threads, lengths, [&](std::size_t i) { tried[i] = finish_hole(asked, search, i, work); });
+  std::vector<UnfinishedHole> unfinished;
+  for (const auto& hole : tried) {
+    if (hole) unfinished.push_back(*hole);
   }
-  if (all.empty()) return;
-  throw CannotFinish(fmt::format("cannot be finished with these clubs in {:.0f} strokes a hole: {}",
-                                 numerics::most_strokes_of_hole, all));
+  if (!unfinished.empty()) throw CannotFinish(unfinished, asked.units);
 }
 
 }  // namespace yardworth

@@ -13,6 +13,7 @@ namespace yardworth {
 struct HolesAsked {
   std::vector<const Hole*> holes;
   Firmness firmness;
+  Units units;  // that the golfer is spoken to in
   std::size_t tee = 0;
   const Golfers& golfers;
   const Baseline& baseline;

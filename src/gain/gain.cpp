@@ -1,7 +1,5 @@
 #include "yardworth/gain.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -59,28 +57,18 @@ std::optional<PolicyGain> gather(const std::vector<HoleGains>& holes, std::optio
   return gain;
 }
 
-// A part of the change that no club takes saves nothing, which would else look like an answer.
-void note_clubs_missed(const GainRequest& request, const Golfers& golfers, std::vector<std::string>& notes) {
-  if (request.change.driver_carry_yd != 0.0 && golfers.no_driver()) {
-    notes.push_back("The player has no driver, so the change of its carry moves no club.");
-  }
-  if (request.change.irons_carry_yd != 0.0 && golfers.no_irons()) {
-    notes.push_back("The player has no club but the driver, so the change of the irons moves no club.");
-  }
-}
-
-std::vector<std::string> notes_of(const GainRequest& request, const Golfers& golfers, Units units) {
-  std::vector<std::string> notes;
+std::vector<Note> notes_of(const GainRequest& request, const Golfers& golfers) {
+  using Kind = Note::Kind;
+  std::vector<Note> notes;
   if (request.method == Method::play) {
-    notes.push_back(fmt::format(
-        "The player's own shots are played until the ball lies within {:.0f} {} of the hole; from there the "
-        "baseline counts.",
-        from_yards(short_game_radius_yd, units), name(units)));
+    notes.push_back({Kind::own_shots_then_baseline, short_game_radius_yd});
   } else {
-    notes.push_back("One tee shot is played, and the baseline counts from where it finishes.");
+    notes.push_back({Kind::tee_shot_then_baseline});
   }
-  notes.push_back("Spreads and poor strikes that the player's file does not give are typical of the Handicap Index.");
-  note_clubs_missed(request, golfers, notes);
+  notes.push_back({Kind::typical_spreads});
+  // A part of the change that no club takes saves nothing, which would else look like an answer.
+  if (request.change.driver_carry_yd != 0.0 && golfers.no_driver()) notes.push_back({Kind::no_driver_to_change});
+  if (request.change.irons_carry_yd != 0.0 && golfers.no_irons()) notes.push_back({Kind::no_irons_to_change});
   return notes;
 }
 
@@ -92,7 +80,8 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
   require_valid(course, player, request);
   const std::size_t tee = tee_of(course, player, request.tee);
   const Golfers golfers = lengthen_all(player, request.change);
-  const HolesAsked asked{holes_wanted(course, request.holes), course.firmness, tee, golfers, baseline, request.threads};
+  const HolesAsked asked{
+      holes_wanted(course, request.holes), course.firmness, course.units, tee, golfers, baseline, request.threads};
   std::vector<HoleGains> holes(asked.holes.size());
   finish_holes(asked, [&](std::size_t i, const HoleModels& models) {
     holes[i] = gains_on(*asked.holes[i], tee, models, baseline, request);
@@ -117,7 +106,7 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
     for (const HoleGain& hole : (*gain)->holes) most = std::max(most, hole.strokes.before);
   }
   add_caution_of_many_strokes(most, result.cautions);
-  result.notes = notes_of(request, lengthen_all(player, request.change), course.units);
+  result.notes = notes_of(request, lengthen_all(player, request.change));
   return result;
 }
 

@@ -336,9 +336,11 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
 std::vector<HoleStrategy> strategies_on(const Setting& setting, const std::vector<const Hole*>& holes) {
   const StrategyRequest& request = setting.request;
   std::vector<HoleStrategy> strategies(holes.size());
+  const Course& course = setting.course;
+  const HolesAsked asked{holes,           course.firmness,  course.units,   setting.tee,
+                         setting.golfers, setting.baseline, request.threads};
   finish_holes(
-      {holes, setting.course.firmness, setting.tee, setting.golfers, setting.baseline, request.threads},
-      [&](std::size_t i, const HoleModels& models) { strategies[i] = strategy_on(setting, *holes[i], models); });
+      asked, [&](std::size_t i, const HoleModels& models) { strategies[i] = strategy_on(setting, *holes[i], models); });
   return strategies;
 }
 

@@ -1,7 +1,5 @@
 #include "gain/what_was_asked.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "core/numerics.hpp"
@@ -22,19 +20,12 @@ std::vector<const Hole*> holes_wanted(const Course& course, const std::vector<in
   return holes;
 }
 
-std::vector<std::string> common_cautions() {
-  return {
-      "Swing changes and speed work load the back, the wrists and the elbows: make them with a qualified coach, and "
-      "ask a medical professional about any pain.",
-      "Course ratings and handicaps are for the authorised golf association; nothing here stands in for them."};
+std::vector<Caution> common_cautions() {
+  return {{Caution::Kind::swing_changes_load_the_body}, {Caution::Kind::ratings_are_the_associations}};
 }
 
-void add_caution_of_many_strokes(double strokes, std::vector<std::string>& cautions) {
-  if (strokes <= numerics::strokes_with_caution) return;
-  cautions.push_back(fmt::format(
-      "A hole here takes {:.0f} strokes. Beyond {:.0f} no golfer plays on: look at the carries and spreads of "
-      "the player, and at the hazards of the hole, before any number is used.",
-      strokes, numerics::strokes_with_caution));
+void add_caution_of_many_strokes(double strokes, std::vector<Caution>& cautions) {
+  if (strokes > numerics::strokes_with_caution) cautions.push_back({Caution::Kind::many_strokes, strokes});
 }
 
 }  // namespace yardworth

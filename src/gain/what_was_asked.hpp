@@ -2,19 +2,19 @@
 
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "yardworth/baseline.hpp"
 #include "yardworth/course.hpp"
+#include "yardworth/gain.hpp"
 #include "yardworth/player.hpp"
 
 namespace yardworth {
 
-std::vector<std::string> common_cautions();
+std::vector<Caution> common_cautions();
 
 // Adds a caution where the strokes of a hole, of the dearest that is told of, are more than a golfer plays.
-void add_caution_of_many_strokes(double strokes, std::vector<std::string>& cautions);
+void add_caution_of_many_strokes(double strokes, std::vector<Caution>& cautions);
 
 // The tees that are played from where a request says them or not.
 std::size_t tee_of(const Course& course, const Player& player, std::optional<std::size_t> asked);

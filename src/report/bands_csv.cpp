@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/cannot_finish_words.hpp"
 #include "report/csv_parts.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
@@ -124,9 +125,10 @@ std::string bands_csv(const BandsReport& report) {
   headings = join(join(headings, approach_headings(clubs, "before")), approach_headings(clubs, "after"));
   std::string csv = csv_row(headings);
   for (const BandOnTee& golfer : result.golfers) {
-    Cells cells =
-        join(golfer_cells(result, golfer), {number(result.tees[golfer.tee].length_yd), text(golfer.cannot_finish)});
-    if (golfer.cannot_finish.empty()) {
+    const bool finishes = golfer.cannot_finish.empty();
+    const std::string cannot_finish = finishes ? "" : cannot_finish_words(golfer.cannot_finish, result.units);
+    Cells cells = join(golfer_cells(result, golfer), {number(result.tees[golfer.tee].length_yd), text(cannot_finish)});
+    if (finishes) {
       cells = join(join(cells, strokes_cells(golfer.round)), play_cells(golfer));
       cells = join(join(cells, approach_cells(clubs, golfer.before)), approach_cells(clubs, golfer.after));
     }

@@ -1,3 +1,5 @@
+#include "core/cannot_finish_words.hpp"
+#include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
@@ -5,6 +7,8 @@
 namespace yardworth {
 namespace {
 
+using report::all_caution_words;
+using report::all_note_words;
 using report::before_after;
 using report::Json;
 using report::or_null;
@@ -40,7 +44,7 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   Json json = {
       {"band", text(name(golfer.band))}, {"gender", text(name(golfer.gender))}, {"tee", result.tees[golfer.tee].name}};
   if (!golfer.cannot_finish.empty()) {
-    json["cannot_finish"] = golfer.cannot_finish;
+    json["cannot_finish"] = cannot_finish_words(golfer.cannot_finish, result.units);
     return json;
   }
   json["round"] = strokes_json(golfer.round);
@@ -117,9 +121,10 @@ std::string bands_json(const BandsReport& report) {
   for (const BandOnTee& golfer : result.golfers) json["golfers"].push_back(golfer_json(result, golfer));
   json["suiting_tees"] = suiting_json(result);
   std::vector<std::string> notes = report.opening;
-  notes.insert(notes.end(), result.notes.begin(), result.notes.end());
+  const auto words = all_note_words(result.notes, result.units);
+  notes.insert(notes.end(), words.begin(), words.end());
   json["notes"] = notes;
-  json["cautions"] = result.cautions;
+  json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 

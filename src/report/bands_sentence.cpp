@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 
+#include "core/distance_words.hpp"
 #include "core/telling.hpp"
 #include "report/bands_parts.hpp"
 #include "report/hole_words.hpp"
@@ -39,18 +40,26 @@ Ends ends_by(const BandsResult& result, const std::function<double(const BandOnT
   return ends;
 }
 
-std::string carry_words(const BandsResult& result) {
-  const auto amount = [&](double yards) {
-    return plain_number(std::abs(from_yards(yards, result.units))) + (yards < 0.0 ? " fewer" : " more");
-  };
-  if (result.change.driver_carry_yd == 0.0) {
-    return fmt::format("{} {} in the irons", amount(result.change.irons_carry_yd), name(result.units));
+// What a sentence is about, and whether the verb behind it ends with an s.
+struct Subject {
+  std::string text;
+  bool singular = true;
+};
+
+Subject carry_subject(const BandsResult& result) {
+  const auto number = [&](double yards) { return plain_number(std::abs(from_yards(yards, result.units))); };
+  const auto more = [](double yards) { return yards < 0.0 ? "fewer" : "more"; };
+  const double irons_yd = result.change.irons_carry_yd;
+  const double driver_yd = result.change.driver_carry_yd;
+  const std::string irons = number(irons_yd);
+  if (driver_yd == 0.0) {
+    return {fmt::format("{} {} {} in the irons", irons, more(irons_yd), unit_after(irons, result.units)), irons == "1"};
   }
-  std::string words = fmt::format("{} {} of driver carry", amount(result.change.driver_carry_yd), name(result.units));
-  if (result.change.irons_carry_yd != 0.0) {
-    words += fmt::format(", with {} in the irons,", amount(result.change.irons_carry_yd));
-  }
-  return words;
+  const std::string driver = number(driver_yd);
+  std::string words =
+      fmt::format("{} {} {} of driver carry", driver, more(driver_yd), unit_after(driver, result.units));
+  if (irons_yd != 0.0) words += fmt::format(", with {} {} in the irons,", irons, more(irons_yd));
+  return {words, driver == "1"};
 }
 
 double costs(const BandOnTee& golfer) {
@@ -63,12 +72,6 @@ std::string amount_words(double strokes) {
   const std::string number = fixed(std::abs(strokes), 2);
   return number == "0.00" ? "nothing to speak of" : number + " strokes a round";
 }
-
-// What is changed, and whether the verb behind it ends with an s.
-struct Subject {
-  std::string text;
-  bool singular = true;
-};
 
 Subject subject_of(const BandsResult& result) {
   if (result.changed_hazards.size() > 1) return {"The changed hazards together", false};
@@ -115,8 +118,9 @@ std::string bands_sentence(const BandsResult& result) {
   const double sign = loss ? -1.0 : 1.0;
   const auto effect = [sign](const BandOnTee& golfer) { return sign * golfer.round.strokes_saved(); };
   const Ends ends = ends_by(result, effect);
-  const std::string change =
-      fmt::format("On {} {} {}", shown_name(result.course), carry_words(result), loss ? "cost" : "save");
+  const Subject subject = carry_subject(result);
+  const std::string change = fmt::format("On {} {} {}{}", shown_name(result.course), subject.text,
+                                         loss ? "cost" : "save", subject.singular ? "s" : "");
   const std::string most = fixed(effect(*ends.most), 1);
   const std::string round = result.holes == 9 ? "round of 9 holes" : "round";
   if (ends.most == ends.least) {

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/cannot_finish_words.hpp"
 #include "core/telling.hpp"
 #include "report/bands_parts.hpp"
+#include "report/basis_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -120,7 +122,8 @@ std::string cannot_finish_lines(const BandsResult& result) {
   for (const BandOnTee& golfer : result.golfers) {
     if (golfer.cannot_finish.empty()) continue;
     text += bullet(fmt::format("{} {}, {} tees: {}", name(golfer.band), name(golfer.gender),
-                               shown(result.tees[golfer.tee].name), golfer.cannot_finish));
+                               shown(result.tees[golfer.tee].name),
+                               cannot_finish_words(golfer.cannot_finish, result.units)));
   }
   return text;
 }
@@ -376,12 +379,12 @@ std::string plan_words(const BandsReport& report) {
   return "Best plan: for every place the ball can lie, the club and aim with the fewest expected strokes.";
 }
 
-std::string basis_section(const BandsReport& report) {
-  const BandsResult& result = report.result;
-  std::string text = section("What it rests on") + bullet(plan_words(report));
-  for (const std::string& note : result.notes) text += bullet(note);
+std::string basis_section(const BandsReport& bands) {
+  const BandsResult& result = bands.result;
+  std::string text = section("What it rests on") + bullet(plan_words(bands));
+  for (const Note& note : result.notes) text += bullet(report::note_words(note, result.units));
   text += section("Cautions");
-  for (const std::string& caution : result.cautions) text += bullet(caution);
+  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
   return text;
 }
 

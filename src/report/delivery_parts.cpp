@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "gain/what_was_asked.hpp"
+#include "report/basis_words.hpp"
 #include "report/text.hpp"
 
 namespace yardworth::report {
@@ -73,6 +74,6 @@ std::vector<std::string> delivery_basis(const DeliveryResult& result) {
       fmt::format("Drag and lift: {}.", conditions.aerodynamics.source)};
 }
 
-std::vector<std::string> delivery_cautions() { return common_cautions(); }
+std::vector<std::string> delivery_cautions() { return all_caution_words(common_cautions()); }
 
 }  // namespace yardworth::report

@@ -1,3 +1,4 @@
+#include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
@@ -5,6 +6,8 @@
 namespace yardworth {
 namespace {
 
+using report::all_caution_words;
+using report::all_note_words;
 using report::before_after;
 using report::Json;
 using report::or_null;
@@ -76,9 +79,10 @@ Json rounds_json(const RoundsToShow& show) {
   return json;
 }
 
-std::vector<std::string> all_notes(const GainReport& report) {
-  std::vector<std::string> notes = report.opening;
-  notes.insert(notes.end(), report.result.notes.begin(), report.result.notes.end());
+std::vector<std::string> all_notes(const GainReport& gain) {
+  std::vector<std::string> notes = gain.opening;
+  const auto words = all_note_words(gain.result.notes, gain.result.units);
+  notes.insert(notes.end(), words.begin(), words.end());
   return notes;
 }
 
@@ -97,7 +101,7 @@ std::string gain_json(const GainReport& report) {
   if (!report.curve.empty()) json["curve"] = curve_json(report.curve);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = all_notes(report);
-  json["cautions"] = result.cautions;
+  json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 

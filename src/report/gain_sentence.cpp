@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string>
 
+#include "core/distance_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -23,8 +24,7 @@ struct Amount {
 
 Amount amount_of(double yards, Units units) {
   const std::string number = plain_number(std::abs(from_yards(yards, units)));
-  const std::string unit = units == Units::yards ? "yard" : "metre";
-  return {number, yards > 0.0 ? "more" : "fewer", number == "1" ? unit : unit + "s"};
+  return {number, yards > 0.0 ? "more" : "fewer", unit_after(number, units)};
 }
 
 struct Subject {

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/distance_words.hpp"
 #include "core/telling.hpp"
+#include "report/basis_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -189,10 +191,11 @@ std::string scores_words(const RoundsToShow& show, double saved) {
 std::string left_words(const RoundsToShow& show, Units units) {
   if (!show.rounds_for_left) return "";
   return fmt::format(
-      " What the tee shot leaves to the hole shows sooner: {} {} {} on average, seen after {} of noting it, {} holes "
-      "each, before and after.",
-      fixed(from_yards(std::abs(show.left_change_yd), units), 0), name(units),
-      show.left_change_yd < 0.0 ? "less" : "more", rounds_words(*show.rounds_for_left), show.holes);
+      " What the tee shot leaves to the hole shows sooner: {} {} on average, seen after {} of noting it, {} hole{} "
+      "each, "
+      "before and after.",
+      distance_words(std::abs(show.left_change_yd), units), show.left_change_yd < 0.0 ? "less" : "more",
+      rounds_words(*show.rounds_for_left), show.holes, show.holes == 1 ? "" : "s");
 }
 
 std::string rounds_section(const GainResult& result) {
@@ -250,7 +253,7 @@ std::string plan_words(PolicyChoice policy) {
 std::string irons_words(const GainResult& result) {
   const std::string amount = plain_number(from_yards(result.change.irons_carry_yd, result.units));
   return fmt::format("Irons: {} {} of carry for the {}, every other club below the driver in proportion to its carry.",
-                     amount, name(result.units), *result.reference_iron);
+                     amount, unit_after(amount, result.units), *result.reference_iron);
 }
 
 std::string basis_section(const GainResult& result) {
@@ -262,14 +265,14 @@ std::string basis_section(const GainResult& result) {
   if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += bullet(irons_words(result));
   text += bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
                              result.baseline_source));
-  for (const std::string& note : result.notes) text += bullet(note);
+  for (const Note& note : result.notes) text += bullet(report::note_words(note, result.units));
   return text;
 }
 
 std::string cautions_section(const GainResult& result) {
   if (result.cautions.empty()) return "";
   std::string text = section("Cautions");
-  for (const std::string& caution : result.cautions) text += bullet(caution);
+  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
   return text;
 }
 

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "core/distance_words.hpp"
 #include "course/ground.hpp"
 
 namespace yardworth::report {
@@ -48,11 +49,6 @@ std::string other_club_words(const PolicyChange& change, Units units) {
 }
 
 }  // namespace
-
-std::string distance_words(double yards, Units units) {
-  const std::string number = fmt::format("{:.0f}", from_yards(yards, units));
-  return fmt::format("{} {}{}", number, units == Units::yards ? "yard" : "metre", number == "1" ? "" : "s");
-}
 
 std::string hazard_without_distance(const HazardView& hazard) {
   return fmt::format("{} {}", name(hazard.ground), name(hazard.side));

@@ -9,9 +9,6 @@ namespace yardworth::report {
 
 // A hole in the words of a golfer on the tee in use. Names of clubs are as files have them: not safe for a terminal.
 
-// "12 yards", "1 metre".
-std::string distance_words(double yards, Units units);
-
 // "bunker right": what a hazard is, wherever the tee.
 std::string hazard_without_distance(const HazardView& hazard);
 // "bunker right at 226-244", "out of bounds left, all along".

@@ -1,3 +1,4 @@
+#include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
 #include "yardworth/report.hpp"
@@ -5,6 +6,7 @@
 namespace yardworth {
 namespace {
 
+using report::all_caution_words;
 using report::Json;
 using report::text;
 
@@ -83,7 +85,7 @@ std::string strategy_json(const StrategyReport& report) {
   for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole, result.units));
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = report.opening;
-  json["cautions"] = result.cautions;
+  json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 

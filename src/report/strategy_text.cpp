@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/distance_words.hpp"
 #include "core/telling.hpp"
 #include "course/ground.hpp"
+#include "report/basis_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -141,8 +143,9 @@ std::string change_words(const StrategyResult& result) {
   const auto amount = [&](double yards) {
     return fmt::format("{}{}", yards < 0.0 ? "" : "+", plain_number(from_yards(yards, result.units)));
   };
-  return fmt::format("{} {} of driver carry and {} in the irons", amount(result.change->driver_carry_yd),
-                     name(result.units), amount(result.change->irons_carry_yd));
+  const std::string driver = amount(result.change->driver_carry_yd);
+  return fmt::format("{} {} of driver carry and {} in the irons", driver, unit_after(driver, result.units),
+                     amount(result.change->irons_carry_yd));
 }
 
 std::string head_words(const StrategyResult& result) {
@@ -190,7 +193,7 @@ std::string basis(const StrategyResult& result) {
                              result.baseline_source));
   if (result.cautions.empty()) return text;
   text += "\nCautions\n";
-  for (const std::string& caution : result.cautions) text += bullet(caution);
+  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
   return text;
 }
 

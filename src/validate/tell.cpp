@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/distance_words.hpp"
 #include "core/message_text.hpp"
 
 namespace yardworth {
@@ -30,8 +31,7 @@ Tell below(Tell tell, std::string_view list, std::size_t index) {
 
 std::string spoken(double yards, Units units) {
   const std::string number = fmt::format("{:.4g}", from_yards(yards, units));
-  const std::string unit = name(units);
-  return number + " " + (number == "1" ? unit.substr(0, unit.size() - 1) : unit);
+  return number + " " + unit_after(number, units);
 }
 
 std::string bounds(const Limits& limits) {

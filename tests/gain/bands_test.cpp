@@ -207,8 +207,12 @@ TEST_CASE("who cannot finish is told apart from who can") {
   BandsRequest request = small_request();
   const BandsResult result = compute_bands(test::course_of({island}), request);
   CHECK(golfer(result, Band::scratch, Gender::men, 0).cannot_finish.empty());
-  const std::string& why = golfer(result, Band::bogey, Gender::women, 0).cannot_finish;
-  CHECK(why.find("hole 1 needs a carry of") != std::string::npos);
+  const std::vector<UnfinishedHole>& unfinished = golfer(result, Band::bogey, Gender::women, 0).cannot_finish;
+  REQUIRE(unfinished.size() == 1);
+  CHECK(unfinished.front().number == 1);
+  // From where the water begins, 2 yards out, to the front of the green; cells of the map are 3 yards.
+  const double front_yd = 210.0 - default_green().depth_yd / 2.0;
+  CHECK(std::abs(unfinished.front().needed_carry_yd - (front_yd - 2.0)) <= 3.0);
   request.bands = {Band::bogey};
   request.genders = {Gender::women};
   CHECK_THROWS_AS(compute_bands(test::course_of({island}), request), CannotFinish);

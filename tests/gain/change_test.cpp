@@ -251,29 +251,25 @@ TEST_CASE("added distance is worth less where out of bounds squeezes the hole, b
   }
 }
 
-TEST_CASE("a part of the change that no club takes is said, and distances are in the course's units") {
+TEST_CASE("a part of the change that no club takes is noted, and how near to the hole the baseline takes over") {
   const auto notes = [](const Player& player, DistanceChange change) {
-    Course course = test::course_of({test::open_hole(1, 152.0)});
-    course.units = Units::metres;
-    std::string all;
-    for (const std::string& note : gain_on(course, player, change, Method::play, PolicyChoice::habit).notes) {
-      all += note + "\n";
-    }
-    return all;
+    const Course course = test::course_of({test::open_hole(1, 152.0)});
+    return gain_on(course, player, change, Method::play, PolicyChoice::habit).notes;
+  };
+  const auto has = [](const std::vector<Note>& all, Note::Kind kind) {
+    return std::any_of(all.begin(), all.end(), [&](const Note& note) { return note.kind == kind; });
   };
   const Player whole = test::scenario_member("weekend-16-man");
   Player only_driver = whole;
   only_driver.clubs.resize(1);
   Player no_driver = whole;
   no_driver.clubs.erase(no_driver.clubs.begin());
-  const std::string driver_missed = "has no driver";
-  const std::string irons_missed = "no club but the driver";
-  const auto has = [](const std::string& text, const std::string& words) {
-    return text.find(words) != std::string::npos;
-  };
+  const auto driver_missed = Note::Kind::no_driver_to_change;
+  const auto irons_missed = Note::Kind::no_irons_to_change;
   CHECK_FALSE(has(notes(whole, {20.0, 6.0}), driver_missed));
   CHECK_FALSE(has(notes(whole, {20.0, 6.0}), irons_missed));
-  CHECK(has(notes(whole, {20.0, 6.0}), "within 46 metres of the hole"));
+  CHECK(notes(whole, {20.0, 6.0}).front().kind == Note::Kind::own_shots_then_baseline);
+  CHECK(notes(whole, {20.0, 6.0}).front().radius_yd == 50.0);  // docs/model.md, "Value and policies"
   CHECK(has(notes(no_driver, {20.0, 6.0}), driver_missed));
   CHECK_FALSE(has(notes(no_driver, {0.0, 6.0}), driver_missed));
   CHECK(has(notes(only_driver, {20.0, 6.0}), irons_missed));

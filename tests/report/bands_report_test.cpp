@@ -84,8 +84,9 @@ TEST_CASE("text: bands, tees that suit, what it rests on") {
   CHECK_FALSE(says(bands_text(report), "More"));
   report.asking = {"--tee NAME --gender men", "--hole N", "--plan best", "--format json"};
   const std::string text = bands_text(report);
-  for (const char* words : {"Men", "Women", "scratch", "bogey", "25% -> 38%", "What it rests on", "A note.", "Cautions",
-                            "A caution.", "Habit plan", "--hole N who finds", "--format json has everything"}) {
+  for (const char* words :
+       {"Men", "Women", "scratch", "bogey", "25% -> 38%", "What it rests on", "Own shots are played", "Cautions",
+        "supposes that every score", "Habit plan", "--hole N who finds", "--format json has everything"}) {
     CAPTURE(words);
     CHECK(says(text, words));
   }
@@ -162,8 +163,15 @@ TEST_CASE("text: what a changed hazard does stands alone") {
 
 TEST_CASE("text: who cannot finish is told why") {
   BandsReport report = sample_bands();
-  report.result.golfers[1].cannot_finish = "cannot be finished with these clubs: hole 6 needs a carry of 150 yards";
-  CHECK(says(bands_text(report), "bogey men, middle tees: cannot be finished with these clubs: hole 6"));
+  report.result.golfers[1].cannot_finish = {{6, 150.0}, {9, 0.0}};
+  const std::string why =
+      "cannot be finished with these clubs in 1000 strokes a hole: hole 6 needs a carry of 150 yards; hole 9 has a "
+      "place from which the shots of the plan do not get the ball to the hole";
+  CHECK(says(test::words_of(bands_text(report)), "- bogey men, middle tees: " + why));
+  CHECK(Json::parse(bands_json(report))["golfers"][1]["cannot_finish"] == why);
+  CHECK(says(bands_csv(report), why));
+  report.result.units = Units::metres;
+  CHECK(says(test::words_of(bands_text(report)), "hole 6 needs a carry of 137 metres"));
 }
 
 TEST_CASE("JSON of bands keeps its contract") {
@@ -207,7 +215,7 @@ TEST_CASE("CSV of bands: one row for each band and tee, all of the same width") 
   for (const std::string& row : rows) CHECK(cells_of(row) == cells_of(rows[0]));
   CHECK(rows[2].rfind("bogey,men,middle,Heron Ferry Municipal,habit,6013,,91,89.5,1.5", 0) == 0);
   BandsReport report = sample_bands();
-  report.result.golfers[1].cannot_finish = "no";
+  report.result.golfers[1].cannot_finish = {{6, 150.0}};
   CHECK(cells_of(lines_of(bands_csv(report))[2]) == cells_of(rows[0]));
 }
 

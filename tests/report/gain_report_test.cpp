@@ -30,7 +30,7 @@ GainReport nasty_gain() {
   report.result.best->holes[0].before.club = "@driver";
   report.result.best->holes[0].before.next_club = "5\"iron";
   report.result.best->holes[0].before.next_shares = {{"5\"iron", 0.5}, {"\x1b[31m", 0.25}, {"\xff", 0.25}};
-  report.result.notes = {"a\x1b[2Jnote"};
+  report.result.baseline_name = "a\x1b[2Jname";
   report.opening = {"\x9b opened \x1b[1m"};
   return report;
 }
@@ -61,8 +61,10 @@ TEST_CASE("JSON of a gain keeps its contract") {
                               {"from_replanning", 0.1875}});
   CHECK(json["replanning_computed"] == true);
   CHECK(json["baseline"] == Json{{"name", "anchored 16.2 men"}, {"source", "published yardage ratings"}});
-  CHECK(json["notes"] == Json{"A note."});
-  CHECK(json["cautions"] == Json{"A caution."});
+  CHECK(json["notes"] == Json{"The player's own shots are played until the ball lies within 50 yards of the hole; from "
+                              "there the baseline counts."});
+  CHECK(json["cautions"] == Json{"Course ratings and handicaps are for the authorised golf association; nothing here "
+                                 "stands in for them."});
   CHECK(json["habit"]["round"]["strokes_before"] == 94.0);
   CHECK(json["habit"]["holes"].size() == 2);
   CHECK_FALSE(json.contains("curve"));
@@ -201,8 +203,8 @@ TEST_CASE("text shows both plans side by side, and the holes of the answer") {
   CHECK(says(text, "182 -> 163"));
   CHECK(says(text, "5-iron 50% -> 7-iron 75%"));
   CHECK(says(text, "- hole 1: driver would now reach the penalty area right at 226-244, so 3-wood\n"));
-  CHECK(says(text, "- A note.\n"));
-  CHECK(says(text, "- A caution.\n"));
+  CHECK(says(text, "- The player's own shots are played until the ball lies within 50 yards of the hole"));
+  CHECK(says(text, "- Course ratings and handicaps are for the authorised golf association"));
 }
 
 TEST_CASE("text sums the second shots of the holes longer than a par 3") {
@@ -243,7 +245,7 @@ TEST_CASE("text keeps within its width, also with the longest names of clubs") {
   hole.before.next_shares = {{"50-degree wedge", 0.41}, {"pitching wedge", 0.59}};
   hole.after.next_club = "short game";
   hole.after.next_shares = {{"short game", 1.0}};
-  report.result.notes = {std::string(40, 'a') + " " + std::string(40, 'b') + " " + std::string(40, 'c')};
+  report.opening = {std::string(40, 'a') + " " + std::string(40, 'b') + " " + std::string(40, 'c')};
   for (const std::string& line : lines_of(gain_text(report))) {
     CAPTURE(line);
     CHECK(display_width(line) <= report_width);
@@ -255,7 +257,7 @@ TEST_CASE("text shows control characters and is bold only where that is wanted")
   CHECK(plain.find('\x1b') == std::string::npos);
   CHECK(plain.find('\x9b') == std::string::npos);
   CHECK(says(plain, "\\x1B]0;owned\\x07 <script>"));
-  CHECK(says(plain, "a\\x1B[2Jnote"));
+  CHECK(says(plain, "a\\x1B[2Jname"));
   CHECK(says(plain, "\\xFF\\xFE tees"));
   const std::string bold = gain_text(sample_gain(), true);
   CHECK(bold.rfind("\x1b[1m20 more", 0) == 0);

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "core/distance_words.hpp"
+
 using namespace yardworth;
 using report::aim_words;
 using report::hazard_words;
@@ -29,10 +31,10 @@ PolicyChange change_of(PolicyChange::Kind kind) {
 }  // namespace
 
 TEST_CASE("distances have their unit") {
-  CHECK(report::distance_words(12.4, Units::yards) == "12 yards");
-  CHECK(report::distance_words(1.0, Units::yards) == "1 yard");
-  CHECK(report::distance_words(1.0 / metres_per_yard, Units::metres) == "1 metre");
-  CHECK(report::distance_words(100.0, Units::metres) == "91 metres");
+  CHECK(distance_words(12.4, Units::yards) == "12 yards");
+  CHECK(distance_words(1.0, Units::yards) == "1 yard");
+  CHECK(distance_words(1.0 / metres_per_yard, Units::metres) == "1 metre");
+  CHECK(distance_words(100.0, Units::metres) == "91 metres");
 }
 
 TEST_CASE("hazards are told in the units asked for") {

@@ -49,8 +49,8 @@ inline BandsReport sample_bands() {
     if (golfer.gender == Gender::women) golfer.index_change.reset();
     result.suiting.push_back({golfer.band, golfer.gender, 250.0, {6200.0, 6400.0, false}, {}, {}});
   }
-  result.notes = {"A note."};
-  result.cautions = {"A caution."};
+  result.notes = {{Note::Kind::band_shots_then_baseline, 50.0}};
+  result.cautions = {{Caution::Kind::index_change_supposes_the_mean}};
   return {result, {}, {}, {}};
 }
 

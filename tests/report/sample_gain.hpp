@@ -35,8 +35,8 @@ inline GainReport sample_gain() {
   result.replanning_computed = true;
   result.baseline_name = "anchored 16.2 men";
   result.baseline_source = "published yardage ratings";
-  result.notes = {"A note."};
-  result.cautions = {"A caution."};
+  result.notes = {{Note::Kind::own_shots_then_baseline, 50.0}};
+  result.cautions = {{Caution::Kind::ratings_are_the_associations}};
   return {result, {}, {}};
 }
 

@@ -48,7 +48,7 @@ StrategyReport sample() {
   result.holes = {hole};
   result.baseline_name = "anchored";
   result.baseline_source = "published";
-  result.cautions = {"A caution."};
+  result.cautions = {{Caution::Kind::ratings_are_the_associations}};
   return {result, {"Assumed: middle tees."}};
 }
 
@@ -78,7 +78,7 @@ TEST_CASE("text of a strategy: the advice, then the tables") {
   CHECK(says(text, "bunker right at 226-244     12%    25%"));
   CHECK_FALSE(says(text, "trees left"));
   CHECK_FALSE(says(text, "Proof"));
-  CHECK(says(text, "- A caution.\n"));
+  CHECK(says(text, "- Course ratings and handicaps are for the authorised golf association"));
   CHECK(says(strategy_text(sample(), true), "\x1b[1mDriver 12 yards"));
 }
 

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "yardworth/gain.hpp"
+
+namespace yardworth::report {
+
+// What numbers rest on and what a reader is to bear in mind, each a sentence, in the units of the course.
+std::string note_words(const Note& note, Units units);
+std::string caution_words(const Caution& caution);
+
+std::vector<std::string> all_note_words(const std::vector<Note>& notes, Units units);
+std::vector<std::string> all_caution_words(const std::vector<Caution>& cautions);
+
+}  // namespace yardworth::report
