@@ -69,7 +69,7 @@ struct HoleGain {
   PolicyChange policy_change;
   // Of the answer's policy with method play, where the request asks for it: the variance of the strokes of one play
   // before the change, and how the hole is played.
-  double strokes_variance = 0.0;
+  std::optional<double> strokes_variance = std::nullopt;
   std::optional<HolePlay> play_before = std::nullopt;
   std::optional<HolePlay> play_after = std::nullopt;
 };

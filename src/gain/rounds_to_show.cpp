@@ -24,7 +24,7 @@ std::optional<RoundsToShow> rounds_to_show(const GainResult& result) {
   double score_variance = 0.0;
   double left_variance = 0.0;
   for (const HoleGain& hole : result.answer().holes) {
-    score_variance += hole.strokes_variance;
+    score_variance += hole.strokes_variance.value_or(0.0);
     if (hole.par <= 3) continue;
     ++show.holes;
     left_variance += hole.before.left_sd_yd * hole.before.left_sd_yd;

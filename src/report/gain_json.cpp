@@ -29,9 +29,11 @@ Json hole_json(const HoleGain& hole, Units units) {
   put_strokes(json, hole.strokes);
   json["tee_club"] = before_after(hole.before.club, hole.after.club);
   json["left_yd"] = before_after(hole.before.left_yd, hole.after.left_yd);
+  json["left_sd_yd"] = before_after(hole.before.left_sd_yd, hole.after.left_sd_yd);
   json["next_club"] = next_club_json(hole);
   json["fairway_probability"] = before_after(hole.before.fairway, hole.after.fairway);
   json["penalty_probability"] = before_after(hole.before.penalty, hole.after.penalty);
+  if (hole.strokes_variance) json["strokes_variance"] = *hole.strokes_variance;
   json["plan_change"] = report::policy_change_words(hole.policy_change, units);
   return json;
 }

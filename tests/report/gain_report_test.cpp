@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "report/sample_gain.hpp"
@@ -94,12 +95,41 @@ TEST_CASE("how long it takes until a saving shows: in JSON unrounded, in words f
   CHECK_FALSE(says(gain_text(report), "How long until it shows"));
 }
 
+TEST_CASE("the holes in JSON make the round: strokes, their spread, and that of what tee shots leave") {
+  GainReport report = sample_gain();
+  PolicyGain& best = *report.result.best;
+  best.holes.push_back(best.holes[0]);
+  best.holes[0].strokes_variance = 1.75;
+  best.holes[1].strokes_variance = 0.5;
+  best.holes[2].strokes_variance = 1.25;
+  best.holes[0].before.left_sd_yd = 24.0;
+  best.holes[2].before.left_sd_yd = 32.0;
+  best.holes[2].after.left_sd_yd = 30.0;
+  const Json json = Json::parse(gain_json(report));
+  double variance = 0.0;
+  double left_variance = 0.0;
+  int longer_holes = 0;
+  for (const Json& hole : json["holes"]) {
+    variance += hole["strokes_variance"].get<double>();
+    if (hole["par"] == 3) continue;
+    ++longer_holes;
+    left_variance += std::pow(hole["left_sd_yd"]["before"].get<double>(), 2);
+  }
+  const Json& show = json["rounds_to_show"];
+  CHECK(show["score_sd"] == doctest::Approx(std::sqrt(variance)).epsilon(1e-12));
+  CHECK(show["left_sd_yd"] == doctest::Approx(std::sqrt(left_variance) / longer_holes).epsilon(1e-12));
+  CHECK(show["holes_longer_than_par_3"] == longer_holes);
+  CHECK(json["holes"][2]["left_sd_yd"]["after"] == 30.0);
+  // The holes under the habit have no spread: nobody looked.
+  CHECK_FALSE(json["habit"]["holes"][0].contains("strokes_variance"));
+}
+
 TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
   const Json hole = Json::parse(gain_json(sample_gain()))["holes"][0];
   CHECK(keys_of(hole) == std::vector<std::string>{"number", "par", "length_yd", "strokes_before", "strokes_after",
                                                   "strokes_saved", "from_tee", "from_irons", "from_replanning",
-                                                  "tee_club", "left_yd", "next_club", "fairway_probability",
-                                                  "penalty_probability", "plan_change"});
+                                                  "tee_club", "left_yd", "left_sd_yd", "next_club",
+                                                  "fairway_probability", "penalty_probability", "plan_change"});
   CHECK(hole["strokes_saved"] == 0.5);
   CHECK(hole["tee_club"] == Json{{"before", "driver"}, {"after", "3-wood"}});
   CHECK(hole["left_yd"] == Json{{"before", 182.0}, {"after", 163.0}});
