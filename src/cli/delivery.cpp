@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <memory>
 
 #include "cli/command.hpp"
@@ -19,6 +21,7 @@ constexpr double usual_driver_speed_mph = 94.0;  // common practice, no source
 constexpr double board_step_mph = 5.0;
 constexpr int board_steps_either_way = 3;
 constexpr int board_attacks = 5;
+constexpr double most_board_rows = 50.0;
 
 // A number of a delivery as it is said on the command line.
 struct SaidNumber {
@@ -46,7 +49,7 @@ struct DeliveryOptions {
   std::vector<std::string> to;
   std::optional<double> temperature_c, altitude_m, pressure_hpa, wind_mps, wind_from_deg;
   Turf turf = normal_turf();
-  bool table = false;
+  std::optional<std::vector<std::string>> table;  // KEY=LOW..HIGH:STEP
   OutputOptions output;
 };
 
@@ -70,10 +73,17 @@ Delivery delivery_of(const DeliveryOptions& options, std::vector<std::string>& a
   return delivery;
 }
 
+// Keys are options without their dashes, or the names of the columns of a table: attack-deg or attack_deg.
+std::string key_of(const std::string& said) {
+  std::string key = said.substr(0, said.find('='));
+  std::replace(key.begin(), key.end(), '_', '-');
+  return key;
+}
+
 // Changes the delivery as KEY=VALUE says; what is wrong with it, if anything.
 std::string change(const std::string& said, Delivery& delivery) {
   const std::size_t equals = said.find('=');
-  const std::string key = said.substr(0, equals);
+  const std::string key = key_of(said);
   std::vector<std::string> keys;
   for (const SaidNumber& number : said_numbers) keys.emplace_back(number.name);
   const auto known = std::find(keys.begin(), keys.end(), key);
@@ -112,7 +122,48 @@ FlightConditions conditions_of(const DeliveryOptions& options) {
   return conditions;
 }
 
-// Speeds around the golfer's own, on whole steps, and attack angles over what can be learned with the club.
+// LOW..HIGH:STEP as the numbers from low to high; nothing where it is none, or not within the limits.
+std::optional<std::vector<double>> range_of(const std::string& text, const yardworth::Limits& limits) {
+  const std::size_t dots = text.find("..");
+  const std::size_t colon = text.find(':');
+  if (dots == std::string::npos || colon == std::string::npos || colon < dots) return std::nullopt;
+  const ParsedNumber low = parse_number(text.substr(0, dots));
+  const ParsedNumber high = parse_number(text.substr(dots + 2, colon - dots - 2));
+  const ParsedNumber step = parse_number(text.substr(colon + 1));
+  for (const ParsedNumber& number : {low, high, step}) {
+    if (number.fault != NumberFault::none) return std::nullopt;
+  }
+  const double rows = (high.value - low.value) / step.value;
+  const bool fits =
+      step.value > 0.0 && rows >= 0.0 && rows < most_board_rows && low.value >= limits.low && high.value <= limits.high;
+  if (!fits) return std::nullopt;
+  std::vector<double> numbers;
+  for (int i = 0; i <= static_cast<int>(rows + 1e-9); ++i) numbers.push_back(low.value + i * step.value);
+  return numbers;
+}
+
+// The board's rows or columns as the text says them; what is wrong with it, if anything.
+std::string change_board(const std::string& said, DeliveryRequest& request) {
+  const std::string key = key_of(said);
+  const bool speeds = key == "club-speed-mph";
+  if (!speeds && key != "attack-deg") {
+    return fmt::format("--table: found \"{}\", expected club-speed-mph or attack-deg, such as attack-deg=-4..4:2",
+                       said);
+  }
+  const yardworth::Limits& limits = speeds ? limits::club_speed : limits::attack;
+  const auto numbers = range_of(said.substr(std::min(said.find('=') + 1, said.size())), limits);
+  if (!numbers) {
+    return fmt::format("--table: found \"{}\", expected {}=LOW..HIGH:STEP within {} to {}, at most {:.0f} steps", said,
+                       key, limits.low, limits.high, most_board_rows);
+  }
+  auto& wanted = speeds ? request.board_speeds_mps : request.board_attacks_rad;
+  wanted.clear();
+  for (const double number : *numbers) wanted.push_back(speeds ? from_mph(number) : radians(number));
+  return "";
+}
+
+// Unless something else is said: speeds around the golfer's own, on whole steps, and attack angles over what can be
+// learned with the club.
 void ask_for_board(DeliveryRequest& request) {
   const double middle = std::round(to_mph(request.delivery.club_speed_mps) / board_step_mph) * board_step_mph;
   for (int step = -board_steps_either_way; step <= board_steps_either_way; ++step) {
@@ -157,7 +208,12 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
     if (complaints.empty()) complaints = faults_of(*request.after, "--to ");
   }
   if (!complaints.empty()) return {at_fault, "", complaints};
-  if (options.table) ask_for_board(request);
+  if (options.table) {
+    ask_for_board(request);
+    for (const std::string& said : *options.table) {
+      if (const std::string wrong = change_board(said, request); !wrong.empty()) return refusal(at_fault, wrong);
+    }
+  }
   return computed([&] {
     report.result = compute_delivery(request);
     const bool emphasis = surroundings.colour && options.output.path.empty();
@@ -204,8 +260,18 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
       ->type_name("KEY=VALUE")
       ->trigger_on_parse()
       ->expected(1);
-  command->add_flag("--table", options->table,
-                    "Also carry and total by club head speed and attack angle; with --format csv that alone");
+  command
+      ->add_option_function<std::string>(
+          "--table",
+          [options](const std::string& text) {
+            if (!options->table) options->table.emplace();
+            if (!text.empty()) options->table->push_back(text);
+          },
+          "Also carry and total by club head speed and attack angle, or by what is said of\n"
+          "either, such as attack-deg=-4..4:2; with --format csv that alone")
+      ->type_name("KEY=LOW..HIGH:STEP")
+      ->trigger_on_parse()
+      ->expected(0, 1);
   add_weather_options(*command, *options);
   add_output_options(*command, options->output);
   command->callback([options, surroundings, &action] {

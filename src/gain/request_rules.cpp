@@ -69,8 +69,7 @@ void check_carries(const Player& player, const DistanceChange& change, Units uni
     const double asked = driver ? change.driver_carry_yd : change.irons_carry_yd;
     tell(driver ? "change.driver_carry_yd" : "change.irons_carry_yd",
          fmt::format("{}, which leaves the {}{} no carry", spoken(asked, units), club.name, whose),
-         fmt::format("a change that leaves every club at least a carry of {}",
-                     spoken(limits::least_carry_yd, Units::yards)));
+         "a change that leaves every club something to carry");
   }
 }
 

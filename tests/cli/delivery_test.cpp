@@ -108,6 +108,23 @@ TEST_CASE("delivery: the board") {
   CHECK(csv.err.empty());
 }
 
+TEST_CASE("delivery: the board by the speeds and attack angles that are asked for") {
+  const auto json = json_of(
+      with_slice({"--table", "club_speed_mph=85..115:10", "--table", "attack_deg=-4..4:2", "--format", "json"}));
+  REQUIRE(json["board"].size() == 4 * 5);
+  CHECK(json["board"].front()["club_speed_mph"] == doctest::Approx(85.0));
+  CHECK(json["board"].front()["attack_deg"] == doctest::Approx(-4.0));
+  CHECK(json["board"].back()["club_speed_mph"] == doctest::Approx(115.0));
+  CHECK(json["board"].back()["attack_deg"] == doctest::Approx(4.0));
+  for (const char* wrong : {"loft=1..2:1", "attack-deg=1..2", "attack-deg=2..1:1", "attack-deg=0..1:0",
+                            "attack-deg=0..1:0.001", "attack-deg=-90..1:5", "attack-deg=nan..1:5", "attack-deg"}) {
+    const Outcome refused = run(with_slice({"--table", wrong}));
+    CAPTURE(wrong);
+    CHECK(refused.status == 2);
+    CHECK(says(refused.err, "--table: found"));
+  }
+}
+
 TEST_CASE("delivery: what is not understood is refused with what is allowed") {
   struct Refused {
     std::vector<std::string> arguments;
