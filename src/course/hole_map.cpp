@@ -56,6 +56,9 @@ bool contains(const Polygon& polygon, Point p) {
 
 HoleMap::HoleMap(const Hole& hole, Firmness firmness)
     : line_(hole.length_yd.front(), hole.doglegs), firmness_(firmness), pin_(line_.at(line_.length_yd())) {
+  for (const GroundFacts& facts : ground_table) {
+    roll_factors_[static_cast<std::size_t>(facts.ground)] = roll_factor(facts.ground, firmness);
+  }
   add_area(Ground::green, -1, green_outline(line_, hole.green));
   for (const FairwayStretch& stretch : hole.fairway) {
     add_area(Ground::fairway, -1, line_.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -8,6 +9,7 @@
 #include "core/numerics.hpp"
 #include "core/plane.hpp"
 #include "core/whole_part.hpp"
+#include "course/ground.hpp"
 #include "yardworth/course.hpp"
 
 namespace yardworth {
@@ -51,6 +53,8 @@ class HoleMap {
   // The place of a tee from which the hole has this length.
   Point tee(double length_yd) const { return line_.at(line_.length_yd() - length_yd); }
   Firmness firmness() const { return firmness_; }
+  // Roll on a ground of this hole over roll on a normal fairway.
+  double roll_factor_on(Ground ground) const { return roll_factors_[static_cast<std::size_t>(ground)]; }
 
  private:
   static constexpr double cell_yd = numerics::map_cell_yd;
@@ -111,6 +115,7 @@ class HoleMap {
 
   LineOfPlay line_;
   Firmness firmness_;
+  std::array<double, ground_count> roll_factors_{};  // looked up by the million
   Point pin_;
   std::vector<Area> areas_;  // in the order of Ground, so that the first that covers a point counts
   std::vector<Box> boxes_;

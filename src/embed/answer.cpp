@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <exception>
 #include <new>
+#include <string_view>
 #include <utility>
 
 #include "embed/part_json.hpp"
@@ -77,6 +78,8 @@ Reading<Json> parse(std::string_view text) {
     return {std::nullopt, {file_fault("request", "lists or objects too deep in each other", "a request")}};
   } catch (const Json::parse_error& error) {
     return {std::nullopt, {not_json(text, error.byte, "text that is no JSON")}};
+  } catch (const Json::exception&) {
+    return {std::nullopt, {file_fault("request", "a number that is too large for any", "finite numbers")}};
   }
 }
 
@@ -89,6 +92,18 @@ Json part_of(const Question& question, const std::vector<HoleResult>& holes) {
 
 int number_of(const HoleStrategy& hole) { return hole.number; }
 int number_of(const HoleGains& hole) { return hole.best ? hole.best->number : hole.habit ? hole.habit->number : 0; }
+
+// Whether a part's hole has what the question asks for.
+bool answers(const HoleStrategy& hole, const Question& question) {
+  return hole.after.has_value() == question.strategy.change.has_value();
+}
+bool answers(const HoleGains& hole, const Question& question) {
+  const bool table = question.gain.method == Method::table;
+  const bool habit = table || question.gain.policy != PolicyChoice::best;
+  const bool best = !table && question.gain.policy != PolicyChoice::habit;
+  return hole.habit.has_value() == habit && hole.best.has_value() == best &&
+         (!habit || !best || hole.habit->number == hole.best->number);
+}
 
 // The holes of the parts in the course's order; nothing, and what is wrong with them, where they do not make the whole.
 template <class HoleResult>
@@ -115,6 +130,9 @@ std::optional<std::vector<HoleResult>> holes_of(const Question& question, std::v
   std::sort(holes.begin(), holes.end(),
             [](const HoleResult& a, const HoleResult& b) { return number_of(a) < number_of(b); });
   const std::vector<Hole>& course = question.course->holes;
+  for (const HoleResult& hole : holes) {
+    if (findings.empty() && !answers(hole, question)) fault(0, "a part that was changed", "parts as they were given");
+  }
   const bool whole = std::equal(holes.begin(), holes.end(), course.begin(), course.end(),
                                 [](const HoleResult& a, const Hole& b) { return number_of(a) == b.number; });
   if (findings.empty() && !whole) {
@@ -194,10 +212,27 @@ Json answer_check(const Question& question, const Json& request) {
     understood[which] = summarise(file);
     text += fmt::format("{}: {}\n", which, summarise(file));
   };
-  if (request.contains("course")) add("course", *question.course);
-  if (request.contains("player")) add("player", *question.player);
+  if (is_given(request, "course")) add("course", *question.course);
+  if (is_given(request, "player")) add("player", *question.player);
   if (question.baseline) add("baseline", *question.baseline);
   return {{"status", done}, {"answer", {{"format", "yardworth/check/1"}, {"understood", understood}}}, {"text", text}};
+}
+
+// Findings of the library about a request, by the members of the JSON.
+std::vector<Diagnostic> by_members(std::vector<Diagnostic> findings) {
+  constexpr std::pair<std::string_view, std::string_view> members[] = {{"change.driver_carry_yd", "options.driver"},
+                                                                       {"change.irons_carry_yd", "options.irons"},
+                                                                       {"limit_yd", "options.to"},
+                                                                       {"step_yd", "options.step"},
+                                                                       {"tee", "options.tee"},
+                                                                       {"threads", "options.threads"}};
+  for (Diagnostic& finding : findings) {
+    if (finding.file != "request") continue;
+    for (const auto& [path, member] : members) {
+      if (finding.path == path) finding.path = std::string(member);
+    }
+  }
+  return findings;
 }
 
 Json answer_question(const Question& question, const Json& request) {
@@ -213,7 +248,7 @@ Json answer_question(const Question& question, const Json& request) {
         return answer_check(question, request);
     }
   } catch (const InvalidRequest& error) {
-    return refused(error.findings());
+    return refused(by_members(error.findings()));
   } catch (const CannotFinish& error) {
     return refused(not_done, error.what());
   }
@@ -246,8 +281,7 @@ std::string answer(std::string_view request) noexcept {
       return embed::written(embed::refused(embed::not_done, error.what()));
     }
   } catch (...) {
-    // So short that it needs no memory of its own.
-    return "{}";
+    return R"({"status":1})";  // so short that it needs no memory of its own
   }
 }
 

@@ -16,6 +16,7 @@
 namespace yardworth::embed {
 namespace {
 
+constexpr std::size_t most_findings = 200;  // that are told
 const std::vector<std::string> command_words = {"gain", "strategy", "bands", "check"};
 
 // The request while it is read.
@@ -66,7 +67,12 @@ std::vector<std::string> tee_names(const Course& course) {
 
 std::vector<int> read_holes(Reader& reader, const Members& members) {
   std::vector<int> holes;
-  for (const Json& hole : members.list("holes", "the numbers of holes")) {
+  const std::vector<Json> said = members.list("holes", "the numbers of holes");
+  if (said.size() > static_cast<std::size_t>(limits::most_holes)) {
+    reader.tell()("holes", fmt::format("a list of {}", said.size()), "each hole once");
+    return holes;
+  }
+  for (const Json& hole : said) {
     if (hole.is_number_integer() && hole >= 1 && hole <= limits::most_holes) {
       holes.push_back(hole.get<int>());
     } else {
@@ -107,7 +113,7 @@ std::optional<T> among(std::string_view word, std::initializer_list<T> all) {
 report::StoodIn stood_in_of(const Reader& reader) {
   report::StoodIn stood_in;
   stood_in.units = reader.question.course->units;
-  if (!reader.request.contains("course")) stood_in.course = reader.question.course->name;
+  if (!is_given(reader.request, "course")) stood_in.course = reader.question.course->name;
   return stood_in;
 }
 
@@ -115,7 +121,7 @@ report::StoodIn stood_in_of(const Reader& reader) {
 std::vector<std::string> opening_of_round(const Reader& reader, const std::optional<std::size_t>& tee) {
   const Question& question = reader.question;
   report::StoodIn stood_in = stood_in_of(reader);
-  if (!reader.request.contains("player")) stood_in.player = question.player->label;
+  if (!is_given(reader.request, "player")) stood_in.player = question.player->label;
   if (!tee) stood_in.tee = question.course->tees[default_tee(*question.course, question.player->gender)].name;
   return report::opening_of(stood_in);
 }
@@ -165,10 +171,11 @@ void read_strategy(Reader& reader, const Members& options) {
 }
 
 // One hazard that is moved or added: the keys of a file, with the hole and, of a move, the number of the hazard.
-HazardChange read_hazard(const Json& json, Units units, const Tell& tell) {
+HazardChange read_hazard(const Json& json, Units units, const std::string& name, const Tell& tell) {
   const Members members(json, {"hole", "hazard", "kind", "side", "from", "to", "near", "far"}, tell);
   HazardChange change;
-  change.name = "request";
+  change.name = name;
+  if (!members.has("hole")) tell("hole", missing_key, "the number of a hole");
   change.hole = members.whole("hole", 1, limits::most_holes).value_or(0);
   change.hazard = members.whole("hazard", 1, static_cast<int>(limits::most_parts));
   change.kind = members.choice<HazardKind>("kind", hazard_kind_names(), hazard_kind_named);
@@ -190,10 +197,15 @@ void read_hazards(Reader& reader, const Members& options) {
   const Course& course = *reader.question.course;
   std::vector<HazardChange> changes;
   for (std::size_t i = 0; i < said.size(); ++i) {
-    changes.push_back(read_hazard(said[i], course.units, below(reader.tell("options"), "hazards", i)));
+    changes.push_back(read_hazard(said[i], course.units, fmt::format("request: options.hazards[{}]", i),
+                                  below(reader.tell("options"), "hazards", i)));
   }
   if (has_fault(reader.findings)) return;
   Reading<ChangedCourse> changed = change_hazards(course, changes);
+  for (Diagnostic& finding : changed.findings) {
+    // A change names its hazard as the member of the request does.
+    if (finding.path == "number") finding.path = "hazard";
+  }
   reader.findings.insert(reader.findings.end(), changed.findings.begin(), changed.findings.end());
   reader.question.bands.changed_course = std::move(changed.value);
 }
@@ -202,8 +214,10 @@ void read_bands(Reader& reader, const Members& options) {
   Question& question = reader.question;
   const Course& course = *question.course;
   BandsRequest& bands = question.bands;
-  const auto genders = options.choices<Gender>("gender", {"men", "women"}, gender_named);
-  if (!genders.empty()) bands.genders = genders;
+  if (options.words_of("gender") != std::vector<std::string>{"both"}) {
+    const auto genders = options.choices<Gender>("gender", {"men", "women", "both"}, gender_named);
+    if (!genders.empty()) bands.genders = genders;
+  }
   std::vector<std::string> band_words;
   for (const Band band : all_bands) band_words.emplace_back(name(band));
   const auto wanted = options.choices<Band>("band", band_words, band_named);
@@ -257,6 +271,8 @@ void read_which_holes(Reader& reader, const Members& members) {
   for (const char* member : {"holes", "parts"}) {
     if (!members.has(member)) continue;
     if (!hole_by_hole) reader.tell()(member, "a question that is not answered hole by hole", "none");
+    if (const Json* list = members.find(member); list->is_array() && list->empty())
+      reader.tell()(member, "an empty list", "at least one, or no such member");
     if (question.curve) reader.tell()(member, "a curve, which is not answered hole by hole", "none");
   }
   if (members.has("holes") && members.has("parts")) reader.tell()("parts", "holes beside them", "one or the other");
@@ -270,6 +286,10 @@ std::string about(Json request) {
 }
 
 }  // namespace
+
+bool is_given(const Json& request, const char* member) {
+  return request.is_object() && request.contains(member) && !request[member].is_null();
+}
 
 std::optional<Command> command_named(std::string_view word) {
   for (std::size_t i = 0; i < command_words.size(); ++i) {
@@ -290,6 +310,7 @@ Reading<Question> read_question(const Json& request) {
   read_options(reader, members);
   read_which_holes(reader, members);
   reader.question.about = about(request);
+  if (reader.findings.size() > most_findings) reader.findings.resize(most_findings);
   if (has_fault(reader.findings)) return {std::nullopt, reader.findings};
   return {std::move(reader.question), std::move(reader.findings)};
 }

@@ -38,6 +38,9 @@ struct Question {
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts
 };
 
+// Whether the request has the member: null is as good as none.
+bool is_given(const Json& request, const char* member);
+
 // Every fault of the request and of the texts in it; the question is there only when there is none, and advice too is a
 // finding. Findings of texts have the names that the request gives them, those of the request itself "request".
 Reading<Question> read_question(const Json& request);

@@ -47,7 +47,7 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, Ho
   Point at = landing;
   HoleMap::GroundProbe probed = landed;
   Ground ground = probed.ground;
-  double factor = roll_factor(ground, map.firmness());
+  double factor = map.roll_factor_on(ground);
   double left = roll_yd * factor;  // in yards of this ground
   for (;;) {
     switch (penalty_on(ground)) {
@@ -58,17 +58,18 @@ Rest roll_out(const HoleMap& map, Point from, Point direction, Point landing, Ho
       case Penalty::stroke_and_distance:
         return play_again(from, ground);
     }
-    if (!(left >= numerics::least_roll_yd)) return {at, lie_on(ground), 0, false, ground};
-    // An edge that does not count may be met a little late.
-    const double watch = left < probed.edge_free_yd ? numerics::open_roll_step_yd : numerics::roll_step_yd;
-    const double step = std::min(left, std::max<double>(watch, probed.clearance_yd));
-    at = at + step * direction;
-    left -= step;
-    probed = map.probe(at);
-    if (probed.ground == ground) continue;
+    do {
+      if (!(left >= numerics::least_roll_yd)) return {at, lie_on(ground), 0, false, ground};
+      // An edge that does not count may be met a little late.
+      const double watch = left < probed.edge_free_yd ? numerics::open_roll_step_yd : numerics::roll_step_yd;
+      const double step = std::min(left, std::max<double>(watch, probed.clearance_yd));
+      at = at + step * direction;
+      left -= step;
+      probed = map.probe(at);
+    } while (probed.ground == ground);
     const double before = factor;
     ground = probed.ground;
-    factor = roll_factor(ground, map.firmness());
+    factor = map.roll_factor_on(ground);
     left *= factor / before;
   }
 }

@@ -35,7 +35,7 @@ inline Rest come_to_rest(const HoleMap& map, Point from, Point direction, double
   const Point landing = from + carry_yd * direction;
   const HoleMap::GroundProbe probed = map.probe(landing);
   if (!is_penalised(probed.ground)) {
-    const double roll = roll_yd * roll_factor(probed.ground, map.firmness());
+    const double roll = roll_yd * map.roll_factor_on(probed.ground);
     const Point end = landing + roll * direction;
     // With no edge that counts within reach, a ball that would end on the ground it landed on stayed there.
     if (roll <= probed.clearance_yd || (roll <= probed.edge_free_yd && map.ground_at(end) == probed.ground)) {

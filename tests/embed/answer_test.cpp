@@ -117,6 +117,12 @@ void check_parts(Json request, int holes) {
   request["parts"] = parts;
   request["options"]["driver"] = 11;
   CHECK(test::says(ask(request)["findings"][0]["message"], "a part of another question"));
+  if (request["command"] == "gain") {
+    request["options"]["driver"] = 15;
+    request["parts"] = parts;
+    for (const char* policy : {"habit", "best"}) request["parts"][0]["holes"][0][policy] = nullptr;
+    CHECK(ask(request)["status"] == 2);
+  }
   request["parts"] = {1, Json::object(), {{"format", "yardworth/part/0"}}};
   CHECK(ask(request)["findings"].size() == 3);
 }
@@ -164,9 +170,23 @@ TEST_CASE("every fault of request and texts is told at once, at its place") {
   }
 }
 
+TEST_CASE("what the library refuses is told by the members of the request") {
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"options", {{"irons", -145}}}})), "options.irons: found"));
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"options", {{"driver", 10}, {"to", 12}, {"step", 5}}}})),
+                   "options.to: found 12"));
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"holes", Json::array()}})), "an empty list"));
+  CHECK(test::says(messages(ask({{"command", "bands"}, {"options", {{"hazards", {{{"kind", "bunker"}}}}}}})),
+                   "options.hazards[0].hole: found nothing"));
+}
+
+TEST_CASE("a member that is null is not there") {
+  CHECK(ask({{"command", "check"}, {"course", nullptr}})["answer"]["understood"].empty());
+}
+
 TEST_CASE("no text is too broken for an answer") {
   CHECK(test::says(messages(Json::parse(answer("{\n  \"command\": }"))), "request:2:14"));
   CHECK(test::says(messages(Json::parse(answer(""))), "no JSON"));
+  CHECK(test::says(messages(Json::parse(answer("{\"options\": {\"driver\": 1e999}}"))), "too large"));
   CHECK(test::says(messages(Json::parse(answer("[1]"))), "expected an object"));
   CHECK(test::says(messages(Json::parse(answer(std::string(1 << 20, '[')))), "request"));
   CHECK(test::says(messages(Json::parse(answer(std::string(40, '[') + std::string(40, ']')))), "too deep"));
