@@ -153,7 +153,9 @@ TEST_CASE("a hazard of every kind costs what its ground says, landed in or rolle
     const Ground ground = facts_of(kind).ground;
     CAPTURE(name(kind));
     const HoleMap map = map_with({sample_hazard(kind, -80.0, 80.0, 200.0, 230.0)});
-    for (const auto& [carry, roll] : {std::pair{215.0, 0.0}, {215.0, 5.0}, {200.0, 0.0}, {190.0, 15.0}}) {
+    for (const auto& strike : {std::pair{215.0, 0.0}, {215.0, 5.0}, {200.0, 0.0}, {190.0, 15.0}}) {
+      const double carry = strike.first;
+      const double roll = strike.second;
       CAPTURE(carry);
       const Rest rest = come_to_rest(map, tee, forward, carry, roll);
       CHECK(rest.found == ground);

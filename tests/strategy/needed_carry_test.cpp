@@ -29,7 +29,9 @@ TEST_CASE("what the holes of two courses need to be carried is what lies across 
   const std::map<std::string, std::map<int, double>> across = {
       {"courses/heron-ferry/course.yaml", {{1, 14.0}, {8, 13.0}, {11, 8.2}, {18, 15.0}}},
       {"courses/marsh-end/course.yaml", {{3, 12.0}}}};
-  for (const auto& [file, carries] : across) {
+  for (const auto& entry : across) {
+    const std::string& file = entry.first;
+    const std::map<int, double>& carries = entry.second;
     const Reading<Course> course = read_course(test::text_of(file), file);
     REQUIRE(course.ok());
     for (const Hole& hole : course.value->holes) {
