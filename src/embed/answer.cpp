@@ -123,7 +123,7 @@ std::optional<std::vector<HoleResult>> holes_of(const Question& question, std::v
       } else {
         for (const nlohmann::json& hole : nlohmann::json(part.at("holes"))) holes.push_back(hole.get<HoleResult>());
       }
-    } catch (const nlohmann::json::exception&) {
+    } catch (const std::exception&) {
       fault(i, "no part of an answer", "the member \"part\" of an answer");
     }
   }

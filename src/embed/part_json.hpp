@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <stdexcept>
 
 #include "gain/round_gain.hpp"
 #include "yardworth/gain.hpp"
@@ -32,28 +33,30 @@ struct adl_serializer<std::optional<T>> {
 
 namespace yardworth {
 
-NLOHMANN_JSON_SERIALIZE_ENUM(Ground, {{Ground::green, "green"},
-                                      {Ground::out_of_bounds, "out_of_bounds"},
-                                      {Ground::penalty_area, "penalty_area"},
-                                      {Ground::bunker, "bunker"},
-                                      {Ground::trees, "trees"},
-                                      {Ground::fairway, "fairway"},
-                                      {Ground::rough, "rough"}})
-NLOHMANN_JSON_SERIALIZE_ENUM(HazardSide, {{HazardSide::left, "left"},
-                                          {HazardSide::right, "right"},
-                                          {HazardSide::across, "across"},
-                                          {HazardSide::in_the_middle, "in_the_middle"},
-                                          {HazardSide::behind_the_green, "behind_the_green"}})
-NLOHMANN_JSON_SERIALIZE_ENUM(AimMark, {{AimMark::middle_of_green, "middle_of_green"},
-                                       {AimMark::middle, "middle"},
-                                       {AimMark::line_of_play, "line_of_play"},
-                                       {AimMark::fairway_edge, "fairway_edge"},
-                                       {AimMark::bunker, "bunker"}})
-NLOHMANN_JSON_SERIALIZE_ENUM(AimSide,
-                             {{AimSide::straight, "straight"}, {AimSide::left, "left"}, {AimSide::right, "right"}})
-NLOHMANN_JSON_SERIALIZE_ENUM(PolicyChange::Kind, {{PolicyChange::Kind::none, "none"},
-                                                  {PolicyChange::Kind::other_aim, "other_aim"},
-                                                  {PolicyChange::Kind::other_club, "other_club"}})
+// Enumerations by their place, up to the last one that there is; anything else is refused.
+template <class Enumeration>
+Enumeration enumerator_at(const nlohmann::json& json, Enumeration last) {
+  const int place = json.get<int>();
+  if (place < 0 || place > static_cast<int>(last)) {
+    throw std::out_of_range("an enumerator that there is not");
+  }
+  return static_cast<Enumeration>(place);
+}
+
+inline void to_json(nlohmann::json& json, Ground value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, Ground& value) { value = enumerator_at(json, Ground::rough); }
+inline void to_json(nlohmann::json& json, HazardSide value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, HazardSide& value) {
+  value = enumerator_at(json, HazardSide::behind_the_green);
+}
+inline void to_json(nlohmann::json& json, AimMark value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, AimMark& value) { value = enumerator_at(json, AimMark::bunker); }
+inline void to_json(nlohmann::json& json, AimSide value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, AimSide& value) { value = enumerator_at(json, AimSide::right); }
+inline void to_json(nlohmann::json& json, PolicyChange::Kind value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, PolicyChange::Kind& value) {
+  value = enumerator_at(json, PolicyChange::Kind::other_club);
+}
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FourValues, before, driver_longer, all_longer, replanned)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd)
