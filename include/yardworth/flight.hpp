@@ -99,6 +99,9 @@ struct Wind {
 };
 // The speed at a height, as a share of that at 10 m.
 double wind_share(const Wind& wind, double height_m);
+double headwind_mps(const Wind& wind);         // the part along the target line, 10 m up; negative from behind
+double wind_from_right_mps(const Wind& wind);  // the part across it; negative from the left
+Wind without_side_wind(const Wind& wind);      // the part along the target line alone
 
 // What a ball bounces and rolls on. Tilt stands for the turf that gives way in front of the ball.
 struct Turf {
@@ -150,7 +153,8 @@ std::vector<Diagnostic> validate(const ClubHead& head);
 std::vector<Diagnostic> validate(const Launch& launch);
 std::vector<Diagnostic> validate(const FlightConditions& conditions);
 
-// All functions from here on throw InvalidRequest where validate finds a fault.
+// The functions from here on that fly a ball or look for a delivery throw InvalidRequest where validate finds a fault
+// in what they are given. Those that only tell what is typical of a club, typical_clubs to attainable, look at nothing.
 
 Launch launch_of(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions = {});
 Flight fly(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions = {});
@@ -186,7 +190,7 @@ struct DeliveryFlight {
   Delivery delivery;
   Flight flight;
 };
-// The most carry at the same club head speed. Straight: no flight through still air gains by bending.
+// The most carry of straight deliveries at the same club head speed. In still air none gains by bending.
 DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const FlightConditions& conditions,
                           const Attainable& limits);
 // The most carry with the delivery as it is but for the dynamic loft, within limits.
@@ -196,13 +200,15 @@ DeliveryFlight best_loft(const Delivery& delivery, const ClubHead& head, const F
 enum class DeliveryAngle { dynamic_loft, attack, path, face };
 std::string_view name(DeliveryAngle angle);  // "dynamic_loft"
 
-// What one angle gives away, metres of carry.
+// What one angle gives away, metres of carry, in the air without the wind from the side.
 struct Loss {
   DeliveryAngle of = DeliveryAngle::dynamic_loft;
   double own_rad = 0.0, best_rad = 0.0;  // of the delivery, and of the best delivery
   double alone_m = 0.0;  // gained with this angle at its best within limits and the others as they are; never negative
   double in_turn_m = 0.0;  // gained when it is brought to best_rad after those before it in the list
 };
+// In the air as it is but for the wind from the side: across it a bent flight can be carried further than a straight
+// one.
 struct Losses {
   DeliveryFlight own, best;
   std::array<Loss, 4> losses;  // in the order in which each gains most after those before it
@@ -211,7 +217,7 @@ struct Losses {
 Losses losses_of(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
                  const Attainable& limits);
 
-// What a new head could give with the delivery as it is.
+// What a new head could give with the delivery as it is, in the air as it is.
 struct NewHead {
   Restitution restitution;                 // what the rules allow a driver, unless said
   double most_fitting_rad = radians(2.0);  // of its loft, up or down
@@ -222,6 +228,7 @@ struct NewHeadGain {
   double together_m = 0.0;
   double dynamic_loft_rad = 0.0;  // that comes of the fitted loft
 };
+std::vector<Diagnostic> validate(const NewHead& new_head);
 NewHeadGain new_head_gain(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
                           const NewHead& new_head = {});
 
@@ -257,6 +264,8 @@ struct DeliveryResult {
   FlightConditions conditions;
   Attainable limits;  // as they were before the delivery widened them
   Losses losses;      // the delivery is its own, the best its best
+  // The delivery, its best and the one set beside it, in the air as it is.
+  DeliveryFlight own, best;
   std::optional<DeliveryFlight> after;
   // Of a driver only: its restitution from an older head's.
   std::optional<NewHeadGain> new_head;

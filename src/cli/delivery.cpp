@@ -30,16 +30,20 @@ struct SaidNumber {
   double Delivery::*member;
   double (*inside)(double said);
   double (*said)(double inside);
+  const char* words;  // of the reports
+  const char* unit;
   const char* help;
 };
 constexpr std::array<SaidNumber, 5> said_numbers = {{
-    {"club-speed-mph", limits::club_speed, &Delivery::club_speed_mps, from_mph, to_mph, "Club head speed at impact"},
-    {"attack-deg", limits::attack, &Delivery::attack_rad, radians, degrees, "Attack angle, upwards positive"},
-    {"dynamic-loft-deg", limits::dynamic_loft, &Delivery::dynamic_loft_rad, radians, degrees,
-     "Loft of the face at impact"},
-    {"path-deg", limits::path, &Delivery::path_rad, radians, degrees,
+    {"club-speed-mph", limits::club_speed, &Delivery::club_speed_mps, from_mph, to_mph, "club head speed", "mph",
+     "Club head speed at impact; typical of the club unless given"},
+    {"attack-deg", limits::attack, &Delivery::attack_rad, radians, degrees, "attack angle", "degrees",
+     "Attack angle, upwards positive; typical of the club unless given"},
+    {"dynamic-loft-deg", limits::dynamic_loft, &Delivery::dynamic_loft_rad, radians, degrees, "dynamic loft", "degrees",
+     "Loft of the face at impact; typical of the club unless given"},
+    {"path-deg", limits::path, &Delivery::path_rad, radians, degrees, "club path", "degrees",
      "Club path, in-to-out positive for a right-hander; 0 unless given"},
-    {"face-deg", limits::face, &Delivery::face_rad, radians, degrees,
+    {"face-deg", limits::face, &Delivery::face_rad, radians, degrees, "face angle", "degrees",
      "Face angle to the target line, open positive for a right-hander; 0 unless given"},
 }};
 
@@ -64,8 +68,8 @@ Delivery delivery_of(const DeliveryOptions& options, std::vector<std::string>& a
     if (options.said[i]) {
       delivery.*number.member = number.inside(*options.said[i]);
     } else {
-      typical +=
-          fmt::format("{}{} {:.1f}", typical.empty() ? "" : ", ", number.name, number.said(delivery.*number.member));
+      typical += fmt::format("{}{} {:.1f} {}", typical.empty() ? "" : ", ", number.words,
+                             number.said(delivery.*number.member), number.unit);
     }
   }
   if (!typical.empty())
@@ -87,7 +91,10 @@ std::string change(const std::string& said, Delivery& delivery) {
   std::vector<std::string> keys;
   for (const SaidNumber& number : said_numbers) keys.emplace_back(number.name);
   const auto known = std::find(keys.begin(), keys.end(), key);
-  if (equals == std::string::npos || known == keys.end()) {
+  if (equals == std::string::npos && known != keys.end()) {
+    return fmt::format("--to: found \"{}\", expected \"=\" and a number after it: {}=NUMBER", said, key);
+  }
+  if (known == keys.end()) {
     return fmt::format("--to: found \"{}\", expected KEY=VALUE with a key {}", said, one_of(key, keys));
   }
   const SaidNumber& number = said_numbers[static_cast<std::size_t>(known - keys.begin())];
@@ -100,10 +107,19 @@ std::string change(const std::string& said, Delivery& delivery) {
   return "";
 }
 
-// What is wrong with the numbers together; each by itself has been looked at.
+// What is wrong with the numbers together; each by itself has been looked at. No option says the spin loft: it comes of
+// the others.
 std::string faults_of(const Delivery& delivery, const char* of) {
   std::string faults;
   for (const Diagnostic& finding : validate(delivery)) {
+    if (finding.path == "spin_loft_deg") {
+      const char* to_changed = std::string_view(of) == "--" ? "" : "--to: ";
+      const bool straight = delivery.path_rad == delivery.face_rad;
+      faults += fmt::format("yardworth: {}{}: a spin loft of {} degrees, expected {}\n", to_changed,
+                            straight ? "dynamic loft and attack angle" : "dynamic loft, attack angle, path and face",
+                            finding.found, finding.expected);
+      continue;
+    }
     std::string option = finding.path;
     std::replace(option.begin(), option.end(), '_', '-');
     faults += fmt::format("yardworth: {}{}: found {}, expected {}\n", of, option, finding.found, finding.expected);

@@ -26,4 +26,13 @@ double wind_share(const Wind& wind, double height_m) {
   return std::log1p(above) / std::log1p(told_height_m / wind.roughness_m);
 }
 
+double headwind_mps(const Wind& wind) { return wind.speed_mps * std::cos(wind.from_rad); }
+
+double wind_from_right_mps(const Wind& wind) { return wind.speed_mps * std::sin(wind.from_rad); }
+
+Wind without_side_wind(const Wind& wind) {
+  const double ahead = headwind_mps(wind);
+  return {std::abs(ahead), ahead < 0.0 ? radians(180.0) : 0.0, wind.roughness_m};
+}
+
 }  // namespace yardworth

@@ -9,6 +9,9 @@ DeliveryResult compute_delivery(const DeliveryRequest& request) {
   result.limits = attainable(request.club);
   const ClubHead& head = request.club.head;
   result.losses = losses_of(request.delivery, head, request.conditions, result.limits);
+  result.own = {request.delivery, fly(request.delivery, head, request.conditions)};
+  const Delivery& best = result.losses.best.delivery;
+  result.best = {best, fly(best, head, request.conditions)};
   if (request.after) result.after = DeliveryFlight{*request.after, fly(*request.after, head, request.conditions)};
   if (request.club.teed) {
     ClubHead older = head;

@@ -160,6 +160,7 @@ DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const Fli
 
 DeliveryFlight best_loft(const Delivery& delivery, const ClubHead& head, const FlightConditions& conditions,
                          const Limits& dynamic_loft) {
+  refuse_faults(validate(Attainable{{}, dynamic_loft, {}, {}}));
   Delivery fitted = delivery;
   for (const double end : {dynamic_loft.high, std::max(dynamic_loft.low, delivery.attack_rad)}) {
     fitted.dynamic_loft_rad = end;
@@ -175,10 +176,12 @@ Losses losses_of(const Delivery& delivery, const ClubHead& head, const FlightCon
   refuse_faults(delivery, head, conditions);
   refuse_faults(validate(limits));
   const Attainable wide = widened(limits, delivery);
-  const Search search(head, conditions);
+  FlightConditions along = conditions;
+  along.wind = without_side_wind(conditions.wind);
+  const Search search(head, along);
   Losses losses;
   losses.own = {delivery, search.flight(delivery)};
-  losses.best = most_carry(delivery.club_speed_mps, head, conditions, wide);
+  losses.best = most_carry(delivery.club_speed_mps, head, along, wide);
   losses.losses = in_turn(search, losses);
   losses.together_m = losses.best.flight.carry_m - losses.own.flight.carry_m;
   for (Loss& loss : losses.losses) {
@@ -195,11 +198,12 @@ NewHeadGain new_head_gain(const Delivery& delivery, const ClubHead& head, const 
   ClubHead livelier = head;
   livelier.restitution = new_head.restitution;
   refuse_faults(delivery, head, conditions);
-  refuse_faults(validate(livelier));
+  refuse_faults(validate(new_head));
   const Search old_search(head, conditions);
   const Search new_search(livelier, conditions);
   const double loft = delivery.dynamic_loft_rad;
-  const Limits fitting{loft - new_head.most_fitting_rad, loft + new_head.most_fitting_rad};
+  const Limits fitting{std::max(loft - new_head.most_fitting_rad, radians(limits::dynamic_loft.low)),
+                       std::min(loft + new_head.most_fitting_rad, radians(limits::dynamic_loft.high))};
   const Delivery fitted = new_search.best(delivery, DeliveryAngle::dynamic_loft, fitting);
   const double own = old_search.carry(delivery);
   NewHeadGain gain;

@@ -19,6 +19,7 @@ constexpr Limits coefficient{-100.0, 100.0};
 constexpr Limits length_of_wave{1.0, 1e9};
 constexpr Limits spin_ratio{0.0, 100.0};
 constexpr Limits spin_decay{0.0, 1e-3};
+constexpr Limits fitted_loft{0.0, 10.0, "degrees"};  // common practice, no source
 constexpr Limits turf_number{0.0, 100.0};
 constexpr Limits grip_restitution{-1.0, 1.0};
 
@@ -102,6 +103,15 @@ std::vector<Diagnostic> validate(const ClubHead& head) {
   check_number(head.restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
   check_number(head.restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
   check_number(head.friction, limits::friction, "friction", tell);
+  return findings;
+}
+
+std::vector<Diagnostic> validate(const NewHead& new_head) {
+  std::vector<Diagnostic> findings;
+  const Tell tell = tell_into(findings, "new_head");
+  check_number(new_head.restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
+  check_number(new_head.restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
+  check_angle(new_head.most_fitting_rad, fitted_loft, "most_fitting_deg", tell);
   return findings;
 }
 

@@ -27,9 +27,9 @@ std::string delivery_csv(const DeliveryReport& report) {
   const DeliveryResult& result = report.result;
   Cells headings = {"club", "which"};
   for (const report::DeliveryNumber& one : all_numbers()) headings.emplace_back(one.key);
-  std::string csv = csv_row(headings) + row(result, "now", result.losses.own);
+  std::string csv = csv_row(headings) + row(result, "now", result.own);
   if (result.after) csv += row(result, "after", *result.after);
-  return csv + row(result, "best", result.losses.best);
+  return csv + row(result, "best", result.best);
 }
 
 std::string delivery_board_csv(const DeliveryReport& report) {

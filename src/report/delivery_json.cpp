@@ -73,11 +73,14 @@ Json board_json(const std::vector<std::vector<BoardCell>>& board) {
 std::string delivery_json(const DeliveryReport& report) {
   const DeliveryResult& result = report.result;
   Json json = {{"format", "yardworth/delivery/1"}, {"club", text(result.club.name)}};
-  json.update(flown_json(result.losses.own));
+  json.update(flown_json(result.own));
   json["after"] = result.after ? flown_json(*result.after) : Json(nullptr);
   json["losses"] = losses_json(result.losses);
+  json["without_side_wind"] = {{"headwind_mps", headwind_mps(result.conditions.wind)},
+                               {"own_carry_yd", yards_of(result.losses.own.flight.carry_m)},
+                               {"best_carry_yd", yards_of(result.losses.best.flight.carry_m)}};
   json["together_yd"] = yards_of(result.losses.together_m);
-  json["attainable"] = flown_json(result.losses.best);
+  json["attainable"] = flown_json(result.best);
   json["limits"] = limits_json(result.limits);
   json["new_head"] = result.new_head ? new_head_json(*result.new_head) : Json(nullptr);
   if (!result.board.empty()) json["board"] = board_json(result.board);

@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "gain/what_was_asked.hpp"
 #include "report/basis_words.hpp"
 #include "report/text.hpp"
@@ -57,21 +60,77 @@ std::string_view words_of(DeliveryAngle angle) {
   return "face angle";
 }
 
+bool has_side_wind(const DeliveryResult& result) {
+  return fixed(std::abs(wind_from_right_mps(result.conditions.wind)), 1) != "0.0";
+}
+
+namespace {
+
+// The weather and the ground; pressure and wind only where they are not what is taken unless told.
+std::string air_words(const FlightConditions& conditions) {
+  std::string text =
+      fmt::format("{:.0f} degrees Celsius, {:.0f} m up", conditions.air.temperature_c, conditions.air.altitude_m);
+  if (conditions.air.pressure_hpa != Air().pressure_hpa) {
+    text += fmt::format(", {} hPa reduced to sea level", plain_number(conditions.air.pressure_hpa));
+  }
+  if (conditions.wind.speed_mps != 0.0) {
+    text += fmt::format(", wind of {} m/s from {} degrees (0 is ahead, 90 the right)",
+                        plain_number(conditions.wind.speed_mps), plain_number(degrees(conditions.wind.from_rad)));
+  }
+  return text + fmt::format(", {} ground", conditions.turf.name);
+}
+
+// The angles that lie outside the limits, which were widened to hold them; empty where there are none.
+std::string widened_words(const DeliveryResult& result) {
+  const Delivery& own = result.own.delivery;
+  std::string angles;
+  const auto look = [&angles](DeliveryAngle angle, double own_rad, const Limits& limits) {
+    if (own_rad >= limits.low && own_rad <= limits.high) return;
+    angles += fmt::format("{}{} {:.1f} (from {:.1f} to {:.1f})", angles.empty() ? "" : ", ", words_of(angle),
+                          degrees(own_rad), degrees(limits.low), degrees(limits.high));
+  };
+  look(DeliveryAngle::attack, own.attack_rad, result.limits.attack);
+  look(DeliveryAngle::dynamic_loft, own.dynamic_loft_rad, result.limits.dynamic_loft);
+  look(DeliveryAngle::path, own.path_rad, result.limits.path);
+  look(DeliveryAngle::face, own.face_rad, result.limits.face);
+  return angles.empty() ? "" : fmt::format("Limits that were widened to the golfer's own degrees: {}.", angles);
+}
+
+}  // namespace
+
 std::vector<std::string> delivery_basis(const DeliveryResult& result) {
   const auto range = [](const Limits& limits) {
     return fmt::format("{:.1f} to {:.1f}", degrees(limits.low), degrees(limits.high));
   };
-  const FlightConditions& conditions = result.conditions;
-  return {
+  std::vector<std::string> basis = {
       fmt::format("The best is the most carry at the same club head speed with an attack angle from {}, a dynamic loft "
                   "from {}, path and face straight: what an ordinary golfer can learn (common practice, no source).",
-                  range(result.limits.attack), range(result.limits.dynamic_loft)),
+                  range(result.limits.attack), range(result.limits.dynamic_loft))};
+  if (const std::string widened = widened_words(result); !widened.empty()) basis.push_back(widened);
+  basis.emplace_back(
       "Alone: this one at its best, the others as they are. In turn: one after the other, the one that gains most "
-      "first; these add up.",
-      fmt::format("Strikes in the middle of the face, {:.0f} degrees Celsius, {:.0f} m up, {} ground. Differences are "
-                  "surer than carries, which may be 5% off; run is right in its order of size.",
-                  conditions.air.temperature_c, conditions.air.altitude_m, conditions.turf.name),
-      fmt::format("Drag and lift: {}.", conditions.aerodynamics.source)};
+      "first; these add up.");
+  if (has_side_wind(result)) {
+    basis.emplace_back(
+        "The best and what is given away are worked out without the wind from the side, with that from ahead or behind "
+        "alone: a bent ball can be carried further by a wind across, which is no better strike. The columns now, after "
+        "and best are in the whole wind.");
+  }
+  const bool bent_carries_further =
+      std::any_of(result.losses.losses.begin(), result.losses.losses.end(), [&result](const Loss& loss) {
+        return fixed(std::max(0.0, yards_of(loss.alone_m - result.losses.together_m)), 1) != "0.0";
+      });
+  if (bent_carries_further) {
+    basis.emplace_back(
+        "Against a strong wind a bent ball can carry a little further than the best, which is straight: an angle alone "
+        "then gains more than all together.");
+  }
+  basis.push_back(
+      fmt::format("Strikes in the middle of the face, {}. Differences are surer than carries, which may be 5% off; run "
+                  "is right in its order of size.",
+                  air_words(result.conditions)));
+  basis.push_back(fmt::format("Drag and lift: {}.", result.conditions.aerodynamics.source));
+  return basis;
 }
 
 std::vector<std::string> delivery_cautions() { return all_caution_words(common_cautions()); }

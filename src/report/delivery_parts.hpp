@@ -29,6 +29,9 @@ double yards_of(double metres);
 std::string key_of(DeliveryAngle angle);
 std::string_view words_of(DeliveryAngle angle);
 
+// Whether the wind has a part from the side that shows in a report. What is given away is then told without it.
+bool has_side_wind(const DeliveryResult& result);
+
 std::vector<std::string> delivery_basis(const DeliveryResult& result);
 std::vector<std::string> delivery_cautions();
 

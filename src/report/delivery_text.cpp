@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cctype>
 
 #include "report/delivery_parts.hpp"
@@ -13,6 +14,8 @@ namespace {
 using report::yards_of;
 
 using Cells = std::vector<std::string>;
+
+constexpr double least_gain_yd = 0.5;  // less is told as nothing
 
 // "+5.2"; what rounds to nothing has no sign.
 std::string signed_tenths(double value) {
@@ -32,9 +35,9 @@ std::string capitalised(std::string_view view) {
 
 void add_rows(Table& table, const std::vector<report::DeliveryNumber>& numbers, const DeliveryResult& result) {
   for (const report::DeliveryNumber& number : numbers) {
-    Cells row = {std::string(number.words), fixed(number.of(result.losses.own), number.decimals)};
+    Cells row = {std::string(number.words), fixed(number.of(result.own), number.decimals)};
     if (result.after) row.push_back(fixed(number.of(*result.after), number.decimals));
-    row.push_back(fixed(number.of(result.losses.best), number.decimals));
+    row.push_back(fixed(number.of(result.best), number.decimals));
     table.rows.push_back(std::move(row));
   }
 }
@@ -58,7 +61,14 @@ std::string losses_section(const DeliveryResult& result) {
   }
   table.rows.emplace_back();
   table.rows.push_back({"together", "", "", "", fixed(yards_of(result.losses.together_m), 1)});
-  return '\n' + format_table(table);
+  std::string text = '\n' + format_table(table);
+  if (report::has_side_wind(result)) {
+    text += wrap(fmt::format("Without the wind from the side: {} yards of carry now, {} at best.",
+                             fixed(yards_of(result.losses.own.flight.carry_m), 1),
+                             fixed(yards_of(result.losses.best.flight.carry_m), 1)),
+                 report_width);
+  }
+  return text;
 }
 
 std::string new_head_section(const DeliveryResult& result) {
@@ -97,6 +107,53 @@ std::string board_section(const DeliveryResult& result) {
          format_table(table);
 }
 
+// How many of the angles, from the first in turn, are to be named together: up to the one that gives away most in its
+// turn, or alone. Where that is not the first, what it is worth depends on the angles before it.
+std::size_t named_together(const std::array<Loss, 4>& losses) {
+  std::size_t last = 0;
+  for (std::size_t i = 1; i < losses.size(); ++i) {
+    const bool more_in_turn = losses[i].in_turn_m > losses[last].in_turn_m;
+    const bool more_alone = fixed(yards_of(losses[i].alone_m), 1) != fixed(yards_of(losses[last].alone_m), 1) &&
+                            losses[i].alone_m > losses[last].alone_m;
+    if (more_in_turn || more_alone) last = i;
+  }
+  return last + 1;
+}
+
+// "5.0 of them by the attack angle, which comes first", or "9.3 of them by dynamic loft and attack angle together".
+std::string share_words(const Losses& all) {
+  const auto& losses = all.losses;
+  const std::size_t named = named_together(losses);
+  double gained_m = 0.0;
+  std::string names;
+  for (std::size_t i = 0; i < named; ++i) {
+    gained_m += losses[i].in_turn_m;
+    if (i > 0) names += i + 1 == named ? " and " : ", ";
+    names += report::words_of(losses[i].of);
+  }
+  std::string yards = fixed(yards_of(gained_m), 1);
+  if (yards == fixed(yards_of(all.together_m), 1)) yards = "all";
+  if (named == 1) return fmt::format("{} of them by the {}, which comes first", yards, names);
+  return fmt::format("{} of them by {} together", yards, names);
+}
+
+// What could be gained at the same speed.
+std::string gain_words(const DeliveryResult& result) {
+  const Losses& losses = result.losses;
+  const char* in_air = report::has_side_wind(result) ? "without the wind from the side " : "";
+  const auto& most = *std::max_element(losses.losses.begin(), losses.losses.end(),
+                                       [](const Loss& a, const Loss& b) { return a.alone_m < b.alone_m; });
+  if (yards_of(losses.together_m) >= least_gain_yd) {
+    return fmt::format("{}up to {} yards of carry more at the same speed, {}.", in_air,
+                       fixed(yards_of(losses.together_m), 1), share_words(losses));
+  }
+  if (yards_of(most.alone_m) >= least_gain_yd) {
+    return fmt::format("{}up to {} yards of carry more at the same speed, by the {} alone.", in_air,
+                       fixed(yards_of(most.alone_m), 1), report::words_of(most.of));
+  }
+  return fmt::format("{}at this speed there is no more to gain.", in_air);
+}
+
 std::string answer(const DeliveryResult& result, bool emphasis) {
   std::string text = wrap(delivery_sentence(result), report_width);
   if (!emphasis) return text;
@@ -107,21 +164,15 @@ std::string answer(const DeliveryResult& result, bool emphasis) {
 }  // namespace
 
 std::string delivery_sentence(const DeliveryResult& result) {
-  const Losses& losses = result.losses;
-  const Flight& own = losses.own.flight;
+  const Flight& own = result.own.flight;
   std::string text = fmt::format("{} at {} mph: {} yards of carry, {} in all", capitalised(result.club.name),
-                                 plain_number(to_mph(losses.own.delivery.club_speed_mps)),
+                                 plain_number(to_mph(result.own.delivery.club_speed_mps)),
                                  fixed(yards_of(own.carry_m), 0), fixed(yards_of(own.total_m), 0));
   if (result.after) {
     text += fmt::format("; {} and {} after", fixed(yards_of(result.after->flight.carry_m), 0),
                         fixed(yards_of(result.after->flight.total_m), 0));
   }
-  const Loss& first = losses.losses.front();
-  if (yards_of(losses.together_m) < 0.5) return text + "; at this speed there is no more to gain.";
-  return text +
-         fmt::format("; up to {} yards of carry more at the same speed, {} of them by the {}, which comes first.",
-                     fixed(yards_of(losses.together_m), 1), fixed(yards_of(first.in_turn_m), 1),
-                     report::words_of(first.of));
+  return text + "; " + gain_words(result);
 }
 
 std::string delivery_text(const DeliveryReport& report, bool emphasis) {

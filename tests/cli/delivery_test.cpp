@@ -51,7 +51,7 @@ TEST_CASE("delivery: the answer, the losses and the cautions") {
 }
 
 TEST_CASE("delivery: what is not given is said to be assumed") {
-  CHECK(says(run({}).out, "Assumed, as is typical of a driver: club-speed-mph 94.0, attack-deg -1.0"));
+  CHECK(says(run({}).out, "Assumed, as is typical of a driver: club head speed 94.0 mph, attack angle -1.0"));
   const Outcome wedge = run({"--club", "pitching wedge", "--format", "csv"});
   CHECK(says(wedge.err, "Assumed, as is typical of a pitching wedge"));
   CHECK(says(wedge.out, "pitching wedge,now,"));
@@ -98,6 +98,38 @@ TEST_CASE("delivery: weather and ground") {
   CHECK(total("normal") < total("firm"));
 }
 
+TEST_CASE("delivery: a wind from the side is left out of what is given away") {
+  const std::vector<std::string> bent = {"--club-speed-mph", "94", "--attack-deg", "3", "--dynamic-loft-deg", "18.6",
+                                         "--face-deg",       "3",  "--path-deg",   "-3"};
+  const auto in_wind = [&bent](std::vector<std::string> more) {
+    more.insert(more.begin(), bent.begin(), bent.end());
+    return more;
+  };
+  const auto json = json_of(in_wind({"--wind-mps", "15", "--wind-from-deg", "270", "--format", "json"}));
+  const auto still = json_of(in_wind({"--format", "json"}));
+  CHECK(json["together_yd"].get<double>() > 0.5);
+  CHECK(json["together_yd"].get<double>() == doctest::Approx(still["together_yd"].get<double>()));
+  const auto& air = json["without_side_wind"];
+  CHECK(air["best_carry_yd"].get<double>() - air["own_carry_yd"].get<double>() ==
+        doctest::Approx(json["together_yd"].get<double>()));
+  CHECK(json["flight"]["carry_yd"].get<double>() != doctest::Approx(still["flight"]["carry_yd"].get<double>()));
+  const std::string text = run(in_wind({"--wind-mps", "15", "--wind-from-deg", "270"})).out;
+  CHECK_FALSE(says(text, "no more to gain"));
+  CHECK(says(text, "Without the wind from the side: "));
+}
+
+TEST_CASE("delivery: loft and attack, which act on each other, are named together") {
+  CHECK(says(run({}).out, "dynamic loft and attack angle together"));
+}
+
+TEST_CASE("delivery: the help says what is typical unless given") {
+  const std::string help = run({"--help"}).out;
+  std::size_t said = 0;
+  for (std::size_t at = help.find("typical of the"); at != std::string::npos; at = help.find("typical of the", at + 1))
+    ++said;
+  CHECK(said == 3);
+}
+
 TEST_CASE("delivery: the board") {
   const auto json = json_of(with_slice({"--table", "--format", "json"}));
   CHECK(json["board"].size() == 7 * 5);
@@ -138,7 +170,12 @@ TEST_CASE("delivery: what is not understood is refused with what is allowed") {
                    "--dynamic-loft-deg: found 3, expected a number from"},
            Refused{{"--to", "attack-deg=15", "--dynamic-loft-deg", "12"}, "--to dynamic-loft-deg: found 12"},
            Refused{{"--to", "atack-deg=2"}, "the nearest is attack-deg"},
-           Refused{{"--to", "attack-deg"}, "expected KEY=VALUE"},
+           Refused{{"--to", "attack-deg"}, "expected \"=\" and a number after it: attack-deg=NUMBER"},
+           Refused{
+               {"--dynamic-loft-deg", "70", "--attack-deg", "-15"},
+               "yardworth: dynamic loft and attack angle: a spin loft of 85 degrees, expected a number from 0 to 80"},
+           Refused{{"--to", "dynamic-loft-deg=70", "--attack-deg", "-15", "--dynamic-loft-deg", "10"},
+                   "--to: dynamic loft and attack angle: a spin loft of 85 degrees"},
            Refused{{"--to", "attack-deg=up"}, "expected a number from -15 to 15"},
            Refused{{"--club", "putter"}, "expected driver"},
            Refused{{"--firmness", "hard"}, "expected soft"},

@@ -63,6 +63,14 @@ TEST_CASE("so are heads, launches, weather and limits") {
   CHECK(validate(limits).size() == 1);
   CHECK_THROWS_AS(most_carry(40.0, ClubHead(), {}, limits), InvalidRequest);
   CHECK_THROWS_AS(most_carry(400.0, ClubHead(), {}, attainable(*typical_club("driver"))), InvalidRequest);
+  const Delivery delivery = delivery_of(95.0, 0.0, 14.0);
+  for (const double fitting : {std::nan(""), -0.01, 1.0}) {
+    CHECK_THROWS_AS(new_head_gain(delivery, ClubHead(), {}, {Restitution(), fitting}), InvalidRequest);
+  }
+  CHECK_THROWS_AS(new_head_gain(delivery, ClubHead(), {}, {Restitution{2.0, 0.0}, 0.0}), InvalidRequest);
+  const Limits swapped{radians(20.0), radians(10.0)};
+  CHECK_THROWS_AS(best_loft(delivery, ClubHead(), {}, swapped), InvalidRequest);
+  CHECK_THROWS_AS(board({40.0}, {0.0}, ClubHead(), {}, swapped), InvalidRequest);
   for (const TypicalClub& club : typical_clubs()) {
     CHECK(validate(club.head).empty());
     CHECK(validate(attainable(club)).empty());

@@ -18,7 +18,7 @@ DeliveryReport sample() {
   DeliveryResult result;
   result.club = *typical_club("driver");
   result.limits = attainable(result.club);
-  DeliveryFlight& own = result.losses.own;
+  DeliveryFlight& own = result.own;
   own.delivery = {from_mph(90.0), radians(-2.0), radians(16.0), radians(-3.0), radians(1.0)};
   own.flight.launch = {from_mph(126.0), 1.4, radians(18.0), radians(12.5), radians(0.25), from_rpm(3000.0), 0.0};
   own.flight.carry_m = 200.0 * metres_per_yard;
@@ -26,8 +26,10 @@ DeliveryReport sample() {
   own.flight.total_m = 220.0 * metres_per_yard;
   own.flight.offline_m = -10.0 * metres_per_yard;
   own.flight.apex_m = 75.0 * metres_per_foot;
-  result.losses.best = own;
-  result.losses.best.flight.carry_m = 208.0 * metres_per_yard;
+  result.best = own;
+  result.best.flight.carry_m = 208.0 * metres_per_yard;
+  result.losses.own = result.own;
+  result.losses.best = result.best;
   const auto loss = [](DeliveryAngle of, double in_turn_yd) {
     return Loss{of, radians(1.0), radians(2.0), 0.0, in_turn_yd * metres_per_yard};
   };
@@ -46,10 +48,48 @@ TEST_CASE("a delivery in one sentence") {
         "Driver at 90 mph: 200 yards of carry, 220 in all; up to 8.0 yards of carry more at the same speed, 5.0 of "
         "them by "
         "the attack angle, which comes first.");
-  report.result.after = report.result.losses.best;
+  report.result.after = report.result.best;
   CHECK(says(delivery_sentence(report.result), "220 in all; 208 and 220 after; up to"));
   report.result.losses.together_m = 0.1;
   CHECK(says(delivery_sentence(report.result), "at this speed there is no more to gain."));
+  report.result.losses.losses[1].alone_m = 3.0 * metres_per_yard;
+  CHECK(says(delivery_sentence(report.result),
+             "up to 3.0 yards of carry more at the same speed, by the club path alone"));
+}
+
+TEST_CASE("angles that are worth more together than in turn are named together") {
+  DeliveryReport report = sample();
+  auto& losses = report.result.losses.losses;
+  losses[0].in_turn_m = 1.0 * metres_per_yard;
+  losses[1].in_turn_m = 6.5 * metres_per_yard;
+  CHECK(says(delivery_sentence(report.result),
+             "8.0 yards of carry more at the same speed, 7.5 of them by attack angle and club path together."));
+  losses[0].in_turn_m = 5.0 * metres_per_yard;
+  losses[1].in_turn_m = 2.5 * metres_per_yard;
+  losses[2].in_turn_m = 1.0 * metres_per_yard;
+  losses[2].alone_m = 6.0 * metres_per_yard;
+  CHECK(says(delivery_sentence(report.result), "8.5 of them by attack angle, club path and dynamic loft together."));
+}
+
+TEST_CASE("what a delivery rests on names weather and limits that are not the usual ones") {
+  DeliveryReport report = sample();
+  CHECK_FALSE(says(delivery_text(report), "hPa"));
+  CHECK_FALSE(says(delivery_text(report), "m/s"));
+  CHECK_FALSE(says(delivery_text(report), "widened"));
+  report.result.conditions.air.pressure_hpa = 990.5;
+  report.result.conditions.wind = {4.0, radians(90.0), 0.03};
+  report.result.own.delivery.attack_rad = radians(-5.0);
+  const std::string text = delivery_text(report);
+  CHECK(says(text, "990.5 hPa"));
+  CHECK(says(text, "wind of 4 m/s from 90 degrees"));
+  CHECK(says(text, "attack angle -5.0 (from -3.0 to 3.0)"));
+  CHECK(says(text, "Without the wind from the side: 200.0 yards of carry now, 208.0 at best."));
+  CHECK(says(delivery_sentence(report.result), "; without the wind from the side up to 8.0"));
+  CHECK_FALSE(says(text, "a bent ball can carry a little further"));
+  report.result.losses.losses[0].alone_m = 9.0 * metres_per_yard;
+  CHECK(says(delivery_text(report), "a bent ball can carry a little further"));
+  report.result.conditions.wind.from_rad = radians(180.0);
+  CHECK_FALSE(says(delivery_text(report), "from the side"));
 }
 
 TEST_CASE("a delivery for a terminal") {
