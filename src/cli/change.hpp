@@ -8,9 +8,6 @@
 
 namespace yardworth::cli {
 
-// No training and no club adds more, in the course's units.
-inline constexpr double largest_change = 150.0;
-
 // The change that a command asks about, in the course's units.
 struct ChangeOptions {
   std::optional<double> driver, irons;

@@ -10,14 +10,11 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
+#include "core/numerics.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {
-
-constexpr double smallest_step = 0.1;  // in the course's units
-
-constexpr double most_steps = 200.0;
 
 struct GainOptions {
   InputOptions inputs;
@@ -34,9 +31,9 @@ std::string conflict(const GainOptions& options) {
   if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
   if (!options.to) return "";
   const double steps = *options.to / options.step.value_or(default_curve_step);
-  if (steps > most_steps + 1e-9)
-    return fmt::format("--to is more than {} times --step; give a larger --step", most_steps);
-  if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > 1e-9 * steps) {
+  if (steps > limits::most_curve_steps + numerics::curve_rounding)
+    return fmt::format("--to is more than {} times --step; give a larger --step", limits::most_curve_steps);
+  if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > numerics::curve_rounding * steps) {
     return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_curve_step));
   }
   const bool no_driver = options.change.driver ? *options.change.driver == 0.0 : options.change.irons.has_value();
@@ -100,10 +97,10 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
 }
 
 void add_curve_options(CLI::App& command, GainOptions& options) {
-  add_number(command, "--to", options.to, {smallest_step, largest_change},
+  add_number(command, "--to", options.to, {limits::curve_step.low, limits::carry_change.high},
              "Also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
              "proportion; with --format csv the curve alone");
-  add_number(command, "--step", options.step, {smallest_step, largest_change},
+  add_number(command, "--step", options.step, limits::curve_step,
              "Step of the curve; 5 unless given; --to is a multiple of it, at most 200 times as large");
 }
 

@@ -82,7 +82,7 @@ void add_output_options(CLI::App& app, OutputOptions& options) {
 }
 
 void add_threads_option(CLI::App& app, int& threads) {
-  add_whole_number(app, "--threads", threads, {1, 1024},
+  add_whole_number(app, "--threads", threads, {1, limits::most_threads},
                    "Threads to compute with; as many as there are cores unless given; the answer is the same");
 }
 

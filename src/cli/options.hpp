@@ -10,15 +10,12 @@
 #include <utility>
 #include <vector>
 
+#include "yardworth/limits.hpp"
+
 namespace yardworth::cli {
 
 // Options of the kinds that commands share. What is given to one of them is stored in target, which has to live as
 // long as app; what does not fit is refused with what was found and what was expected.
-
-struct Limits {
-  double low;   // allowed
-  double high;  // allowed
-};
 
 // An option with a value that store takes or refuses (see misfit).
 CLI::Option* add_text_option(CLI::App& app, const std::string& name,

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/numerics.hpp"
 #include "validate/tell.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
@@ -137,11 +138,11 @@ void require_valid_curve(const Course& course, const GainRequest& request, doubl
   const Limits step{to_yards(limits::curve_step.low, units), to_yards(limits::curve_step.high, units)};
   const bool fits = check_length(step_yd, step, units, "step_yd", tell);
   if (check_length(limit_yd, {0.0, change_limits(units).high}, units, "limit_yd", tell) && fits &&
-      limit_yd > limits::most_curve_steps * step_yd * (1.0 + 1e-9)) {
+      limit_yd > limits::most_curve_steps * step_yd * (1.0 + numerics::curve_rounding)) {
     tell("step_yd", spoken(step_yd, units), fmt::format("at most {} steps to limit_yd", limits::most_curve_steps));
   }
   const double steps = limit_yd / step_yd;
-  if (fits && !(steps > 0.5 && std::abs(steps - std::round(steps)) <= 1e-9 * steps)) {
+  if (fits && !(steps > 0.5 && std::abs(steps - std::round(steps)) <= numerics::curve_rounding * steps)) {
     tell("limit_yd", spoken(limit_yd, units), fmt::format("a multiple of the step, {}", spoken(step_yd, units)));
   }
   if (request.change.driver_carry_yd == 0.0 && request.change.irons_carry_yd != 0.0) {
