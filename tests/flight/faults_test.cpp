@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "flight/samples.hpp"
+#include "support/random_cases.hpp"
 
 namespace yardworth {
 
@@ -92,7 +93,7 @@ Delivery any_delivery() {
 }  // namespace
 
 TEST_CASE("whatever is within its range lands in finite time, in any wind that is allowed") {
-  CHECK(rc::check([] {
+  test::check_property("every flight lands", 2026, 100, [] {
     FlightConditions conditions;
     conditions.wind = {between(0, 25), radians(between(-180, 180)), between(0, 1)};
     conditions.air = {between(-20, 50), between(-500, 5000), between(850, 1100), between(0, 1)};
@@ -108,7 +109,7 @@ TEST_CASE("whatever is within its range lands in finite time, in any wind that i
     RC_ASSERT(std::isfinite(flight.total_offline_m));
     RC_ASSERT(std::isfinite(flight.landing_rad));
     RC_ASSERT(flight.total_m < 1000.0);
-  }));
+  });
 }
 
 }  // namespace yardworth

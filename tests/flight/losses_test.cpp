@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "flight/samples.hpp"
+#include "support/random_cases.hpp"
 
 namespace yardworth {
 
@@ -104,7 +105,7 @@ TEST_CASE("nothing within the limits beats the best delivery") {
 }
 
 TEST_CASE("the losses of any delivery add up, and none is left for the best") {
-  CHECK(rc::check([] {
+  test::check_property("losses of any delivery", 2026, 100, [] {
     const auto clubs = typical_clubs();
     const TypicalClub club = clubs[*rc::gen::inRange<std::size_t>(0, clubs.size())];
     const auto within = [](const Limits& limits) {
@@ -123,7 +124,7 @@ TEST_CASE("the losses of any delivery add up, and none is left for the best") {
     }
     const Losses none = losses_of(losses.best.delivery, club.head, {}, limits);
     RC_ASSERT(none.together_m < 1e-2);
-  }));
+  });
 }
 
 TEST_CASE("in any wind the losses add up and none alone is much more than all together") {
