@@ -45,7 +45,7 @@ struct TeeShotResult {
 struct HazardMet {
   HazardView hazard;
   double found = 0.0;
-  double reached = 0.0;  // finishes level with where it begins, or beyond
+  double reached = 0.0;  // found, or finishes level with where it begins, or beyond; at least found + cleared
   double cleared = 0.0;  // finishes beyond its end
 };
 

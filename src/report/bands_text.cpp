@@ -294,10 +294,11 @@ std::string hazards_section(const BandsReport& report) {
     }
   }
   if (text.empty()) return section(fmt::format("Hole {} has no hazards beyond the tees.", *report.hole));
-  return text + wrap(
-                    "Found: the tee shot ends in it. Reached and cleared: it finishes level with its beginning, beyond "
-                    "its end.",
-                    report_width);
+  return text +
+         wrap(
+             "Found: the tee shot ends in it. Reached: found, or it finishes level with its beginning or beyond. "
+             "Cleared: it finishes beyond its end.",
+             report_width);
 }
 
 const HazardMet* met(const HolePlay& play, std::size_t hazard) {
@@ -362,8 +363,8 @@ std::string changed_section(const BandsResult& result) {
   }
   return text +
          wrap(
-             "Strokes: expected for the hole, with all changes of it. Found: the tee shot ends in the hazard. Reached "
-             "and cleared: it finishes level with its beginning, beyond its end.",
+             "Strokes: expected for the hole, with all changes of it. Found: the tee shot ends in the hazard. Reached: "
+             "found, or it finishes level with its beginning or beyond. Cleared: it finishes beyond its end.",
              report_width) +
          cannot_finish_lines(result);
 }

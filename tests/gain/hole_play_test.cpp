@@ -224,6 +224,20 @@ TEST_CASE("greens in regulation and clubs into them agree with plays") {
   }
 }
 
+TEST_CASE("a tee shot that rolls into water has reached it") {
+  Hole hole = test::open_hole(1, 400.0);
+  hole.hazards = {test::across(HazardKind::penalty_area, 206.0, 230.0)};
+  Player player = sharp_golfer(200.0);
+  for (Club& club : player.clubs) club.roll_yd = 20.0;
+  const Baseline baseline(tour_table());
+  const test::PreparedHole here(hole, Firmness::normal, 0, player, baseline, test::Mesh());
+  const HolePlay play = described(here.model, player, 4);
+  const HazardMet& water = met(play, 0);
+  CHECK(water.found > 0.5);
+  CHECK(water.reached >= water.found);
+  CHECK(water.cleared < 1e-9);
+}
+
 TEST_CASE("a tee shot finds, reaches and clears") {
   Hole hole = test::open_hole(1, 400.0);
   hole.hazards = {test::across(HazardKind::bunker, 150.0, 160.0), test::across(HazardKind::bunker, 195.0, 205.0),
