@@ -1,7 +1,5 @@
 #include "gain/hole_play.hpp"
 
-#include <utility>
-
 #include "gain/green_in_regulation.hpp"
 #include "gain/strokes_variance.hpp"
 #include "gain/tee_view.hpp"
@@ -49,7 +47,7 @@ std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_sho
       if (found || end.along_yd >= view.from_yd) hazard.reached += end.weight;
       if (!found && end.along_yd > view.to_yd) hazard.cleared += end.weight;
     }
-    met.push_back(std::move(hazard));
+    met.push_back(hazard);
   }
   return met;
 }

@@ -110,7 +110,7 @@ TEST_CASE("no command writes over what it reads") {
   fs::create_symlink("player.yaml", outputs.folder() + "/soft");
   const std::string before = content(course) + content(player);
   const std::string both = fmt::format("--course '{}' --player '{}'", course, player);
-  for (const std::string& arguments : {quick_gain + " " + both, "strategy --hole 6 " + both,
+  for (const std::string& arguments : {std::string(quick_gain).append(" ").append(both), "strategy --hole 6 " + both,
                                        fmt::format("bands --band scratch --course '{}'", course)}) {
     CAPTURE(arguments);
     const Ran ran = outputs.run("", arguments + fmt::format(" --force --output '{}/hard'", outputs.folder()));

@@ -105,7 +105,7 @@ std::vector<std::string> mutual_includes(const std::vector<SourceFile>& files) {
   std::vector<std::string> mutual;
   for (const auto& [from, floors] : below) {
     for (const std::string& to : floors) {
-      if (from < to && below[to].contains(from)) mutual.push_back(from + " and " + to);
+      if (from < to && below[to].contains(from)) mutual.push_back(std::string(from).append(" and ").append(to));
     }
   }
   return mutual;
