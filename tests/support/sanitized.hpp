@@ -3,7 +3,7 @@
 namespace yardworth::test {
 
 // Sanitizers slow everything about ten times: what is repeated for the sake of numbers alone is repeated less then.
-#ifdef __SANITIZE_ADDRESS__
+#ifdef YARDWORTH_SANITIZED  // by the build: compilers tell it in ways of their own
 inline constexpr bool sanitized = true;
 #else
 inline constexpr bool sanitized = false;
