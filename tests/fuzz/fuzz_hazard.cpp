@@ -5,7 +5,7 @@
 #include <sstream>
 #include <string>
 
-#include "input/hazard_change.hpp"
+#include "cli/hazard_text.hpp"
 #include "promise.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/scenario.hpp"
@@ -13,8 +13,8 @@
 namespace yardworth::fuzz {
 namespace {
 
-HazardChanges changes_in(const std::string& text) {
-  HazardChanges changes;
+cli::HazardTexts changes_in(const std::string& text) {
+  cli::HazardTexts changes;
   std::istringstream lines(text);
   for (std::string line; std::getline(lines, line);) {
     if (!line.empty() && line.front() == '+') {
@@ -28,7 +28,7 @@ HazardChanges changes_in(const std::string& text) {
 
 void change(const std::string& text) {
   static const Course course = *read_course(scenario_course_yaml(), "course").value;
-  const Reading<ChangedCourse> changed = change_hazards(course, changes_in(text));
+  const Reading<ChangedCourse> changed = cli::change_hazards(course, changes_in(text));
   promise(changed.ok() != has_fault(changed.findings), "a course or a fault, never both, never neither");
   for (const Diagnostic& finding : changed.findings) {
     promise(to_line(finding).find('\n') == std::string::npos, "a finding is one line");
