@@ -105,7 +105,8 @@ std::optional<std::string> nearest_word(const std::string& word, const std::vect
 
 std::string one_of(const std::string& word, const std::vector<std::string>& words) {
   const std::string all = fmt::format("one of {}", fmt::join(words, ", "));
-  if (const auto ours = word_for(word, words)) return fmt::format("{}; the words are {}", *ours, fmt::join(words, ", "));
+  if (const auto ours = word_for(word, words))
+    return fmt::format("{}; the words are {}", *ours, fmt::join(words, ", "));
   const auto meant = nearest_word(word, words);
   return meant ? fmt::format("{}; the nearest is {}", all, *meant) : all;
 }
