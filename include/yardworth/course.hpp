@@ -79,6 +79,7 @@ struct Course {
   std::vector<Hole> holes;  // by number: 9 or 18
 };
 
+std::vector<std::string> tee_names(const Course& course);
 std::optional<std::size_t> tee_index(const Course& course, std::string_view name);
 double total_length_yd(const Course& course, std::size_t tee);
 

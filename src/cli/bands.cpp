@@ -22,7 +22,7 @@ struct BandsOptions {
   std::vector<std::string> tees;
   std::vector<Band> bands;
   std::vector<Gender> genders = {Gender::men, Gender::women};
-  ChangeOptions change;
+  SaidChange change;
   HazardTexts hazards;
   PolicyChoice policy = PolicyChoice::habit;
   int hole = 0;  // 0: none

@@ -9,6 +9,7 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "core/number_text.hpp"
+#include "core/numerics.hpp"
 #include "core/spelling.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/limits.hpp"
@@ -26,7 +27,7 @@ constexpr double most_board_rows = 50.0;
 // A number of a delivery as it is said on the command line.
 struct SaidNumber {
   const char* name;  // without the dashes
-  const yardworth::Limits& limits;
+  const Limits& limits;
   double Delivery::*member;
   double (*inside)(double said);
   double (*said)(double inside);
@@ -56,8 +57,6 @@ struct DeliveryOptions {
   std::optional<std::vector<std::string>> table;  // KEY=LOW..HIGH:STEP
   OutputOptions output;
 };
-
-Limits said_limits(const yardworth::Limits& limits) { return {limits.low, limits.high}; }
 
 // What was not given is as the club is typically struck.
 Delivery delivery_of(const DeliveryOptions& options, std::vector<std::string>& assumed) {
@@ -139,7 +138,7 @@ FlightConditions conditions_of(const DeliveryOptions& options) {
 }
 
 // LOW..HIGH:STEP as the numbers from low to high; nothing where it is none, or not within the limits.
-std::optional<std::vector<double>> range_of(const std::string& text, const yardworth::Limits& limits) {
+std::optional<std::vector<double>> range_of(const std::string& text, const Limits& limits) {
   const std::size_t dots = text.find("..");
   const std::size_t colon = text.find(':');
   if (dots == std::string::npos || colon == std::string::npos || colon < dots) return std::nullopt;
@@ -154,7 +153,8 @@ std::optional<std::vector<double>> range_of(const std::string& text, const yardw
       step.value > 0.0 && rows >= 0.0 && rows < most_board_rows && low.value >= limits.low && high.value <= limits.high;
   if (!fits) return std::nullopt;
   std::vector<double> numbers;
-  for (int i = 0; i <= static_cast<int>(rows + 1e-9); ++i) numbers.push_back(low.value + i * step.value);
+  for (int i = 0; i <= static_cast<int>(rows + numerics::curve_rounding); ++i)
+    numbers.push_back(low.value + i * step.value);
   return numbers;
 }
 
@@ -166,7 +166,7 @@ std::string change_board(const std::string& said, DeliveryRequest& request) {
     return fmt::format("--table: found \"{}\", expected club-speed-mph or attack-deg, such as attack-deg=-4..4:2",
                        said);
   }
-  const yardworth::Limits& limits = speeds ? limits::club_speed : limits::attack;
+  const Limits& limits = speeds ? limits::club_speed : limits::attack;
   const auto numbers = range_of(said.substr(std::min(said.find('=') + 1, said.size())), limits);
   if (!numbers) {
     return fmt::format("--table: found \"{}\", expected {}=LOW..HIGH:STEP within {} to {}, at most {:.0f} steps", said,
@@ -188,7 +188,7 @@ void ask_for_board(DeliveryRequest& request) {
       request.board_speeds_mps.push_back(from_mph(speed));
     }
   }
-  const yardworth::Limits attacks = attainable(request.club).attack;
+  const Limits attacks = attainable(request.club).attack;
   for (int i = 0; i < board_attacks; ++i) {
     request.board_attacks_rad.push_back(attacks.low + (attacks.high - attacks.low) * i / (board_attacks - 1));
   }
@@ -244,15 +244,13 @@ void add_club_option(CLI::App& command, TypicalClub& club) {
 }
 
 void add_weather_options(CLI::App& command, DeliveryOptions& options) {
-  add_number(command, "--temperature-c", options.temperature_c, said_limits(limits::temperature),
+  add_number(command, "--temperature-c", options.temperature_c, limits::temperature,
              "Degrees Celsius; 25 unless given");
-  add_number(command, "--altitude-m", options.altitude_m, said_limits(limits::altitude),
-             "Metres above the sea; 0 unless given");
-  add_number(command, "--pressure-hpa", options.pressure_hpa, said_limits(limits::pressure),
+  add_number(command, "--altitude-m", options.altitude_m, limits::altitude, "Metres above the sea; 0 unless given");
+  add_number(command, "--pressure-hpa", options.pressure_hpa, limits::pressure,
              "Air pressure reduced to sea level, as it is told in weather reports; 1013.25 unless given");
-  add_number(command, "--wind-mps", options.wind_mps, said_limits(limits::wind),
-             "Wind 10 m up, metres a second; none unless given");
-  add_number(command, "--wind-from-deg", options.wind_from_deg, said_limits(limits::wind_from),
+  add_number(command, "--wind-mps", options.wind_mps, limits::wind, "Wind 10 m up, metres a second; none unless given");
+  add_number(command, "--wind-from-deg", options.wind_from_deg, limits::wind_from,
              "Where it blows from: 0 from ahead, 90 from the right, 180 from behind; 0 unless given");
   add_choice<Turf>(command, "--firmness", options.turf,
                    {{"soft", soft_turf()}, {"normal", normal_turf()}, {"firm", firm_turf()}},
@@ -268,7 +266,7 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
   add_club_option(*command, options->club);
   for (std::size_t i = 0; i < said_numbers.size(); ++i) {
     const SaidNumber& number = said_numbers[i];
-    add_number(*command, std::string("--") + number.name, options->said[i], said_limits(number.limits), number.help);
+    add_number(*command, std::string("--") + number.name, options->said[i], number.limits, number.help);
   }
   const auto store = [options](const std::string& text) { options->to.push_back(text); };
   add_text_option(*command, "--to", store,

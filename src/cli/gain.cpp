@@ -11,6 +11,7 @@
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
 #include "core/numerics.hpp"
+#include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
@@ -19,7 +20,7 @@ namespace {
 struct GainOptions {
   InputOptions inputs;
   OutputOptions output;
-  ChangeOptions change;
+  SaidChange change;
   std::optional<double> to, step;  // in the course's units
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
@@ -43,15 +44,12 @@ std::string conflict(const GainOptions& options) {
 }
 
 DistanceChange change_of(const GainOptions& options, Units units) {
-  if (options.change.given()) return options.change.in_yards(units);
-  return {to_yards(default_driver_change, units), to_yards(default_irons_change, units)};
+  return (options.change.given() ? options.change : default_gain_change()).in_yards(units);
 }
 
 void say_default_change(const GainOptions& options, Inputs& inputs) {
   if (options.change.given()) return;
-  inputs.assumed.push_back(
-      fmt::format("Assumed, with neither --driver nor --irons: {} {} more with the driver, {} with the irons.",
-                  default_driver_change, name(inputs.course.units), default_irons_change));
+  inputs.assumed.push_back(report::default_change_words("neither --driver nor --irons", inputs.course.units));
 }
 
 GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {

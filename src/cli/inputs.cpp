@@ -40,12 +40,6 @@ void complain(const std::vector<Diagnostic>& findings, std::string& complaints) 
   }
 }
 
-std::string expected_tee(const std::string& word, const Course& course) {
-  std::vector<std::string> names;
-  for (const Tee& tee : course.tees) names.push_back(tee.name);
-  return expected_word(word, names);
-}
-
 std::optional<std::size_t> tee_of(const InputOptions& options, const Course& course, Gender gender,
                                   std::string& complaints) {
   return options.tee.empty() ? default_tee(course, gender) : tee_named(options.tee, course, complaints);
@@ -81,7 +75,7 @@ std::optional<std::size_t> tee_named(const std::string& tee, const Course& cours
   const auto index = tee_index(course, tee);
   if (!index) {
     complaints += escape_control(fmt::format("yardworth: --tee: found \"{}\", expected a tee of {}: {}", tee,
-                                             course.name, expected_tee(tee, course))) +
+                                             course.name, expected_word(tee, tee_names(course)))) +
                   "\n";
   }
   return index;

@@ -19,7 +19,7 @@ namespace {
 struct StrategyOptions {
   InputOptions inputs;
   OutputOptions output;
-  ChangeOptions change;
+  SaidChange change;
   int hole = 0;  // 0: all
   std::string dot;
   bool prove = false;

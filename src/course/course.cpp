@@ -97,6 +97,12 @@ int default_par(double longest_length_yd) {
   return longest_length_yd <= 690.0 ? 5 : 6;
 }
 
+std::vector<std::string> tee_names(const Course& course) {
+  std::vector<std::string> names;
+  for (const Tee& tee : course.tees) names.push_back(tee.name);
+  return names;
+}
+
 std::optional<std::size_t> tee_index(const Course& course, std::string_view name) {
   const auto found =
       std::find_if(course.tees.begin(), course.tees.end(), [&](const Tee& tee) { return tee.name == name; });

@@ -10,6 +10,7 @@
 #include "core/message_text.hpp"
 #include "core/spelling.hpp"
 #include "course/hazard_kind.hpp"
+#include "gain/said_change.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -59,12 +60,6 @@ void read_texts(Reader& reader, const Members& members) {
   }
 }
 
-std::vector<std::string> tee_names(const Course& course) {
-  std::vector<std::string> names;
-  for (const Tee& tee : course.tees) names.push_back(tee.name);
-  return names;
-}
-
 std::vector<int> read_holes(Reader& reader, const Members& members) {
   std::vector<int> holes;
   const std::vector<Json> said = members.list("holes", "the numbers of holes");
@@ -83,17 +78,7 @@ std::vector<int> read_holes(Reader& reader, const Members& members) {
   return holes;
 }
 
-// Added carry, in the course's units.
-struct Change {
-  std::optional<double> driver, irons;
-
-  bool given() const { return driver || irons; }
-  DistanceChange in_yards(Units units) const {
-    return {to_yards(driver.value_or(0.0), units), to_yards(irons.value_or(0.0), units)};
-  }
-};
-
-Change read_change(const Members& options) {
+SaidChange read_change(const Members& options) {
   return {options.number("driver", limits::carry_change), options.number("irons", limits::carry_change)};
 }
 
@@ -145,15 +130,11 @@ void read_gain(Reader& reader, const Members& options) {
   };
   gain.policy = options.choice<PolicyChoice>("plan", {"both", "habit", "best"}, plan).value_or(PolicyChoice::both);
   gain.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
-  const Change change = read_change(options);
+  const SaidChange change = read_change(options);
   question.opening = opening_of_round(reader, gain.tee);
-  gain.change = change.in_yards(units);
+  gain.change = (change.given() ? change : default_gain_change()).in_yards(units);
   if (!change.given()) {
-    gain.change = {to_yards(default_driver_change, units), to_yards(default_irons_change, units)};
-    question.opening.push_back(
-        fmt::format("Assumed, with neither driver nor irons: {} {} more with the driver, {} "
-                    "with the irons.",
-                    default_driver_change, name(units), default_irons_change));
+    question.opening.push_back(report::default_change_words("neither driver nor irons", units));
   }
   read_curve(reader, options, units);
 }
@@ -162,7 +143,7 @@ void read_strategy(Reader& reader, const Members& options) {
   Question& question = reader.question;
   StrategyRequest& strategy = question.strategy;
   strategy.tee = read_tee(options, *question.course);
-  const Change change = read_change(options);
+  const SaidChange change = read_change(options);
   if (change.given()) strategy.change = change.in_yards(question.course->units);
   strategy.prove = options.flag("prove");
   strategy.graph = options.flag("graph");
@@ -230,7 +211,7 @@ void read_bands(Reader& reader, const Members& options) {
   bands.policy = options.choice<PolicyChoice>("plan", {"habit", "best"}, plan).value_or(PolicyChoice::habit);
   bands.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.hole = options.whole("hole", 1, static_cast<int>(course.holes.size()));
-  const Change change = read_change(options);
+  const SaidChange change = read_change(options);
   bands.change = change.in_yards(course.units);
   report::StoodIn stood_in = stood_in_of(reader);
   // A question about hazards is about golfers as they are, unless it says otherwise.

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 #include <boost/math/tools/minima.hpp>
 #include <functional>
 
@@ -13,33 +14,22 @@ namespace {
 constexpr std::array<DeliveryAngle, 4> all_angles = {DeliveryAngle::dynamic_loft, DeliveryAngle::attack,
                                                      DeliveryAngle::path, DeliveryAngle::face};
 
-double& angle_in(Delivery& delivery, DeliveryAngle angle) {
-  switch (angle) {
-    case DeliveryAngle::dynamic_loft:
-      return delivery.dynamic_loft_rad;
-    case DeliveryAngle::attack:
-      return delivery.attack_rad;
-    case DeliveryAngle::path:
-      return delivery.path_rad;
-    case DeliveryAngle::face:
-      break;
-  }
-  return delivery.face_rad;
-}
+// What is told of an angle, in the order of DeliveryAngle.
+struct AngleFacts {
+  std::string_view name;
+  double Delivery::*own;
+  Limits Attainable::*attainable;
+};
+constexpr std::array<AngleFacts, all_angles.size()> angle_facts = {{
+    {"dynamic_loft", &Delivery::dynamic_loft_rad, &Attainable::dynamic_loft},
+    {"attack", &Delivery::attack_rad, &Attainable::attack},
+    {"path", &Delivery::path_rad, &Attainable::path},
+    {"face", &Delivery::face_rad, &Attainable::face},
+}};
 
-const Limits& limits_of(const Attainable& limits, DeliveryAngle angle) {
-  switch (angle) {
-    case DeliveryAngle::dynamic_loft:
-      return limits.dynamic_loft;
-    case DeliveryAngle::attack:
-      return limits.attack;
-    case DeliveryAngle::path:
-      return limits.path;
-    case DeliveryAngle::face:
-      break;
-  }
-  return limits.face;
-}
+const AngleFacts& facts_of(DeliveryAngle angle) { return angle_facts[static_cast<std::size_t>(angle)]; }
+double& angle_in(Delivery& delivery, DeliveryAngle angle) { return delivery.*facts_of(angle).own; }
+const Limits& limits_of(const Attainable& limits, DeliveryAngle angle) { return limits.*facts_of(angle).attainable; }
 
 void widen(Limits& limits, double to_hold) {
   limits.low = std::min(limits.low, to_hold);
@@ -47,10 +37,7 @@ void widen(Limits& limits, double to_hold) {
 }
 
 Attainable widened(Attainable limits, const Delivery& to_hold) {
-  widen(limits.attack, to_hold.attack_rad);
-  widen(limits.dynamic_loft, to_hold.dynamic_loft_rad);
-  widen(limits.path, to_hold.path_rad);
-  widen(limits.face, to_hold.face_rad);
+  for (const AngleFacts& angle : angle_facts) widen(limits.*angle.attainable, to_hold.*angle.own);
   return limits;
 }
 
@@ -135,19 +122,7 @@ std::array<Loss, 4> in_turn(const Search& search, const Losses& losses) {
 
 }  // namespace
 
-std::string_view name(DeliveryAngle angle) {
-  switch (angle) {
-    case DeliveryAngle::dynamic_loft:
-      return "dynamic_loft";
-    case DeliveryAngle::attack:
-      return "attack";
-    case DeliveryAngle::path:
-      return "path";
-    case DeliveryAngle::face:
-      break;
-  }
-  return "face";
-}
+std::string_view name(DeliveryAngle angle) { return facts_of(angle).name; }
 
 DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const FlightConditions& conditions,
                           const Attainable& limits) {

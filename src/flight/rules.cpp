@@ -32,6 +32,11 @@ void check_range(const Limits& rad, const Limits& limits_deg, std::string_view k
   check_angle(rad.high, {degrees(rad.low), limits_deg.high, limits_deg.unit}, key, tell);
 }
 
+void check_restitution(const Restitution& restitution, const Tell& tell) {
+  check_number(restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
+  check_number(restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
+}
+
 // The head comes up to the ball from behind its face, not more steeply than the face lies back.
 void check_spin_loft(const Delivery& delivery, const Tell& tell) {
   if (delivery.dynamic_loft_rad < delivery.attack_rad) {
@@ -100,8 +105,7 @@ std::vector<Diagnostic> validate(const ClubHead& head) {
   std::vector<Diagnostic> findings;
   const Tell tell = tell_into(findings, "head");
   check_number(head.mass_kg, limits::head_mass, "mass_kg", tell);
-  check_number(head.restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
-  check_number(head.restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
+  check_restitution(head.restitution, tell);
   check_number(head.friction, limits::friction, "friction", tell);
   return findings;
 }
@@ -109,8 +113,7 @@ std::vector<Diagnostic> validate(const ClubHead& head) {
 std::vector<Diagnostic> validate(const NewHead& new_head) {
   std::vector<Diagnostic> findings;
   const Tell tell = tell_into(findings, "new_head");
-  check_number(new_head.restitution.at_rest, limits::restitution, "restitution_at_rest", tell);
-  check_number(new_head.restitution.fall_per_mps, limits::restitution_fall, "restitution_fall_per_mps", tell);
+  check_restitution(new_head.restitution, tell);
   check_angle(new_head.most_fitting_rad, fitted_loft, "most_fitting_deg", tell);
   return findings;
 }

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "yardworth/change.hpp"
+
 namespace yardworth::report {
 
 std::vector<std::string> opening_of(const StoodIn& stood_in) {
@@ -14,6 +16,11 @@ std::vector<std::string> opening_of(const StoodIn& stood_in) {
   }
   if (parts.empty()) return {};
   return {fmt::format("Assumed: {}.", fmt::join(parts, ", "))};
+}
+
+std::string default_change_words(std::string_view unsaid, Units units) {
+  return fmt::format("Assumed, with {}: {} {} more with the driver, {} with the irons.", unsaid, default_driver_change,
+                     name(units), default_irons_change);
 }
 
 }  // namespace yardworth::report

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "yardworth/units.hpp"
@@ -18,5 +19,8 @@ struct StoodIn {
 
 // What a report says of that before all else; empty where nothing stands in.
 std::vector<std::string> opening_of(const StoodIn& stood_in);
+
+// What a gain says where no change is given; unsaid: "neither --driver nor --irons".
+std::string default_change_words(std::string_view unsaid, Units units);
 
 }  // namespace yardworth::report

@@ -1,5 +1,6 @@
 // The embedding function: any bytes are answered with one JSON object that has a status, and findings where something
-// is at fault. Long computations are left to fuzz_gain: a request is tried as it is only where its holes are few.
+// is at fault. Questions of gain are made quick ones (method table, one hole); those of strategy and bands are only
+// read as texts to check, since answering them takes too long here.
 
 #include <cstddef>
 #include <cstdint>
@@ -15,7 +16,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-// Whatever is asked, it is asked about one hole and without a search.
+// What is asked with options of its own is asked about one hole by method table.
 std::string quick(std::string_view text) {
   Json request = Json::parse(text, nullptr, false);
   if (!request.is_object()) return std::string(text);
