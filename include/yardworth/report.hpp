@@ -26,7 +26,8 @@ std::string gain_sentence(const GainResult& result);
 // Distances in the course's units; emphasis makes the answer bold.
 std::string gain_text(const GainReport& report, bool emphasis = false);
 
-// The formats for programs: all distances in yards, nothing rounded.
+// The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
+// heading names them (_yd, _m). A cell of CSV that was not computed is empty.
 
 // "yardworth/gain/1". Every character beyond ASCII is written as an escape, so that it is safe to print; bytes that
 // are not UTF-8 become U+FFFD.
@@ -50,7 +51,8 @@ std::string strategy_sentence(const HoleStrategy& hole, Units units);
 // the course's units; emphasis makes the advice bold.
 std::string strategy_text(const StrategyReport& report, bool emphasis = false);
 
-// The formats for programs: all distances in yards, nothing rounded.
+// The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
+// heading names them (_yd, _m). A cell of CSV that was not computed is empty.
 
 // "yardworth/strategy/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
 std::string strategy_json(const StrategyReport& report);
@@ -83,7 +85,8 @@ std::string bands_sentence(const BandsResult& result);
 // Distances in the course's units; emphasis makes the answer bold.
 std::string bands_text(const BandsReport& report, bool emphasis = false);
 
-// The formats for programs: all distances in yards, nothing rounded.
+// The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
+// heading names them (_yd, _m). A cell of CSV that was not computed is empty.
 
 // "yardworth/bands/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
 std::string bands_json(const BandsReport& report);

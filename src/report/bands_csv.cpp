@@ -12,18 +12,30 @@ namespace yardworth {
 namespace {
 
 using report::Cells;
+using report::ComputedParts;
 using report::join;
+using report::length;
+using report::length_heading;
 using report::number;
+using report::number_if;
 using report::strokes_cells;
 using report::strokes_headings;
 using report::text;
 
-std::string number(const std::optional<double>& value) { return value ? report::number(*value) : ""; }
-
 Cells golfer_headings() { return {"band", "gender", "tee", "course", "plan"}; }
 
+// "6 to 12": a spreadsheet makes a date of 6-12.
+std::string band_cell(Band band) {
+  std::string words(name(band));
+  const std::size_t dash = words.find('-');
+  if (dash != std::string::npos) words.replace(dash, 1, " to ");
+  return words;
+}
+
+ComputedParts computed_parts(const BandsResult& result) { return {true, result.replanning_computed}; }
+
 Cells golfer_cells(const BandsResult& result, const BandOnTee& golfer) {
-  return {std::string(name(golfer.band)), std::string(name(golfer.gender)), text(result.tees[golfer.tee].name),
+  return {band_cell(golfer.band), std::string(name(golfer.gender)), text(result.tees[golfer.tee].name),
           text(result.course), std::string(name(result.policy))};
 }
 
@@ -38,39 +50,49 @@ std::vector<std::string> approach_clubs(const BandsResult& result) {
   return report::in_bag_order(all);
 }
 
+// "approach_pitching_wedge_before_share".
 Cells approach_headings(const std::vector<std::string>& clubs, const char* when) {
   Cells headings;
-  for (const std::string& club : clubs) headings.push_back(text(fmt::format("approach {} {}", club, when)));
+  for (const std::string& club : clubs) {
+    std::string word = club;
+    std::replace_if(
+        word.begin(), word.end(), [](char c) { return c == ' ' || c == '-'; }, '_');
+    headings.push_back(text(fmt::format("approach_{}_{}_share", word, when)));
+  }
   return headings;
 }
 
+// A golfer without approach shots has no shares of them.
 Cells approach_cells(const std::vector<std::string>& clubs, const RoundPlay& play) {
   Cells cells;
   for (const std::string& club : clubs) {
     const auto share = play.approach.find(club);
-    cells.push_back(number(share == play.approach.end() ? 0.0 : share->second));
+    cells.push_back(number_if(!play.approach.empty(), share == play.approach.end() ? 0.0 : share->second));
   }
   return cells;
 }
 
 Cells play_cells(const BandOnTee& golfer) {
+  const bool has_fairways =
+      std::any_of(golfer.holes.begin(), golfer.holes.end(), [](const BandHole& hole) { return hole.par > 3; });
   return {number(golfer.index_change),
           number(golfer.before.green_in_regulation),
           number(golfer.after.green_in_regulation),
-          number(golfer.before.fairway),
-          number(golfer.after.fairway),
+          number_if(has_fairways, golfer.before.fairway),
+          number_if(has_fairways, golfer.after.fairway),
           number(golfer.before.penalty),
           number(golfer.after.penalty),
           number(golfer.clubs_apart),
           number(golfer.clubs_longer)};
 }
 
-Cells hazard_headings() {
+Cells hazard_headings(Units units) {
   return {"hole",
-          "hazard",
-          "words",
-          "from_yd",
-          "to_yd",
+          "hazards",
+          "hazard_number",
+          "hazard_words",
+          length_heading("hazard_from", units),
+          length_heading("hazard_to", units),
           "found_before_probability",
           "found_after_probability",
           "reached_before_probability",
@@ -79,15 +101,16 @@ Cells hazard_headings() {
           "cleared_after_probability"};
 }
 
-Cells hazard_cells(const BandHole& hole, std::size_t i, Units units) {
+Cells hazard_cells(const BandHole& hole, const char* hazards, std::size_t i, Units units) {
   const HazardView& hazard = hole.before.hazards[i].hazard;
   const HazardMet& before = hole.before.hazards[i];
   const HazardMet& after = hole.after.hazards[i];
   return {std::to_string(hole.number),
+          hazards,
           std::to_string(hazard.hazard + 1),
           text(report::hazard_words(hazard, units)),
-          number(hazard.from_yd),
-          number(hazard.to_yd),
+          length(hazard.from_yd, units),
+          length(hazard.to_yd, units),
           number(before.found),
           number(after.found),
           number(before.reached),
@@ -96,14 +119,17 @@ Cells hazard_cells(const BandHole& hole, std::size_t i, Units units) {
           number(after.cleared)};
 }
 
-std::string hazard_rows(const BandHole& hole, const char* hazards, const Cells& golfer, Units units) {
+std::string hazard_rows(const BandsResult& result, const BandHole& hole, const char* hazards, const Cells& golfer) {
   std::string csv;
   for (std::size_t i = 0; i < hole.before.hazards.size(); ++i) {
-    Cells cells = join(hazard_cells(hole, i, units), strokes_cells(hole.strokes));
-    cells.emplace_back(hazards);
-    csv += csv_row(join(golfer, cells));
+    csv += csv_row(join(golfer, join(hazard_cells(hole, hazards, i, result.units),
+                                     strokes_cells(hole.strokes, computed_parts(result)))));
   }
   return csv;
+}
+
+std::string cannot_finish_cell(const BandsResult& result, const BandOnTee& golfer) {
+  return golfer.cannot_finish.empty() ? "" : text(cannot_finish_words(golfer.cannot_finish, result.units));
 }
 
 }  // namespace
@@ -120,16 +146,16 @@ std::string bands_csv(const BandsReport& report) {
                                "tee_shot_penalty_strokes_after",
                                "clubs_apart_from_scratch",
                                "clubs_longer_than_scratch"};
-  Cells headings = join(golfer_headings(), {"length_yd", "cannot_finish"});
+  Cells headings = join(golfer_headings(), {"cannot_finish", length_heading("length", result.units)});
   headings = join(join(headings, strokes_headings()), play_headings);
   headings = join(join(headings, approach_headings(clubs, "before")), approach_headings(clubs, "after"));
   std::string csv = csv_row(headings);
   for (const BandOnTee& golfer : result.golfers) {
     const bool finishes = golfer.cannot_finish.empty();
-    const std::string cannot_finish = finishes ? "" : cannot_finish_words(golfer.cannot_finish, result.units);
-    Cells cells = join(golfer_cells(result, golfer), {number(result.tees[golfer.tee].length_yd), text(cannot_finish)});
+    Cells cells = join(golfer_cells(result, golfer),
+                       {cannot_finish_cell(result, golfer), length(result.tees[golfer.tee].length_yd, result.units)});
     if (finishes) {
-      cells = join(join(cells, strokes_cells(golfer.round)), play_cells(golfer));
+      cells = join(join(cells, strokes_cells(golfer.round, computed_parts(result))), play_cells(golfer));
       cells = join(join(cells, approach_cells(clubs, golfer.before)), approach_cells(clubs, golfer.after));
     }
     cells.resize(headings.size());
@@ -140,16 +166,22 @@ std::string bands_csv(const BandsReport& report) {
 
 std::string bands_hazards_csv(const BandsReport& report) {
   const BandsResult& result = report.result;
-  std::string csv = csv_row(join(join(join(golfer_headings(), hazard_headings()), strokes_headings()), {"hazards"}));
+  const Cells headings =
+      join(join(join(golfer_headings(), {"cannot_finish"}), hazard_headings(result.units)), strokes_headings());
+  std::string csv = csv_row(headings);
   for (const BandOnTee& golfer : result.golfers) {
-    const Cells about = golfer_cells(result, golfer);
+    Cells about = join(golfer_cells(result, golfer), {cannot_finish_cell(result, golfer)});
+    if (!golfer.cannot_finish.empty()) {
+      about.resize(headings.size());
+      csv += csv_row(about);
+      continue;
+    }
     for (const ChangedHole& hole : golfer.changed) {
-      csv += hazard_rows(hole.without, "as they are", about, result.units) +
-             hazard_rows(hole.with, "changed", about, result.units);
+      csv += hazard_rows(result, hole.without, "as they are", about) + hazard_rows(result, hole.with, "changed", about);
     }
     if (!golfer.changed.empty()) continue;
     for (const BandHole& hole : golfer.holes) {
-      if (hole.number == report.hole) csv += hazard_rows(hole, "as they are", about, result.units);
+      if (hole.number == report.hole) csv += hazard_rows(result, hole, "as they are", about);
     }
   }
   return csv;

@@ -5,17 +5,24 @@ namespace yardworth {
 namespace {
 
 using report::Cells;
+using report::ComputedParts;
 using report::join;
+using report::length;
+using report::length_heading;
 using report::number;
 using report::strokes_cells;
 using report::strokes_headings;
 using report::text;
 
-Cells shot_headings() {
+ComputedParts computed_parts(const GainResult& result) {
+  return {result.method == Method::play, result.replanning_computed};
+}
+
+Cells shot_headings(Units units) {
   return {"tee_club_before",
           "tee_club_after",
-          "left_before_yd",
-          "left_after_yd",
+          length_heading("left_before", units),
+          length_heading("left_after", units),
           "next_club_before",
           "next_club_before_probability",
           "next_club_after",
@@ -32,28 +39,39 @@ std::string share_of_next(const TeeShotResult& shot) {
   return share == shot.next_shares.end() ? "" : number(share->second);
 }
 
-Cells shot_cells(const HoleGain& hole) {
-  return {text(hole.before.club),      text(hole.after.club),       number(hole.before.left_yd),
-          number(hole.after.left_yd),  text(hole.before.next_club), share_of_next(hole.before),
-          text(hole.after.next_club),  share_of_next(hole.after),   number(hole.next_club_changed),
-          number(hole.before.fairway), number(hole.after.fairway),  number(hole.before.penalty),
+Cells shot_cells(const HoleGain& hole, Units units) {
+  return {text(hole.before.club),
+          text(hole.after.club),
+          length(hole.before.left_yd, units),
+          length(hole.after.left_yd, units),
+          text(hole.before.next_club),
+          share_of_next(hole.before),
+          text(hole.after.next_club),
+          share_of_next(hole.after),
+          number(hole.next_club_changed),
+          number(hole.before.fairway),
+          number(hole.after.fairway),
+          number(hole.before.penalty),
           number(hole.after.penalty)};
 }
 
-Cells hole_cells(const HoleGain& hole) {
-  Cells cells = {std::to_string(hole.number), std::to_string(hole.par), number(hole.length_yd)};
-  return join(join(std::move(cells), strokes_cells(hole.strokes)), shot_cells(hole));
+Cells hole_cells(const GainResult& result, const HoleGain& hole) {
+  Cells cells = {std::to_string(hole.number), std::to_string(hole.par), length(hole.length_yd, result.units)};
+  cells = join(std::move(cells), strokes_cells(hole.strokes, computed_parts(result)));
+  return join(std::move(cells), shot_cells(hole, result.units));
 }
 
-Cells round_cells(const PolicyGain& policy) {
+Cells round_cells(const GainResult& result) {
+  const PolicyGain& policy = result.answer();
   int par = 0;
   double length_yd = 0.0;
   for (const HoleGain& hole : policy.holes) {
     par += hole.par;
     length_yd += hole.length_yd;
   }
-  Cells cells = join({"round", std::to_string(par), number(length_yd)}, strokes_cells(policy.round));
-  cells.resize(cells.size() + shot_headings().size());
+  Cells cells = join({"round", std::to_string(par), length(length_yd, result.units)},
+                     strokes_cells(policy.round, computed_parts(result)));
+  cells.resize(cells.size() + shot_headings(result.units).size());
   return cells;
 }
 
@@ -68,20 +86,25 @@ Cells about_cells(const GainResult& result) {
 }  // namespace
 
 std::string gain_csv(const GainReport& report) {
-  const PolicyGain& policy = report.result.answer();
-  const Cells about = about_cells(report.result);
-  const Cells headings = join({"hole", "par", "length_yd"}, join(strokes_headings(), shot_headings()));
+  const GainResult& result = report.result;
+  const Cells about = about_cells(result);
+  const Cells about_hole = {"hole", "par", length_heading("length", result.units)};
+  const Cells headings = join(about_hole, join(strokes_headings(), shot_headings(result.units)));
   std::string csv = csv_row(join(headings, about_headings()));
-  for (const HoleGain& hole : policy.holes) csv += csv_row(join(hole_cells(hole), about));
-  return csv + csv_row(join(round_cells(policy), about));
+  for (const HoleGain& hole : result.answer().holes) csv += csv_row(join(hole_cells(result, hole), about));
+  return csv + csv_row(join(round_cells(result), about));
 }
 
 std::string gain_curve_csv(const GainReport& report) {
-  const Cells about = about_cells(report.result);
-  std::string csv = csv_row(join(join({"driver_carry_yd", "irons_carry_yd"}, strokes_headings()), about_headings()));
+  const GainResult& result = report.result;
+  const Cells about = about_cells(result);
+  const Cells change_headings = {length_heading("driver_carry", result.units),
+                                 length_heading("irons_carry", result.units)};
+  std::string csv = csv_row(join(join(change_headings, strokes_headings()), about_headings()));
   for (const CurvePoint& point : report.curve) {
-    const Cells change = {number(point.change.driver_carry_yd), number(point.change.irons_carry_yd)};
-    csv += csv_row(join(join(change, strokes_cells(point.round)), about));
+    const Cells change = {length(point.change.driver_carry_yd, result.units),
+                          length(point.change.irons_carry_yd, result.units)};
+    csv += csv_row(join(join(change, strokes_cells(point.round, computed_parts(result))), about));
   }
   return csv;
 }

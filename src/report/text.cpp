@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <boost/locale/utf.hpp>
+#include <cctype>
 #include <cmath>
 #include <sstream>
 
@@ -209,10 +210,40 @@ std::string escape_html(const std::string& text) {
   return safe;
 }
 
+namespace {
+
+// A number of at most four digits, or the English name of a month, whole or its first three letters.
+bool is_part_of_date(const std::string& word) {
+  constexpr std::array<std::string_view, 12> months = {"january",   "february", "march",    "april",
+                                                       "may",       "june",     "july",     "august",
+                                                       "september", "october",  "november", "december"};
+  const auto is_digit = [](unsigned char c) { return std::isdigit(c) != 0; };
+  if (std::all_of(word.begin(), word.end(), is_digit)) return word.size() <= 4;
+  std::string small;
+  for (const char c : word) small += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  return std::any_of(months.begin(), months.end(),
+                     [&](std::string_view month) { return small == month || small == month.substr(0, 3); });
+}
+
+// Two or three such parts, as in 6-12, 1/2, 3 May: what a spreadsheet makes a date or a time of.
+bool is_like_date(std::string text) {
+  std::replace_if(
+      text.begin(), text.end(), [](char c) { return std::string_view("-/.:,").find(c) != std::string_view::npos; },
+      ' ');
+  std::istringstream stream(text);
+  std::size_t parts = 0;
+  for (std::string word; stream >> word; ++parts) {
+    if (!is_part_of_date(word)) return false;
+  }
+  return parts == 2 || parts == 3;
+}
+
+}  // namespace
+
 std::string csv_text(const std::string& text) {
   constexpr std::string_view formula_starts = "=+-@\t\r";
   const bool formula = !text.empty() && formula_starts.find(text.front()) != std::string_view::npos;
-  std::string guarded = formula ? "'" + text : text;
+  std::string guarded = formula || is_like_date(text) ? "'" + text : text;
   if (guarded.find_first_of(",\"\r\n") == std::string::npos) return guarded;
   std::string quoted = "\"";
   for (const char c : guarded) {

@@ -48,7 +48,8 @@ std::string format_table(const Table& table, std::size_t columns = report_width)
 std::string escape_html(const std::string& text);
 
 // A cell of text for CSV (RFC 4180): quoted where it has to be, and an apostrophe put before text that a spreadsheet
-// would take for a formula (beginning with = + - @, tab or CR). Not for numbers.
+// would take for a formula (beginning with = + - @, tab or CR) or for a date or a time (6-12, 1/2, 3 May). Not for
+// numbers.
 std::string csv_text(const std::string& text);
 // A row with its line end; the cells are ready.
 std::string csv_row(const std::vector<std::string>& cells);

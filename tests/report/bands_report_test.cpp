@@ -209,11 +209,11 @@ TEST_CASE("JSON of bands keeps its contract") {
 TEST_CASE("CSV of bands: one row for each band and tee, all of the same width") {
   const std::vector<std::string> rows = lines_of(bands_csv(sample_bands()));
   REQUIRE(rows.size() == 5);
-  CHECK(rows[0].rfind("band,gender,tee,course,plan,length_yd,cannot_finish,strokes_before", 0) == 0);
-  CHECK(says(rows[0], "approach driver before"));
-  CHECK(says(rows[0], "approach 8-iron after"));
+  CHECK(rows[0].rfind("band,gender,tee,course,plan,cannot_finish,length_yd,strokes_before", 0) == 0);
+  CHECK(says(rows[0], ",approach_driver_before_share,"));
+  CHECK(says(rows[0], ",approach_8_iron_after_share"));
   for (const std::string& row : rows) CHECK(cells_of(row) == cells_of(rows[0]));
-  CHECK(rows[2].rfind("bogey,men,middle,Heron Ferry Municipal,habit,6013,,91,89.5,1.5", 0) == 0);
+  CHECK(rows[2].rfind("bogey,men,middle,Heron Ferry Municipal,habit,,6013,91,89.5,1.5,1.5,0,,", 0) == 0);
   BandsReport report = sample_bands();
   report.result.golfers[1].cannot_finish = {{6, 150.0}};
   CHECK(cells_of(lines_of(bands_csv(report))[2]) == cells_of(rows[0]));
@@ -226,12 +226,33 @@ TEST_CASE("CSV of hazards: those of the hole, or both ways where they are change
   REQUIRE(rows.size() == 5);
   for (const std::string& row : rows) CHECK(cells_of(row) == cells_of(rows[0]));
   CHECK(says(rows[1], "scratch,men,middle"));
-  CHECK(says(rows[1], ",4,2,bunker right at 209-229,209,229,0.125,0.0625,0.5,0.75,0.25,0.5,"));
+  CHECK(says(rows[1], ",4,as they are,2,bunker right at 209-229,209,229,0.125,0.0625,0.5,0.75,0.25,0.5,"));
   const std::vector<std::string> changed = lines_of(bands_hazards_csv(sample_changed_bands()));
   REQUIRE(changed.size() == 9);
   CHECK(says(changed[1], "as they are"));
   CHECK(says(changed[2], "changed"));
   CHECK(says(changed[2], "5.25"));
+}
+
+TEST_CASE("CSV: what was not computed is empty, and no band is a date") {
+  BandsReport report = sample_bands();
+  report.result.golfers[0].band = Band::from_6_to_12;
+  report.result.golfers[0].before.approach.clear();
+  report.result.golfers[0].holes[0].par = 3;
+  const std::vector<std::string> rows = lines_of(bands_csv(report));
+  CHECK(rows[1].rfind("6 to 12,men,middle,Heron Ferry Municipal,habit,,6013,72,71,1,1,0,,-1,0.25,0.375,,,0.75,1,"
+                      "1.5,-1.25,,,,0,0,1",
+                      0) == 0);
+  report.result.replanning_computed = true;
+  report.result.units = Units::metres;
+  CHECK(says(lines_of(bands_csv(report))[0], ",length_m,"));
+  CHECK(says(lines_of(bands_csv(report))[2], "habit,,5498.2872,91,89.5,1.5,1.5,0,0,"));
+  report.hole = 4;
+  report.result.golfers[0].cannot_finish = {{6, 150.0}};
+  const std::vector<std::string> hazards = lines_of(bands_hazards_csv(report));
+  REQUIRE(hazards.size() == 5);
+  CHECK(says(hazards[1], "hole 6 needs a carry of 137 metres"));
+  CHECK(cells_of(hazards[1]) == cells_of(hazards[0]));
 }
 
 TEST_CASE("names from files are safe in every format") {

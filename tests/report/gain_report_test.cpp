@@ -185,6 +185,21 @@ TEST_CASE("CSV of a gain: a row for each hole, then the round") {
         "best\r");
 }
 
+TEST_CASE("CSV of a gain: lengths in the course's units, and nothing that was not computed") {
+  GainReport report = with_curve();
+  report.result.units = Units::metres;
+  const auto metres = lines_of(gain_csv(report));
+  CHECK(says(metres[0], "hole,par,length_m,"));
+  CHECK(says(metres[0], ",left_before_m,left_after_m,"));
+  CHECK(metres[2].rfind("2,3,129.8448,3.5,", 0) == 0);
+  CHECK(lines_of(gain_curve_csv(report))[2].rfind("18.288,5.4864,92.5,", 0) == 0);
+  report.result.replanning_computed = false;
+  CHECK(says(lines_of(gain_csv(report))[1], ",0.5,0.25,0.125,,driver,"));
+  report.result.method = Method::table;
+  CHECK(says(lines_of(gain_csv(report))[1], ",0.5,0.25,,,driver,"));
+  CHECK(says(lines_of(gain_curve_csv(report))[2], ",1.75,1.25,,,Heron"));
+}
+
 TEST_CASE("CSV of nasty names keeps one row a line and no formula") {
   const std::string csv = gain_csv(nasty_gain());
   CHECK(lines_of(csv).size() == 4);

@@ -130,7 +130,8 @@ TEST_CASE("CSV of a strategy has a row for each hole and option") {
   std::vector<std::string> lines;
   for (std::string line; std::getline(stream, line);) lines.push_back(line);
   REQUIRE(lines.size() == 5);
-  CHECK(lines[0] == "hole,par,length_yd,when,option,club,aim,aim_right_yd,carry_yd,strokes,costs,course,tee,player\r");
+  CHECK(lines[0] ==
+        "hole,par,length_yd,when,option,tee_club,aim_words,aim_right_yd,carry_yd,strokes,costs,course,tee,player\r");
   CHECK(lines[1] == "7,4,380,before,0,5-wood,down the middle,0,200,4.75,0,Heron Ferry Municipal,middle,weekend 16\r");
   CHECK(lines[4].rfind("7,4,380,after,1,driver,", 0) == 0);
 }

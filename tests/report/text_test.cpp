@@ -91,3 +91,13 @@ TEST_CASE("a spreadsheet takes no cell for a formula") {
   CHECK(csv_text("=a,b") == "\"'=a,b\"");
   CHECK(csv_text("7-iron") == "7-iron");
 }
+
+TEST_CASE("a spreadsheet takes no cell for a date or a time") {
+  for (const char* date : {"6-12", "13-20", "1/2", "1.5.26", "6:30", "3 May", "May 5", "sep-12", "March 2026"}) {
+    CHECK(csv_text(date) == std::string("'") + date);
+  }
+  for (const char* words :
+       {"7-iron", "6 to 12", "weekend 16", "junior 12", "12", "short game", "bunker at 209-229", ""}) {
+    CHECK(csv_text(words) == words);
+  }
+}
