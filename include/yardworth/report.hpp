@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,6 +12,10 @@
 #include "yardworth/strategy.hpp"
 
 namespace yardworth {
+
+// Columns that text is written for unless a function is told another number. At 60 nothing is wider; what a table has
+// no room for is left out and named below it. Fewer than 40 count as 40.
+inline constexpr std::size_t report_width = 100;
 
 // What a report of a gain is made of. Whatever text it holds may come from files and is made safe for each format.
 struct GainReport {
@@ -24,7 +29,7 @@ std::string gain_sentence(const GainResult& result);
 
 // For a terminal: the answer, the round, the holes, the second shots, the curve, what it rests on, the cautions.
 // Distances in the course's units; emphasis makes the answer bold.
-std::string gain_text(const GainReport& report, bool emphasis = false);
+std::string gain_text(const GainReport& report, bool emphasis = false, std::size_t columns = report_width);
 
 // The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
 // heading names them (_yd, _m). A cell of CSV that was not computed is empty.
@@ -49,7 +54,7 @@ std::string strategy_sentence(const HoleStrategy& hole, Units units);
 
 // For a terminal: the round, then hole by hole the advice, the tee shots, what follows them, the hazards. Distances in
 // the course's units; emphasis makes the advice bold.
-std::string strategy_text(const StrategyReport& report, bool emphasis = false);
+std::string strategy_text(const StrategyReport& report, bool emphasis = false, std::size_t columns = report_width);
 
 // The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
 // heading names them (_yd, _m). A cell of CSV that was not computed is empty.
@@ -83,7 +88,7 @@ std::string bands_sentence(const BandsResult& result);
 // For a terminal: the answer, then either the bands and the tees that suit them, or what the changed hazards do; the
 // clubs of approach shots where no more than two tables of them are needed; the hazards of the hole asked for.
 // Distances in the course's units; emphasis makes the answer bold.
-std::string bands_text(const BandsReport& report, bool emphasis = false);
+std::string bands_text(const BandsReport& report, bool emphasis = false, std::size_t columns = report_width);
 
 // The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
 // heading names them (_yd, _m). A cell of CSV that was not computed is empty.
@@ -108,7 +113,7 @@ std::string delivery_sentence(const DeliveryResult& result);
 // For a terminal: the answer, the deliveries and their flights side by side, what each angle gives away, a new head,
 // the board if there is one, what it rests on, the cautions. Yards, miles an hour, degrees; emphasis makes the answer
 // bold.
-std::string delivery_text(const DeliveryReport& report, bool emphasis = false);
+std::string delivery_text(const DeliveryReport& report, bool emphasis = false, std::size_t columns = report_width);
 
 // The formats for programs: in the units that a key or a column names, nothing rounded.
 

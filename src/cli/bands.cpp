@@ -71,8 +71,8 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
   return complaints.empty() ? std::optional<BandsRequest>(std::move(request)) : std::nullopt;
 }
 
-std::string written(const BandsReport& report, Format format, bool emphasis) {
-  switch (format) {
+std::string written(const BandsReport& report, const OutputOptions& output, const Surroundings& surroundings) {
+  switch (output.format) {
     case Format::json:
       return bands_json(report);
     case Format::csv:
@@ -80,7 +80,8 @@ std::string written(const BandsReport& report, Format format, bool emphasis) {
     case Format::text:
       break;
   }
-  return bands_text(report, emphasis);
+  const bool to_file = !output.path.empty();
+  return bands_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }
 
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
@@ -100,8 +101,7 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
     if (options.hole > 0) report.hole = options.hole;
     report.opening = assumptions(options, *course);
     report.asking = {"--tee NAME --gender men", "--hole N", "--plan best", "--format json"};
-    const bool emphasis = surroundings.colour && options.output.path.empty();
-    return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+    return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
 

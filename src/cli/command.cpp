@@ -6,8 +6,10 @@
 #include <optional>
 #include <sstream>
 
+#include "cli/help.hpp"
 #include "core/spelling.hpp"
 #include "yardworth/diagnostics.hpp"
+#include "yardworth/report.hpp"
 #include "yardworth/version.hpp"
 
 namespace yardworth::cli {
@@ -89,12 +91,18 @@ Outcome refuse(CLI::App& app, const CLI::ParseError& error) {
 
 }  // namespace
 
+std::optional<std::size_t> Surroundings::columns(bool to_file) const {
+  const std::optional<std::size_t> found = terminal_columns && !to_file ? terminal_columns : said_columns;
+  return found ? std::optional<std::size_t>(std::min(*found, report_width)) : std::nullopt;
+}
+
 Outcome refusal(int status, const std::string& why) {
   return {status, "", fmt::format("yardworth: {}\n", escape_control(why))};
 }
 
 Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings) {
   CLI::App app("What added distance is worth in strokes on a real course, and why.", "yardworth");
+  app.formatter(help_in(surroundings.columns().value_or(report_width)));
   app.set_version_flag("--version", fmt::format("yardworth {}", version));
   app.require_subcommand(1);
   app.footer(

@@ -1,7 +1,9 @@
 #pragma once
 
 #include <CLI/CLI.hpp>
+#include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +25,13 @@ struct Outcome {
 struct Surroundings {
   bool colour = false;    // standard output is a terminal that wants it
   bool progress = false;  // standard error is a terminal
+  // Columns: of the terminal that standard output is, and of the environment variable COLUMNS, where there are any.
+  std::optional<std::size_t> terminal_columns = std::nullopt;
+  std::optional<std::size_t> said_columns = std::nullopt;
+
+  // How many columns text for standard output, or for a file, has; nothing where nobody says. Longer lines than those
+  // of reports are hard to read, however wide a terminal is.
+  std::optional<std::size_t> columns(bool to_file = false) const;
 };
 
 // Why nothing was done, in one line.

@@ -194,8 +194,8 @@ void ask_for_board(DeliveryRequest& request) {
   }
 }
 
-std::string written(const DeliveryReport& report, Format format, bool emphasis) {
-  switch (format) {
+std::string written(const DeliveryReport& report, const OutputOptions& output, const Surroundings& surroundings) {
+  switch (output.format) {
     case Format::json:
       return delivery_json(report);
     case Format::csv:
@@ -203,7 +203,8 @@ std::string written(const DeliveryReport& report, Format format, bool emphasis) 
     case Format::text:
       break;
   }
-  return delivery_text(report, emphasis);
+  const bool to_file = !output.path.empty();
+  return delivery_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }
 
 Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroundings) {
@@ -232,8 +233,7 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   }
   return computed([&] {
     report.result = compute_delivery(request);
-    const bool emphasis = surroundings.colour && options.output.path.empty();
-    return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+    return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
 

@@ -66,8 +66,8 @@ GainReport compute(const GainOptions& options, const Inputs& inputs, const Surro
   return report;
 }
 
-std::string written(const GainReport& report, Format format, bool emphasis) {
-  switch (format) {
+std::string written(const GainReport& report, const OutputOptions& output, const Surroundings& surroundings) {
+  switch (output.format) {
     case Format::json:
       return gain_json(report);
     case Format::csv:
@@ -75,7 +75,8 @@ std::string written(const GainReport& report, Format format, bool emphasis) {
     case Format::text:
       break;
   }
-  return gain_text(report, emphasis);
+  const bool to_file = !output.path.empty();
+  return gain_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }
 
 Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
@@ -89,8 +90,7 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   say_default_change(options, *inputs);
   return computed([&] {
     const GainReport report = compute(options, *inputs, surroundings);
-    const bool emphasis = surroundings.colour && options.output.path.empty();
-    return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+    return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
 

@@ -1,3 +1,4 @@
+#include <sys/ioctl.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -6,11 +7,13 @@
 #include <cstring>
 #include <exception>
 #include <new>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "cli/command.hpp"
+#include "core/number_text.hpp"
 #include "yardworth/diagnostics.hpp"
 
 namespace {
@@ -24,6 +27,18 @@ bool wants_colour() {
   const bool refused = no_color != nullptr && *no_color != '\0';
   const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
   return ::isatty(STDOUT_FILENO) == 1 && !refused && !dumb;
+}
+
+std::optional<std::size_t> terminal_columns() {
+  winsize size{};
+  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return std::nullopt;
+  return size.ws_col;
+}
+
+std::optional<std::size_t> said_columns() {
+  const char* said = std::getenv("COLUMNS");
+  const std::optional<int> columns = said == nullptr ? std::nullopt : yardworth::parse_whole_number(said);
+  return columns && *columns > 0 ? std::optional<std::size_t>(*columns) : std::nullopt;
 }
 
 // 0 or the error number.
@@ -59,7 +74,8 @@ int main(int argc, char** argv) {
     std::signal(SIGPIPE, SIG_IGN);
     std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
-    return finish(yardworth::cli::run(arguments, {wants_colour(), ::isatty(STDERR_FILENO) == 1}));
+    const bool progress = ::isatty(STDERR_FILENO) == 1;
+    return finish(yardworth::cli::run(arguments, {wants_colour(), progress, terminal_columns(), said_columns()}));
   } catch (const std::bad_alloc&) {
     write_all(STDERR_FILENO, "yardworth: out of memory: more is needed than the system gives\n");
     return not_done;

@@ -4,7 +4,6 @@
 
 #include "core/number_text.hpp"
 #include "core/spelling.hpp"
-#include "report/text.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -18,14 +17,6 @@ double number_within(const std::string& option, const std::string& text, Limits 
                        : fmt::format("{} from {} to {}", kind, limits.low, limits.high));
   }
   return number.value;
-}
-
-// The parser's help does not break lines: what it prints beside the names of the options comes in lines.
-std::string in_lines(const std::string& help) {
-  constexpr std::size_t columns_beside_names = 68;
-  std::string lines = wrap(help, columns_beside_names);
-  lines.pop_back();
-  return lines;
 }
 
 }  // namespace
@@ -43,7 +34,7 @@ std::string expected_word(const std::string& word, const std::vector<std::string
 
 CLI::Option* add_text_option(CLI::App& app, const std::string& name,
                              const std::function<void(const std::string&)>& store, const std::string& help) {
-  return app.add_option_function<std::string>(name, store, in_lines(help));
+  return app.add_option_function<std::string>(name, store, help);
 }
 
 CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,

@@ -56,8 +56,8 @@ StrategyRequest request_of(const StrategyOptions& options, const Inputs& inputs)
   return request;
 }
 
-std::string written(const StrategyReport& report, Format format, bool emphasis) {
-  switch (format) {
+std::string written(const StrategyReport& report, const OutputOptions& output, const Surroundings& surroundings) {
+  switch (output.format) {
     case Format::json:
       return strategy_json(report);
     case Format::csv:
@@ -65,7 +65,8 @@ std::string written(const StrategyReport& report, Format format, bool emphasis) 
     case Format::text:
       break;
   }
-  return strategy_text(report, emphasis);
+  const bool to_file = !output.path.empty();
+  return strategy_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }
 
 Outcome give(const StrategyOptions& options, const StrategyReport& report, const Surroundings& surroundings) {
@@ -73,8 +74,7 @@ Outcome give(const StrategyOptions& options, const StrategyReport& report, const
     const std::string& graph = report.result.holes.front().graph;
     if (const auto refused = write_file(options.dot, graph, options.output.replace)) return refusal_of(*refused);
   }
-  const bool emphasis = surroundings.colour && options.output.path.empty();
-  return deliver(written(report, options.output.format, emphasis), options.output, report.opening);
+  return deliver(written(report, options.output, surroundings), options.output, report.opening);
 }
 
 Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroundings) {

@@ -20,6 +20,9 @@ using Cells = std::vector<std::string>;
 
 using telling::most_club_tables;
 
+const char* const index_heading = "Handicap\nIndex";
+const char* const middle_heading = "middle club\ninto greens";
+
 std::string strokes(double value) { return fixed(value, 2); }
 
 // "+0.1"; nothing gained or lost has no sign.
@@ -33,10 +36,6 @@ std::string before_after(const std::string& before, const std::string& after) {
 }
 
 std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
-
-std::string section(const std::string& title) { return fmt::format("\n{}\n", title); }
-
-std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
 
 std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
 
@@ -111,42 +110,51 @@ Table bands_table(const Parts& parts) {
   if (parts.any()) table.columns.push_back({"from the\ntee shot"});
   if (parts.irons) table.columns.push_back({"from the\nirons"});
   if (parts.replanning) table.columns.push_back({"from a\nnew plan"});
-  table.columns.insert(table.columns.end(), {{"Handicap\nIndex"}, {"greens in\nregulation"}});
-  if (!parts.any()) table.columns.insert(table.columns.end(), {{"fairways\nfound"}, {"tee shot\npenalties"}});
-  table.columns.push_back({"middle club\ninto greens", Align::left});
+  table.columns.push_back(give_way({index_heading}, 5, GivesWay::left_out));
+  table.columns.push_back(give_way({"greens in\nregulation"}, 4, GivesWay::left_out));
+  if (!parts.any()) {
+    table.columns.push_back(give_way({"fairways\nfound"}, 2, GivesWay::left_out));
+    table.columns.push_back(give_way({"tee shot\npenalties"}, 1, GivesWay::left_out));
+  }
+  table.columns.push_back(give_way({middle_heading, Align::left}, 3, GivesWay::left_out));
   return table;
 }
 
-std::string cannot_finish_lines(const BandsResult& result) {
+std::string cannot_finish_lines(const BandsResult& result, const Page& page) {
   std::string text;
   for (const BandOnTee& golfer : result.golfers) {
     if (golfer.cannot_finish.empty()) continue;
-    text += bullet(fmt::format("{} {}, {} tees: {}", name(golfer.band), name(golfer.gender),
-                               shown(result.tees[golfer.tee].name),
-                               cannot_finish_words(golfer.cannot_finish, result.units)));
+    text += page.bullet(fmt::format("{} {}, {} tees: {}", name(golfer.band), name(golfer.gender),
+                                    shown(result.tees[golfer.tee].name),
+                                    cannot_finish_words(golfer.cannot_finish, result.units)));
   }
   return text;
 }
 
-std::string bands_section(const BandsResult& result) {
+std::string bands_section(const BandsResult& result, const Page& page) {
   const Parts parts(result);
   std::string text;
+  bool shows_middle = false;
+  bool shows_index = false;
   for (const Gender gender : genders_of(result)) {
     Table table = bands_table(parts);
     put_rows(result, gender, table, [&](const BandOnTee& golfer) { return golfer_row(golfer, parts); });
-    text += section(title_of(gender)) + format_table(table);
+    shows_middle = shows_middle || page.shows(table, middle_heading);
+    shows_index = shows_index || page.shows(table, index_heading);
+    text += page.section(title_of(gender)) + page.table(table);
   }
+  const std::string middle =
+      " Middle club into greens: half of the approach shots are played with a longer one, half "
+      "with a shorter.";
+  const std::string index =
+      " Handicap Index: the change to expect; - where the tees are not rated for them, and for 9 holes.";
   return text +
-         wrap(
-             "Strokes: expected for a round before the change. Middle club into greens: half of the approach "
-             "shots are played with a longer one, half with a shorter. Handicap Index: the change to "
-             "expect; "
-             "- where the tees are not rated for them, and for 9 holes.",
-             report_width) +
-         cannot_finish_lines(result);
+         page.paragraph("Strokes: expected for a round before the change." + (shows_middle ? middle : "") +
+                        (shows_index ? index : "")) +
+         cannot_finish_lines(result, page);
 }
 
-std::string suiting_section(const BandsResult& result) {
+std::string suiting_section(const BandsResult& result, const Page& page) {
   if (result.tees.size() < 2) return "";
   const std::string unit = name(result.units);
   Table table{{{"", Align::left},
@@ -154,7 +162,7 @@ std::string suiting_section(const BandsResult& result) {
                {"recommended\n" + unit},
                {"tees by\nlength", Align::left},
                {"tees by\nclubs", Align::left},
-               {"clubs longer than scratch,\ntee by tee", Align::left}},
+               give_way({"clubs longer than scratch,\ntee by tee", Align::left}, 1, GivesWay::left_out)},
               {}};
   const auto tee_name = [&](const std::optional<std::size_t>& tee) {
     return tee ? shown(result.tees[*tee].name) : std::string("-");
@@ -175,12 +183,12 @@ std::string suiting_section(const BandsResult& result) {
   for (const TeeOfBands& tee : result.tees) {
     lengths += fmt::format("{}{} {}", lengths.empty() ? "" : ", ", shown(tee.name), whole(tee.length_yd, result.units));
   }
-  return section("Which tees suit whom") + format_table(table) +
-         wrap(fmt::format("By length: the total length recommended for the length of the drive (USGA / PGA of America "
-                          "tee guideline); here {}. By clubs: the second shots of the par 4s are nearest to those of "
-                          "scratch golfers of the same gender from the {} tees.",
-                          lengths, shown(result.longest_tee)),
-              report_width);
+  return page.section("Which tees suit whom") + page.table(table) +
+         page.paragraph(
+             fmt::format("By length: the total length recommended for the length of the drive (USGA / PGA of America "
+                         "tee guideline); here {}. By clubs: the second shots of the par 4s are nearest to those of "
+                         "scratch golfers of the same gender from the {} tees.",
+                         lengths, shown(result.longest_tee)));
 }
 
 // The golfers of one gender on one tee, who have a column each.
@@ -202,7 +210,7 @@ std::string who(const BandsResult& result, Gender gender, std::size_t tee) {
   return fmt::format("{}, {} tees", name(gender), shown(result.tees[tee].name));
 }
 
-std::string clubs_table(const BandsResult& result, Gender gender, std::size_t tee) {
+std::string clubs_table(const BandsResult& result, Gender gender, std::size_t tee, const Page& page) {
   const auto golfers = column_of(result, gender, tee);
   if (golfers.empty()) return "";
   ClubShares all;
@@ -226,21 +234,21 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
     }
     table.rows.push_back(std::move(row));
   }
-  return section("Approach shots by club, in 100, before -> after: " + who(result, gender, tee)) + format_table(table);
+  return page.section("Approach shots by club, in 100, before -> after: " + who(result, gender, tee)) +
+         page.table_in_parts(table, 1);
 }
 
-std::string clubs_section(const BandsResult& result) {
+std::string clubs_section(const BandsResult& result, const Page& page) {
   const std::vector<Gender> genders = genders_of(result);
   if (genders.size() * result.tees.size() > most_club_tables) return "";
   std::string text;
   for (const Gender gender : genders) {
-    for (std::size_t tee = 0; tee < result.tees.size(); ++tee) text += clubs_table(result, gender, tee);
+    for (std::size_t tee = 0; tee < result.tees.size(); ++tee) text += clubs_table(result, gender, tee, page);
   }
   return text +
-         wrap(
+         page.paragraph(
              "An approach is the first stroke after the tee shot that is played at the green from beyond the short "
-             "game.",
-             report_width);
+             "game.");
 }
 
 const BandHole* hole_of(const BandOnTee& golfer, int number) {
@@ -249,7 +257,7 @@ const BandHole* hole_of(const BandOnTee& golfer, int number) {
   return hole == golfer.holes.end() ? nullptr : &*hole;
 }
 
-std::string hazards_table(const BandsResult& result, int number, Gender gender, std::size_t tee) {
+std::string hazards_table(const BandsResult& result, int number, Gender gender, std::size_t tee, const Page& page) {
   const auto golfers = column_of(result, gender, tee);
   if (golfers.empty()) return "";
   Table table = table_by_band(golfers, "");
@@ -280,25 +288,24 @@ std::string hazards_table(const BandsResult& result, int number, Gender gender, 
     put("", "cleared", &HazardMet::cleared, i);
   }
   if (hazards.empty()) return "";
-  return section(fmt::format("Hole {}, tee shots: {}", number, who(result, gender, tee))) +
-         (table.rows.empty() ? "" : format_table(table)) +
-         (out_of_reach.empty() ? "" : wrap("Out of everyone's reach: " + out_of_reach + ".", report_width));
+  return page.section(fmt::format("Hole {}, tee shots: {}", number, who(result, gender, tee))) +
+         (table.rows.empty() ? "" : page.table_in_parts(table, 2)) +
+         (out_of_reach.empty() ? "" : page.paragraph("Out of everyone's reach: " + out_of_reach + "."));
 }
 
-std::string hazards_section(const BandsReport& report) {
+std::string hazards_section(const BandsReport& report, const Page& page) {
   if (!report.hole) return "";
   std::string text;
   for (const Gender gender : genders_of(report.result)) {
     for (std::size_t tee = 0; tee < report.result.tees.size(); ++tee) {
-      text += hazards_table(report.result, *report.hole, gender, tee);
+      text += hazards_table(report.result, *report.hole, gender, tee, page);
     }
   }
-  if (text.empty()) return section(fmt::format("Hole {} has no hazards beyond the tees.", *report.hole));
+  if (text.empty()) return page.section(fmt::format("Hole {} has no hazards beyond the tees.", *report.hole));
   return text +
-         wrap(
+         page.paragraph(
              "Found: the tee shot ends in it. Reached: found, or it finishes level with its beginning or beyond. "
-             "Cleared: it finishes beyond its end.",
-             report_width);
+             "Cleared: it finishes beyond its end.");
 }
 
 const HazardMet* met(const HolePlay& play, std::size_t hazard) {
@@ -320,8 +327,10 @@ bool carry_changes(const BandsResult& result) {
 
 Table changed_table(const BandsResult& result) {
   Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes\nas it is"}, {"\nchanged"}, {"\ncosts"}}, {}};
-  if (carry_changes(result)) table.columns.push_back({"with the\nother carry"});
-  table.columns.insert(table.columns.end(), {{"from\nthe tee"}, {"found"}, {"reached"}, {"cleared"}});
+  if (carry_changes(result)) table.columns.push_back(give_way({"with the\nother carry"}, 4, GivesWay::left_out));
+  table.columns.insert(table.columns.end(), {give_way({"from\nthe tee"}, 3, GivesWay::left_out), {"found"}});
+  table.columns.insert(table.columns.end(),
+                       {give_way({"reached"}, 2, GivesWay::left_out), give_way({"cleared"}, 1, GivesWay::left_out)});
   return table;
 }
 
@@ -352,21 +361,20 @@ std::string changed_title(const BandsResult& result, const ChangedHazard& hazard
                       : fmt::format("Hole {}, the {} moved: {}", hazard.hole, words, name(gender));
 }
 
-std::string changed_section(const BandsResult& result) {
+std::string changed_section(const BandsResult& result, const Page& page) {
   std::string text;
   for (const ChangedHazard& hazard : result.changed_hazards) {
     for (const Gender gender : genders_of(result)) {
       Table table = changed_table(result);
       put_rows(result, gender, table, [&](const BandOnTee& golfer) { return changed_row(result, golfer, hazard); });
-      text += section(changed_title(result, hazard, gender)) + format_table(table);
+      text += page.section(changed_title(result, hazard, gender)) + page.table(table);
     }
   }
   return text +
-         wrap(
+         page.paragraph(
              "Strokes: expected for the hole, with all changes of it. Found: the tee shot ends in the hazard. Reached: "
-             "found, or it finishes level with its beginning or beyond. Cleared: it finishes beyond its end.",
-             report_width) +
-         cannot_finish_lines(result);
+             "found, or it finishes level with its beginning or beyond. Cleared: it finishes beyond its end.") +
+         cannot_finish_lines(result, page);
 }
 
 std::string plan_words(const BandsReport& report) {
@@ -380,44 +388,46 @@ std::string plan_words(const BandsReport& report) {
   return "Best plan: for every place the ball can lie, the club and aim with the fewest expected strokes.";
 }
 
-std::string basis_section(const BandsReport& bands) {
+std::string basis_section(const BandsReport& bands, const Page& page) {
   const BandsResult& result = bands.result;
-  std::string text = section("What it rests on") + bullet(plan_words(bands));
-  for (const Note& note : result.notes) text += bullet(report::note_words(note, result.units));
-  text += section("Cautions");
-  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
+  std::string text = page.section("What it rests on") + page.bullet(plan_words(bands));
+  for (const Note& note : result.notes) text += page.bullet(report::note_words(note, result.units));
+  text += page.section("Cautions");
+  for (const Caution& caution : result.cautions) text += page.bullet(report::caution_words(caution));
   return text;
 }
 
-std::string more_section(const BandsReport& report) {
+std::string more_section(const BandsReport& report, const Page& page) {
   const BandsReport::Asking& asking = report.asking;
   const bool clubs_shown = genders_of(report.result).size() * report.result.tees.size() <= most_club_tables;
   std::string more;
   if (!clubs_shown && !asking.clubs.empty()) more = asking.clubs + " tells the approach shots club by club";
   if (!report.hole && !asking.hole.empty()) {
-    more += (more.empty() ? "" : ", ") + asking.hole + " who finds which hazard of a hole";
+    more +=
+        (more.empty() ? "" : ", ") + asking.hole + (more.empty() ? " tells" : "") + " who finds which hazard of a hole";
   }
   if (more.empty()) return "";
   const std::string all = asking.everything.empty() ? "" : " " + asking.everything + " has everything.";
-  return section("More") + wrap(more + "." + all, report_width);
+  return page.section("More") + page.paragraph(more + "." + all);
 }
 
 }  // namespace
 
-std::string bands_text(const BandsReport& report, bool emphasis) {
+std::string bands_text(const BandsReport& report, bool emphasis, std::size_t columns) {
   const BandsResult& result = report.result;
+  const Page page(columns);
   std::string text;
-  for (const std::string& line : report.opening) text += wrap(escape_control(line), report_width);
+  for (const std::string& line : report.opening) text += page.paragraph(escape_control(line));
   if (!text.empty()) text += '\n';
-  std::string answer = wrap(bands_sentence(result), report_width);
+  std::string answer = page.paragraph(bands_sentence(result));
   if (emphasis) {
     answer.pop_back();
     answer = "\x1b[1m" + answer + "\x1b[0m\n";
   }
   text += answer;
-  if (!result.changed_hazards.empty()) return text + changed_section(result) + basis_section(report);
-  return text + bands_section(result) + suiting_section(result) + clubs_section(result) + hazards_section(report) +
-         more_section(report) + basis_section(report);
+  if (!result.changed_hazards.empty()) return text + changed_section(result, page) + basis_section(report, page);
+  return text + bands_section(result, page) + suiting_section(result, page) + clubs_section(result, page) +
+         hazards_section(report, page) + more_section(report, page) + basis_section(report, page);
 }
 
 }  // namespace yardworth

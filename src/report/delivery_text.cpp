@@ -23,10 +23,6 @@ std::string signed_tenths(double value) {
   return value > 0.0 && number != "0.0" ? "+" + number : number;
 }
 
-std::string section(const std::string& title) { return fmt::format("\n{}\n", title); }
-
-std::string bullet(const std::string& words) { return wrap("- " + escape_control(words), report_width, 2); }
-
 std::string capitalised(std::string_view view) {
   std::string text(view);
   if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
@@ -42,17 +38,17 @@ void add_rows(Table& table, const std::vector<report::DeliveryNumber>& numbers, 
   }
 }
 
-std::string flights_section(const DeliveryResult& result) {
+std::string flights_section(const DeliveryResult& result, const Page& page) {
   Table table{{{"", Align::left}, {"now"}}, {}};
   if (result.after) table.columns.push_back({"after"});
   table.columns.push_back({"best"});
   add_rows(table, report::delivery_numbers(), result);
   table.rows.emplace_back();
   add_rows(table, report::flight_numbers(), result);
-  return '\n' + format_table(table);
+  return '\n' + page.table(table);
 }
 
-std::string losses_section(const DeliveryResult& result) {
+std::string losses_section(const DeliveryResult& result, const Page& page) {
   Table table{{{"yards of carry given away", Align::left}, {"now"}, {"best"}, {"alone"}, {"in turn"}}, {}};
   for (const Loss& loss : result.losses.losses) {
     table.rows.push_back({std::string(report::words_of(loss.of)), fixed(degrees(loss.own_rad), 1),
@@ -61,31 +57,30 @@ std::string losses_section(const DeliveryResult& result) {
   }
   table.rows.emplace_back();
   table.rows.push_back({"together", "", "", "", fixed(yards_of(result.losses.together_m), 1)});
-  std::string text = '\n' + format_table(table);
+  std::string text = '\n' + page.table(table);
   if (report::has_side_wind(result)) {
-    text += wrap(fmt::format("Without the wind from the side: {} yards of carry now, {} at best.",
-                             fixed(yards_of(result.losses.own.flight.carry_m), 1),
-                             fixed(yards_of(result.losses.best.flight.carry_m), 1)),
-                 report_width);
+    text += page.paragraph(fmt::format("Without the wind from the side: {} yards of carry now, {} at best.",
+                                       fixed(yards_of(result.losses.own.flight.carry_m), 1),
+                                       fixed(yards_of(result.losses.best.flight.carry_m), 1)));
   }
   return text;
 }
 
-std::string new_head_section(const DeliveryResult& result) {
+std::string new_head_section(const DeliveryResult& result, const Page& page) {
   if (!result.new_head) return "";
   const NewHeadGain& gain = *result.new_head;
-  return section("A new head") +
-         bullet(
+  return page.section("A new head") +
+         page.bullet(
              fmt::format("From a face a little below what the rules allow (a restitution of {}) to one at it ({}): {} "
                          "yards of carry; a face at it already gains nothing by another.",
                          older_restitution, NewHead().restitution.at_rest, fixed(yards_of(gain.restitution_m), 1))) +
-         bullet(
+         page.bullet(
              fmt::format("Its loft fitted by up to {:.0f} degrees: {} yards. Both: {} yards, at a dynamic loft of {}.",
                          degrees(NewHead().most_fitting_rad), fixed(yards_of(gain.loft_m), 1),
                          fixed(yards_of(gain.together_m), 1), fixed(degrees(gain.dynamic_loft_rad), 1)));
 }
 
-std::string board_section(const DeliveryResult& result) {
+std::string board_section(const DeliveryResult& result, const Page& page) {
   if (result.board.empty()) return "";
   Table table{{{"mph", Align::right}}, {}};
   for (const BoardCell& cell : result.board.front()) {
@@ -100,11 +95,10 @@ std::string board_section(const DeliveryResult& result) {
     table.rows.push_back(std::move(row));
   }
   return '\n' +
-         wrap(
+         page.paragraph(
              "Carry and total by club head speed and attack angle, straight, at the dynamic loft (in brackets) that "
-             "carries furthest",
-             report_width) +
-         format_table(table);
+             "carries furthest") +
+         page.table_in_parts(table, 1);
 }
 
 // How many of the angles, from the first in turn, are to be named together: up to the one that gives away most in its
@@ -154,8 +148,8 @@ std::string gain_words(const DeliveryResult& result) {
   return fmt::format("{}at this speed there is no more to gain.", in_air);
 }
 
-std::string answer(const DeliveryResult& result, bool emphasis) {
-  std::string text = wrap(delivery_sentence(result), report_width);
+std::string answer(const DeliveryResult& result, bool emphasis, const Page& page) {
+  std::string text = page.paragraph(delivery_sentence(result));
   if (!emphasis) return text;
   text.pop_back();
   return "\x1b[1m" + text + "\x1b[0m\n";
@@ -175,16 +169,17 @@ std::string delivery_sentence(const DeliveryResult& result) {
   return text + "; " + gain_words(result);
 }
 
-std::string delivery_text(const DeliveryReport& report, bool emphasis) {
+std::string delivery_text(const DeliveryReport& report, bool emphasis, std::size_t columns) {
   const DeliveryResult& result = report.result;
+  const Page page(columns);
   std::string text;
-  for (const std::string& line : report.opening) text += wrap(escape_control(line), report_width);
+  for (const std::string& line : report.opening) text += page.paragraph(escape_control(line));
   if (!text.empty()) text += '\n';
-  text += answer(result, emphasis) + flights_section(result) + losses_section(result) + new_head_section(result) +
-          board_section(result) + section("What it rests on");
-  for (const std::string& line : report::delivery_basis(result)) text += bullet(line);
-  text += section("Cautions");
-  for (const std::string& line : report::delivery_cautions()) text += bullet(line);
+  text += answer(result, emphasis, page) + flights_section(result, page) + losses_section(result, page) +
+          new_head_section(result, page) + board_section(result, page) + page.section("What it rests on");
+  for (const std::string& line : report::delivery_basis(result)) text += page.bullet(line);
+  text += page.section("Cautions");
+  for (const std::string& line : report::delivery_cautions()) text += page.bullet(line);
   return text;
 }
 

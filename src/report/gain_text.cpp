@@ -29,10 +29,6 @@ std::string before_after(const std::string& before, const std::string& after) {
 
 std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
 
-std::string section(std::string_view title) { return fmt::format("\n{}\n", title); }
-
-std::string bullet(const std::string& text) { return wrap("- " + escape_control(text), report_width, 2); }
-
 // The strokes of a round under one policy. A policy that was kept has nothing from replanning.
 Cells round_row(const std::string& policy, const FourValues& round, bool replanned) {
   return {policy,
@@ -44,18 +40,19 @@ Cells round_row(const std::string& policy, const FourValues& round, bool replann
           replanned ? strokes(round.from_replanning()) : "-"};
 }
 
-std::string round_section(const GainResult& result) {
+std::string round_section(const GainResult& result, const Page& page) {
+  constexpr std::size_t room_for_whole_words = 61;
   Table table{{{"", Align::left},
                {"strokes\nbefore"},
                {"strokes\nafter"},
                {"\nsaved"},
                {"from the\ntee shot"},
                {"from the\nirons"},
-               {"from\nreplanning"}},
+               {page.columns() < room_for_whole_words ? "from re-\nplanning" : "from\nreplanning"}},
               {}};
   if (result.best) table.rows.push_back(round_row("best plan", result.best->round, result.replanning_computed));
   if (result.habit) table.rows.push_back(round_row("habit plan", result.habit->round, false));
-  return section("The round") + format_table(table);
+  return page.section("The round") + page.table(table);
 }
 
 std::string next_club(const TeeShotResult& shot) {
@@ -105,15 +102,15 @@ Cells total_row(const PolicyGain& policy, Units units) {
           strokes(policy.round.strokes_saved())};
 }
 
-std::string holes_section(const GainResult& result) {
+std::string holes_section(const GainResult& result, const Page& page) {
   const std::string unit = name(result.units);
   Table table{{{"hole"},
-               {"par"},
-               {unit},
-               {"tee club", Align::left},
-               {unit + "\nleft"},
-               {"likeliest next club", Align::left},
-               {"other\nclub"},
+               give_way({"par"}, 6, GivesWay::left_out),
+               give_way({unit}, 3, GivesWay::left_out),
+               give_way({"tee club", Align::left}, 2, GivesWay::broken_between_parts),
+               give_way({unit + "\nleft"}, 4, GivesWay::left_out),
+               give_way({"likeliest next club", Align::left}, 5, GivesWay::broken_between_parts),
+               give_way({"other\nclub"}, 1, GivesWay::left_out),
                {"strokes\nbefore"},
                {"strokes\nafter"},
                {"saved"}},
@@ -122,20 +119,22 @@ std::string holes_section(const GainResult& result) {
   for (const HoleGain& hole : policy.holes) table.rows.push_back(hole_row(hole, result.units));
   table.rows.emplace_back();
   table.rows.push_back(total_row(policy, result.units));
-  return section(result.best ? "The holes, best plan" : "The holes, habit plan") + format_table(table) +
-         wrap(
-             "Left: expected distance to the hole after the tee shot. Other club: how often the same strike is "
-             "followed by another club than before.",
-             report_width);
+  const std::string left =
+      page.shows(table, unit + "\nleft") ? "Left: expected distance to the hole after the tee shot. " : "";
+  const std::string other = page.shows(table, "other\nclub")
+                                ? "Other club: how often the same strike is followed by another club than before."
+                                : "";
+  const std::string legend = left.empty() && other.empty() ? "" : page.paragraph(left + other);
+  return page.section(result.best ? "The holes, best plan" : "The holes, habit plan") + page.table(table) + legend;
 }
 
-std::string plan_changes_section(const GainResult& result) {
+std::string plan_changes_section(const GainResult& result, const Page& page) {
   std::string text;
   for (const HoleGain& hole : result.answer().holes) {
     const std::string words = report::policy_change_words(hole.policy_change, result.units);
-    if (!words.empty()) text += bullet(fmt::format("hole {}: {}", hole.number, words));
+    if (!words.empty()) text += page.bullet(fmt::format("hole {}: {}", hole.number, words));
   }
-  return text.empty() ? text : section("Where the plan changed") + text;
+  return text.empty() ? text : page.section("Where the plan changed") + text;
 }
 
 // Percentage points, "+12"; nothing where it rounds to no change.
@@ -145,7 +144,7 @@ std::string points(double difference) {
   return difference > 0.0 ? "+" + number : number;
 }
 
-std::string second_shots_section(const GainResult& result) {
+std::string second_shots_section(const GainResult& result, const Page& page) {
   const report::SecondShots shots = report::second_shots(result.answer());
   if (shots.holes == 0) return "";
   Table table{{{"second shot", Align::left, 24}, {"before"}, {"after"}, {"points"}}, {}};
@@ -166,10 +165,10 @@ std::string second_shots_section(const GainResult& result) {
       shots.holes == 1
           ? "What is played after the tee shot on the one hole longer than a par 3"
           : fmt::format("What is played after the tee shot on the {} holes longer than a par 3", shots.holes);
-  return section(title) + format_table(table) +
-         fmt::format("Of these tee shots {} finish on the fairway and {} cost a penalty stroke.\n",
-                     before_after(percent(shots.fairway_before), percent(shots.fairway_after)),
-                     before_after(percent(shots.penalty_before), percent(shots.penalty_after)));
+  return page.section(title) + page.table(table) +
+         page.paragraph(fmt::format("Of these tee shots {} finish on the fairway and {} cost a penalty stroke.",
+                                    before_after(percent(shots.fairway_before), percent(shots.fairway_after)),
+                                    before_after(percent(shots.penalty_before), percent(shots.penalty_after))));
 }
 
 // A number of rounds, rounded up: half a round tells nothing.
@@ -198,16 +197,15 @@ std::string left_words(const RoundsToShow& show, Units units) {
       rounds_words(*show.rounds_for_left), show.holes, show.holes == 1 ? "" : "s");
 }
 
-std::string rounds_section(const GainResult& result) {
+std::string rounds_section(const GainResult& result, const Page& page) {
   const auto show = rounds_to_show(result);
   if (!show) return "";
-  return section("How long until it shows") +
-         wrap(scores_words(*show, result.answer().round.strokes_saved()) + left_words(*show, result.units) +
-                  " Likely: 80 times in 100, with 5 false alarms in 100.",
-              report_width);
+  return page.section("How long until it shows") +
+         page.paragraph(scores_words(*show, result.answer().round.strokes_saved()) + left_words(*show, result.units) +
+                        " Likely: 80 times in 100, with 5 false alarms in 100.");
 }
 
-std::string curve_section(const GainReport& report) {
+std::string curve_section(const GainReport& report, const Page& page) {
   if (report.curve.empty()) return "";
   const GainResult& result = report.result;
   const std::string unit = name(result.units);
@@ -225,7 +223,7 @@ std::string curve_section(const GainReport& report) {
                           strokes(point.round.from_irons()),
                           result.replanning_computed ? strokes(point.round.from_replanning()) : "-"});
   }
-  return section("Strokes saved a round against added carry") + format_table(table);
+  return page.section("Strokes saved a round against added carry") + page.table(table);
 }
 
 // How the method works is said by the notes of the result.
@@ -256,34 +254,34 @@ std::string irons_words(const GainResult& result) {
                      amount, unit_after(amount, result.units), *result.reference_iron);
 }
 
-std::string basis_section(const GainResult& result) {
-  std::string text =
-      section("What it rests on") + bullet(method_words(result.method)) + bullet(plan_words(result.policy));
+std::string basis_section(const GainResult& result, const Page& page) {
+  std::string text = page.section("What it rests on") + page.bullet(method_words(result.method)) +
+                     page.bullet(plan_words(result.policy));
   if (!result.replanning_computed) {
-    text += bullet("What playing the course differently would save was not computed, and counts as 0.");
+    text += page.bullet("What playing the course differently would save was not computed, and counts as 0.");
   }
-  if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += bullet(irons_words(result));
-  text += bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
-                             result.baseline_source));
-  for (const Note& note : result.notes) text += bullet(report::note_words(note, result.units));
+  if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += page.bullet(irons_words(result));
+  text += page.bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
+                                  result.baseline_source));
+  for (const Note& note : result.notes) text += page.bullet(report::note_words(note, result.units));
   return text;
 }
 
-std::string cautions_section(const GainResult& result) {
+std::string cautions_section(const GainResult& result, const Page& page) {
   if (result.cautions.empty()) return "";
-  std::string text = section("Cautions");
-  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
+  std::string text = page.section("Cautions");
+  for (const Caution& caution : result.cautions) text += page.bullet(report::caution_words(caution));
   return text;
 }
 
-std::string opening_lines(const std::vector<std::string>& opening) {
+std::string opening_lines(const std::vector<std::string>& opening, const Page& page) {
   std::string text;
-  for (const std::string& line : opening) text += wrap(escape_control(line), report_width);
+  for (const std::string& line : opening) text += page.paragraph(escape_control(line));
   return text.empty() ? text : text + '\n';
 }
 
-std::string answer_lines(const GainResult& result, bool emphasis) {
-  std::string text = wrap(gain_sentence(result), report_width);
+std::string answer_lines(const GainResult& result, bool emphasis, const Page& page) {
+  std::string text = page.paragraph(gain_sentence(result));
   if (!emphasis) return text;
   text.pop_back();
   return "\x1b[1m" + text + "\x1b[0m\n";
@@ -291,11 +289,13 @@ std::string answer_lines(const GainResult& result, bool emphasis) {
 
 }  // namespace
 
-std::string gain_text(const GainReport& report, bool emphasis) {
+std::string gain_text(const GainReport& report, bool emphasis, std::size_t columns) {
   const GainResult& result = report.result;
-  return opening_lines(report.opening) + answer_lines(result, emphasis) + round_section(result) +
-         holes_section(result) + plan_changes_section(result) + second_shots_section(result) + rounds_section(result) +
-         curve_section(report) + basis_section(result) + cautions_section(result);
+  const Page page(columns);
+  return opening_lines(report.opening, page) + answer_lines(result, emphasis, page) + round_section(result, page) +
+         holes_section(result, page) + plan_changes_section(result, page) + second_shots_section(result, page) +
+         rounds_section(result, page) + curve_section(report, page) + basis_section(result, page) +
+         cautions_section(result, page);
 }
 
 }  // namespace yardworth

@@ -47,11 +47,15 @@ void add_options(Table& table, const std::string& when, const TeePlay& policy, U
   }
 }
 
-std::string options_table(const HoleStrategy& hole, Units units) {
-  Table table{{{"", Align::left}, {"tee shot", Align::left, 64}, {"strokes"}, {"costs"}}, {}};
+std::string options_table(const HoleStrategy& hole, Units units, const Page& page) {
+  Table table{{{"", Align::left},
+               give_way({"tee shot", Align::left, 64}, 1, GivesWay::broken_between_words),
+               {"strokes"},
+               {"costs"}},
+              {}};
   add_options(table, hole.after ? "before" : "", hole.before, units);
   if (hole.after) add_options(table, "after", *hole.after, units);
-  return format_table(table);
+  return page.table(table);
 }
 
 // "5-wood 43%, 4-hybrid 30%", the likeliest first.
@@ -94,20 +98,21 @@ void add_next(Table& table, std::string when, const TeePlay& policy, Units units
   }
 }
 
-std::string next_table(const HoleStrategy& hole, Units units) {
+std::string next_table(const HoleStrategy& hole, Units units, const Page& page) {
   Table table{{{"", Align::left},
-               {"it finishes", Align::left},
+               give_way({"it finishes", Align::left}, 1, GivesWay::broken_between_parts),
                {"chance"},
                {std::string(name(units)) + " left"},
-               {"then", Align::left}},
+               give_way({"then", Align::left}, 2, GivesWay::broken_between_parts)},
               {}};
   add_next(table, hole.after ? "before" : "", hole.before, units);
   if (hole.after) add_next(table, "after", *hole.after, units);
-  return format_table(table);
+  return page.table(table);
 }
 
-std::string hazards_table(const HoleStrategy& hole, Units units) {
-  Table table{{{"hazard", Align::left}, {hole.after ? "before" : "chance"}}, {}};
+std::string hazards_table(const HoleStrategy& hole, Units units, const Page& page) {
+  Table table{
+      {give_way({"hazard", Align::left}, 1, GivesWay::broken_between_words), {hole.after ? "before" : "chance"}}, {}};
   if (hole.after) table.columns.push_back({"after"});
   for (const HazardChance& chance : hole.hazards) {
     if (std::max(chance.before, chance.after.value_or(0.0)) < chance_worth_a_row) continue;
@@ -116,10 +121,10 @@ std::string hazards_table(const HoleStrategy& hole, Units units) {
     table.rows.push_back(std::move(row));
   }
   if (table.rows.empty()) return "The tee shot hardly ever finds a hazard.\n";
-  return format_table(table);
+  return page.table(table);
 }
 
-std::string proof_words(const HoleStrategy& hole) {
+std::string proof_words(const HoleStrategy& hole, const Page& page) {
   const auto words = [](const OptimalityProof& proof) {
     return fmt::format(
         "nothing played from any of {} places beats the plan by more than {:.1e} strokes, and at most {:.4f} strokes "
@@ -130,13 +135,13 @@ std::string proof_words(const HoleStrategy& hole) {
   if (!hole.proof_before) return "";
   std::string text = "Proof: " + words(*hole.proof_before);
   if (hole.proof_after) text += "; after the change " + words(*hole.proof_after);
-  return wrap(text + ".", report_width);
+  return page.paragraph(text + ".");
 }
 
-std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis) {
+std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis, const Page& page) {
   return fmt::format("\nHole {}, par {}, {} {}\n", hole.number, hole.par, whole(hole.length_yd, units), name(units)) +
-         bold(wrap(strategy_sentence(hole, units), report_width), emphasis) + '\n' + options_table(hole, units) + '\n' +
-         next_table(hole, units) + '\n' + hazards_table(hole, units) + proof_words(hole);
+         bold(page.paragraph(strategy_sentence(hole, units)), emphasis) + '\n' + options_table(hole, units, page) +
+         '\n' + next_table(hole, units, page) + '\n' + hazards_table(hole, units, page) + proof_words(hole, page);
 }
 
 std::string change_words(const StrategyResult& result) {
@@ -148,7 +153,7 @@ std::string change_words(const StrategyResult& result) {
                      amount(result.change->irons_carry_yd));
 }
 
-std::string head_words(const StrategyResult& result) {
+std::string head_words(const StrategyResult& result, const Page& page) {
   double before = 0.0;
   double after = 0.0;
   for (const HoleStrategy& hole : result.holes) {
@@ -163,13 +168,18 @@ std::string head_words(const StrategyResult& result) {
   } else if (result.change) {
     text += fmt::format(", before and after {}", change_words(result));
   }
-  return wrap(text + ".", report_width);
+  return page.paragraph(text + ".");
 }
 
 // Nothing on a page of one hole.
-std::string overview(const StrategyResult& result) {
+std::string overview(const StrategyResult& result, const Page& page) {
   if (result.holes.size() < 2) return "";
-  Table table{{{"hole"}, {"par"}, {name(result.units)}, {"tee shot", Align::left, 60}, {"strokes"}}, {}};
+  Table table{{{"hole"},
+               {"par"},
+               {name(result.units)},
+               give_way({"tee shot", Align::left, 60}, 1, GivesWay::broken_between_words),
+               {"strokes"}},
+              {}};
   if (result.change) table.columns.push_back({"before"});
   for (const HoleStrategy& hole : result.holes) {
     const TeePlay& policy = hole.after ? *hole.after : hole.before;
@@ -178,22 +188,21 @@ std::string overview(const StrategyResult& result) {
     if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
     table.rows.push_back(std::move(row));
   }
-  return '\n' + format_table(table);
+  return '\n' + page.table(table);
 }
 
-std::string basis(const StrategyResult& result) {
+std::string basis(const StrategyResult& result, const Page& page) {
   std::string text = "\nWhat it rests on\n";
-  const auto bullet = [](const std::string& words) { return wrap("- " + escape_control(words), report_width, 2); };
-  text += bullet(
+  text += page.bullet(
       "Strokes are expected for the whole hole with the best play behind the tee shot. An aim is where a straight, "
       "solid ball would finish on fairway, told from the line of play there.");
-  text += bullet(fmt::format("Thirds are of the balls that finish there, by the {} left; a chance under 1% has no row.",
-                             name(result.units)));
-  text += bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
-                             result.baseline_source));
+  text += page.bullet(fmt::format(
+      "Thirds are of the balls that finish there, by the {} left; a chance under 1% has no row.", name(result.units)));
+  text += page.bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
+                                  result.baseline_source));
   if (result.cautions.empty()) return text;
   text += "\nCautions\n";
-  for (const Caution& caution : result.cautions) text += bullet(report::caution_words(caution));
+  for (const Caution& caution : result.cautions) text += page.bullet(report::caution_words(caution));
   return text;
 }
 
@@ -213,14 +222,15 @@ std::string strategy_sentence(const HoleStrategy& hole, Units units) {
   return text + ".";
 }
 
-std::string strategy_text(const StrategyReport& report, bool emphasis) {
+std::string strategy_text(const StrategyReport& report, bool emphasis, std::size_t columns) {
   const StrategyResult& result = report.result;
+  const Page page(columns);
   std::string text;
-  for (const std::string& line : report.opening) text += wrap(escape_control(line), report_width);
+  for (const std::string& line : report.opening) text += page.paragraph(escape_control(line));
   if (!text.empty()) text += '\n';
-  text += head_words(result) + overview(result);
-  for (const HoleStrategy& hole : result.holes) text += hole_section(hole, result.units, emphasis);
-  return text + basis(result);
+  text += head_words(result, page) + overview(result, page);
+  for (const HoleStrategy& hole : result.holes) text += hole_section(hole, result.units, emphasis, page);
+  return text + basis(result, page);
 }
 
 }  // namespace yardworth

@@ -73,28 +73,192 @@ std::string without_trailing_spaces(std::string line) {
   return line;
 }
 
-// The headings as rows above the cells, those with fewer lines moved down.
-std::vector<std::vector<std::string>> heading_rows(const Table& table) {
-  std::vector<std::vector<std::string>> columns;
-  std::size_t height = 0;
-  for (const TableColumn& column : table.columns) {
-    columns.push_back(lines_of(column.heading));
-    height = std::max(height, columns.back().size());
-  }
-  std::vector<std::vector<std::string>> rows(height, std::vector<std::string>(columns.size()));
-  for (std::size_t i = 0; i < columns.size(); ++i) {
-    const std::size_t above = height - columns[i].size();
-    for (std::size_t line = 0; line < columns[i].size(); ++line) rows[above + line][i] = columns[i][line];
-  }
-  return rows;
+// ---- Tables
+
+// A column laid out: lines of the heading, and of every cell.
+struct LaidOut {
+  const TableColumn* column = nullptr;
+  std::vector<std::string> heading;
+  std::vector<std::vector<std::string>> cells;  // by row; an empty list in the row of a rule
+};
+
+std::size_t widest_of(const std::vector<std::string>& lines) {
+  std::size_t widest = 0;
+  for (const std::string& line : lines) widest = std::max(widest, display_width(line));
+  return widest;
 }
 
-std::vector<std::size_t> column_widths(const std::vector<std::vector<std::string>>& rows, std::size_t columns) {
-  std::vector<std::size_t> widths(columns, 0);
-  for (const auto& row : rows) {
-    for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], display_width(row[i]));
+std::size_t cells_width(const LaidOut& column) {
+  std::size_t width = 0;
+  for (const auto& cell : column.cells) width = std::max(width, widest_of(cell));
+  return width;
+}
+
+std::size_t width_of(const LaidOut& column) { return std::max(widest_of(column.heading), cells_width(column)); }
+
+std::size_t width_of(const std::vector<LaidOut>& columns, std::size_t gap) {
+  std::size_t width = columns.empty() ? 0 : gap * (columns.size() - 1);
+  for (const LaidOut& column : columns) width += width_of(column);
+  return width;
+}
+
+std::vector<LaidOut> lay_out(const Table& table) {
+  std::vector<LaidOut> columns;
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    LaidOut column{&table.columns[i], lines_of(table.columns[i].heading), {}};
+    for (const auto& row : table.rows) {
+      const std::string cell = i < row.size() ? shorten(row[i], table.columns[i].widest) : "";
+      column.cells.push_back(row.empty() ? std::vector<std::string>{} : std::vector<std::string>{cell});
+    }
+    columns.push_back(std::move(column));
   }
-  return widths;
+  return columns;
+}
+
+// Where a text may be broken: between words, or behind commas and arrows alone.
+std::vector<std::string> pieces_of(const std::string& text, GivesWay how) {
+  std::vector<std::string> pieces;
+  std::istringstream stream(text);
+  bool ended = true;
+  for (std::string word; stream >> word;) {
+    if (ended) {
+      pieces.push_back(word);
+    } else {
+      pieces.back() += " " + word;
+    }
+    ended = how == GivesWay::broken_between_words || word.back() == ',' || word == "->";
+  }
+  return pieces;
+}
+
+// Lines of at most so many columns, all with the indent of the text.
+std::vector<std::string> broken(const std::string& text, std::size_t columns, GivesWay how) {
+  const std::string indent(std::min(text.find_first_not_of(' '), text.size()), ' ');
+  std::vector<std::string> lines;
+  for (const std::string& piece : pieces_of(text, how)) {
+    const bool fits = !lines.empty() && display_width(lines.back()) + 1 + display_width(piece) <= columns;
+    if (fits) {
+      lines.back() += " " + piece;
+    } else {
+      lines.push_back(shorten(indent + piece, columns));
+    }
+  }
+  if (lines.empty()) lines.emplace_back();
+  return lines;
+}
+
+// A heading of one line that is wider than its cells, as two lines that are as even as can be.
+void break_heading(LaidOut& column) {
+  if (column.heading.size() != 1 || display_width(column.heading.front()) <= cells_width(column)) return;
+  const std::string heading = column.heading.front();
+  for (std::size_t blank = heading.find(' '); blank != std::string::npos; blank = heading.find(' ', blank + 1)) {
+    const std::vector<std::string> two = {heading.substr(0, blank), heading.substr(blank + 1)};
+    if (widest_of(two) < widest_of(column.heading)) column.heading = two;
+  }
+}
+
+// As narrow as it takes to spare so many columns, but no cell narrower than its longest piece, unless that is very
+// long.
+void break_cells(LaidOut& column, std::size_t to_spare) {
+  constexpr std::size_t longest_piece = 24;
+  const GivesWay how = column.column->gives_way;
+  std::size_t longest = 0;
+  for (const auto& cell : column.cells) {
+    for (const std::string& line : cell) {
+      const std::size_t indent = std::min(line.find_first_not_of(' '), line.size());
+      for (const std::string& piece : pieces_of(line, how)) longest = std::max(longest, indent + display_width(piece));
+    }
+  }
+  const std::size_t own = width_of(column);
+  const std::size_t target = std::max(std::min(longest, longest_piece), own > to_spare ? own - to_spare : 0);
+  for (auto& cell : column.cells) {
+    if (!cell.empty()) cell = broken(cell.front(), target, how);
+  }
+  break_heading(column);
+}
+
+std::string title_of(const TableColumn& column) {
+  std::string title = column.heading;
+  std::replace(title.begin(), title.end(), '\n', ' ');
+  return title;
+}
+
+// Makes room until the table has so many columns or nothing is left to give way; the names of what is left out.
+std::vector<std::string> make_room(std::vector<LaidOut>& columns, std::size_t room) {
+  std::vector<std::string> left_out;
+  for (LaidOut& column : columns) break_heading(column);
+  std::vector<const TableColumn*> in_turn;
+  for (const LaidOut& column : columns) {
+    if (column.column->gives_way != GivesWay::never) in_turn.push_back(column.column);
+  }
+  std::stable_sort(in_turn.begin(), in_turn.end(),
+                   [](const TableColumn* a, const TableColumn* b) { return a->turn < b->turn; });
+  for (const TableColumn* next : in_turn) {
+    const std::size_t width = width_of(columns, 1);
+    if (width <= room) break;
+    const auto at =
+        std::find_if(columns.begin(), columns.end(), [&](const LaidOut& column) { return column.column == next; });
+    if (next->gives_way == GivesWay::left_out) {
+      left_out.push_back(title_of(*next));
+      columns.erase(at);
+    } else {
+      break_cells(*at, width - room);
+    }
+  }
+  return left_out;
+}
+
+// One line of all columns; line is which of the lines of their cells.
+std::string line_of(const std::vector<LaidOut>& columns, const std::vector<std::string>& cells, std::size_t gap) {
+  std::string line;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    if (i > 0) line += std::string(gap, ' ');
+    line += padded(cells[i], width_of(columns[i]), columns[i].column->align);
+  }
+  return without_trailing_spaces(line) + '\n';
+}
+
+std::string heading_lines(const std::vector<LaidOut>& columns, std::size_t gap) {
+  std::size_t height = 0;
+  for (const LaidOut& column : columns) height = std::max(height, column.heading.size());
+  std::string text;
+  for (std::size_t line = 0; line < height; ++line) {
+    std::vector<std::string> cells;
+    for (const LaidOut& column : columns) {
+      const std::size_t above = height - column.heading.size();
+      cells.push_back(line < above ? "" : column.heading[line - above]);
+    }
+    text += line_of(columns, cells, gap);
+  }
+  return text;
+}
+
+std::string row_lines(const std::vector<LaidOut>& columns, std::size_t row, std::size_t gap) {
+  std::size_t height = 0;
+  for (const LaidOut& column : columns) height = std::max(height, column.cells[row].size());
+  std::string text;
+  for (std::size_t line = 0; line < std::max<std::size_t>(height, 1); ++line) {
+    std::vector<std::string> cells;
+    for (const LaidOut& column : columns) {
+      const auto& lines = column.cells[row];
+      cells.push_back(height == 0 ? std::string(width_of(column), '-') : line < lines.size() ? lines[line] : "");
+    }
+    text += line_of(columns, cells, gap);
+  }
+  return text;
+}
+
+std::string written(const std::vector<LaidOut>& columns, std::size_t rows, std::size_t room) {
+  const std::size_t gap = width_of(columns, 2) <= room ? 2 : 1;
+  std::string text = heading_lines(columns, gap);
+  for (std::size_t row = 0; row < rows; ++row) text += row_lines(columns, row, gap);
+  return text;
+}
+
+std::string left_out_words(const std::vector<std::string>& left_out, std::size_t columns) {
+  std::string names;
+  for (const std::string& name : left_out) names += (names.empty() ? "" : ", ") + name;
+  return names.empty() ? "" : wrap("Left out for want of room: " + names + ".", columns);
 }
 
 }  // namespace
@@ -157,31 +321,56 @@ std::string wrap(const std::string& text, std::size_t columns, std::size_t inden
   return wrapped + '\n';
 }
 
+TableColumn give_way(TableColumn column, int turn, GivesWay how) {
+  column.turn = turn;
+  column.gives_way = how;
+  return column;
+}
+
 std::string format_table(const Table& table, std::size_t columns) {
-  const std::size_t count = table.columns.size();
-  auto rows = table.rows;
-  for (auto& row : rows) {
-    row.resize(row.empty() ? 0 : count);
-    for (std::size_t i = 0; i < row.size(); ++i) row[i] = shorten(row[i], table.columns[i].widest);
-  }
-  const auto headings = heading_rows(table);
-  rows.insert(rows.begin(), headings.begin(), headings.end());
+  std::vector<LaidOut> laid_out = lay_out(table);
+  std::vector<std::string> left_out;
+  if (width_of(laid_out, 1) > columns) left_out = make_room(laid_out, columns);
+  return written(laid_out, table.rows.size(), columns) + left_out_words(left_out, columns);
+}
 
-  const auto widths = column_widths(rows, count);
-  std::size_t total = 2 * (count - std::min<std::size_t>(count, 1));
-  for (const std::size_t width : widths) total += width;
-  const std::size_t gap = total <= columns ? 2 : 1;
-
+std::string format_table_in_parts(const Table& table, std::size_t first, std::size_t columns) {
+  std::vector<LaidOut> all = lay_out(table);
+  if (width_of(all, 1) <= columns) return written(all, table.rows.size(), columns);
+  for (LaidOut& column : all) break_heading(column);
+  const auto end_of_first = all.begin() + static_cast<std::ptrdiff_t>(std::min(first, all.size()));
+  const std::vector<LaidOut> repeated(all.begin(), end_of_first);
   std::string text;
-  for (const auto& row : rows) {
-    std::string line;
-    for (std::size_t i = 0; i < count; ++i) {
-      if (i > 0) line += std::string(gap, ' ');
-      line += row.empty() ? std::string(widths[i], '-') : padded(row[i], widths[i], table.columns[i].align);
-    }
-    text += without_trailing_spaces(line) + '\n';
+  for (auto next = end_of_first; next != all.end();) {
+    std::vector<LaidOut> part = repeated;
+    do {
+      part.push_back(*next++);
+      if (next == all.end()) break;
+    } while (width_of(part, 1) + 1 + width_of(*next) <= columns);
+    text += (text.empty() ? "" : "\n") + written(part, table.rows.size(), columns);
   }
   return text;
+}
+
+Page::Page(std::size_t columns) : columns_(std::max(columns, narrowest_page)) {}
+
+std::string Page::section(const std::string& title) const { return '\n' + wrap(title, columns_); }
+
+std::string Page::paragraph(const std::string& words) const { return wrap(words, columns_); }
+
+std::string Page::bullet(const std::string& words) const { return wrap("- " + escape_control(words), columns_, 2); }
+
+std::string Page::table(const Table& table) const { return format_table(table, columns_); }
+
+std::string Page::table_in_parts(const Table& table, std::size_t first) const {
+  return format_table_in_parts(table, first, columns_);
+}
+
+bool Page::shows(const Table& table, const std::string& heading) const {
+  std::vector<LaidOut> laid_out = lay_out(table);
+  if (width_of(laid_out, 1) > columns_) make_room(laid_out, columns_);
+  return std::any_of(laid_out.begin(), laid_out.end(),
+                     [&](const LaidOut& column) { return column.column->heading == heading; });
 }
 
 std::string escape_html(const std::string& text) {

@@ -9,8 +9,6 @@ namespace yardworth {
 
 // What every report needs to write text: numbers, tables, paragraphs, and text of files made safe for each format.
 
-inline constexpr std::size_t report_width = 100;  // columns of a terminal
-
 // With so many decimals; never "-0.0".
 std::string fixed(double value, int decimals);
 // At most one decimal, and none where it is a zero: 20, 7.5.
@@ -28,11 +26,20 @@ std::string wrap(const std::string& text, std::size_t columns, std::size_t inden
 
 enum class Align { left, right };
 
+// How a column gives way where a table is too wide: it is left out, or its cells are broken into lines, between words
+// or between parts alone (behind a comma or an arrow).
+enum class GivesWay { never, left_out, broken_between_words, broken_between_parts };
+
 struct TableColumn {
   std::string heading;  // lines divided by '\n'
   Align align = Align::right;
   std::size_t widest = std::numeric_limits<std::size_t>::max();  // longer cells are shortened
+  GivesWay gives_way = GivesWay::never;
+  int turn = 0;  // the lowest gives way first
 };
+
+// The column, ready to give way in its turn.
+TableColumn give_way(TableColumn column, int turn, GivesWay how);
 
 // An empty row is a rule. Rows shorter than the columns leave the last ones empty.
 struct Table {
@@ -40,8 +47,31 @@ struct Table {
   std::vector<std::vector<std::string>> rows;
 };
 
-// Lines with aligned columns, two spaces between them, or one where two would pass so many columns.
-std::string format_table(const Table& table, std::size_t columns = report_width);
+// Lines with aligned columns, two spaces between them. What would pass so many columns has one space between them; if
+// that is not enough, headings are broken, and then columns give way in their turn. What is left out is named below.
+std::string format_table(const Table& table, std::size_t columns);
+// Columns that are alike, behind the first few: those that have no room side by side stand in further tables below,
+// each with the first few again.
+std::string format_table_in_parts(const Table& table, std::size_t first, std::size_t columns);
+
+// Text for so many columns, of which there are at least narrowest_page.
+inline constexpr std::size_t narrowest_page = 40;
+class Page {
+ public:
+  explicit Page(std::size_t columns);
+
+  std::string section(const std::string& title) const;    // a blank line and the title
+  std::string paragraph(const std::string& words) const;  // safe for a terminal already
+  std::string bullet(const std::string& words) const;     // made safe
+  std::string table(const Table& table) const;
+  std::string table_in_parts(const Table& table, std::size_t first) const;
+  // Whether that table has room for the column of that heading.
+  bool shows(const Table& table, const std::string& heading) const;
+  std::size_t columns() const { return columns_; }
+
+ private:
+  std::size_t columns_;
+};
 
 // Text that is safe between tags and inside quoted attributes of HTML and XML: & < > " ' become entities, control
 // characters and what is not UTF-8 are shown as \xNN.
