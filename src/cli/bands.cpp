@@ -38,7 +38,9 @@ std::vector<std::string> assumptions(const BandsOptions& options, const Course& 
   stood_in.units = course.units;
   if (options.course.empty()) stood_in.course = course.name;
   if (assumes_change(options)) stood_in.driver = default_driver_change;
-  return report::opening_of(stood_in);
+  std::vector<std::string> said = report::opening_of(stood_in);
+  if (const auto advice = units_advice(course)) said.push_back(*advice);
+  return said;
 }
 
 template <class T>

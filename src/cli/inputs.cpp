@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "input/units_doubt.hpp"
 #include "report/opening.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/read.hpp"
@@ -53,7 +54,20 @@ std::vector<std::string> assumptions(const InputOptions& options, const Inputs& 
   return report::opening_of(stood_in);
 }
 
+std::optional<std::string> doubt_words(const std::string& about, const std::optional<input::UnitsDoubt>& doubt) {
+  if (!doubt) return std::nullopt;
+  return fmt::format("Advice on {}: found {}, expected {}.", about, doubt->found, doubt->expected);
+}
+
 }  // namespace
+
+std::optional<std::string> units_advice(const Course& course) {
+  return doubt_words(course.name, input::doubt_about_units(course));
+}
+
+std::optional<std::string> units_advice(const Player& player) {
+  return doubt_words(player.label, input::doubt_about_units(player));
+}
 
 void add_input_options(CLI::App& app, InputOptions& options) {
   add_words(app, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
@@ -97,6 +111,8 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
   const Baseline table = baseline.ok() ? Baseline(*baseline.value) : default_baseline(*player.value);
   Inputs inputs{std::move(*course.value), std::move(*player.value), table, *tee, {}};
   inputs.assumed = assumptions(options, inputs);
+  if (const auto advice = units_advice(inputs.course)) inputs.assumed.push_back(*advice);
+  if (const auto advice = units_advice(inputs.player)) inputs.assumed.push_back(*advice);
   return inputs;
 }
 

@@ -39,6 +39,10 @@ struct Inputs {
 // one line for each fault of all files.
 std::optional<Inputs> read_inputs(const InputOptions& options, std::string& complaints);
 
+// What a report says first where lengths look like metres called yards, or the other way about.
+std::optional<std::string> units_advice(const Course& course);
+std::optional<std::string> units_advice(const Player& player);
+
 // For commands that ask for no player: the course's file, or the built-in course where path is empty.
 std::optional<Course> read_course_or_scenario(const std::string& path, std::string& complaints);
 

@@ -10,6 +10,7 @@
 #include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
 #include "input/formats.hpp"
+#include "input/units_doubt.hpp"
 #include "validate/course_rules.hpp"
 #include "validate/hole_rules.hpp"
 
@@ -293,6 +294,10 @@ Course course_from(const Value& root, Findings& findings) {
   check_longest_first(setting.tees, totals(readings, setting.tees.size()), course.units, at_values(tees, findings));
   for (HoleReading& reading : readings) course.holes.push_back(std::move(reading.hole));
   std::sort(course.holes.begin(), course.holes.end(), [](const Hole& a, const Hole& b) { return a.number < b.number; });
+  if (findings.has_fault()) return course;
+  if (const auto doubt = doubt_about_units(course)) {
+    findings.advice(*fields.get(fields.has("units") ? "units" : "tees", Need::optional), doubt->found, doubt->expected);
+  }
   return course;
 }
 

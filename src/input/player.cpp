@@ -5,6 +5,7 @@
 
 #include "core/message_text.hpp"
 #include "input/formats.hpp"
+#include "input/units_doubt.hpp"
 #include "player/skill.hpp"
 #include "validate/player_rules.hpp"
 
@@ -131,6 +132,10 @@ Player player_from(const Value& root, Findings& findings) {
   if (findings.has_fault()) return player;
   for (const ClubReading& club : clubs) {
     player.clubs.push_back(complete_club(club.entry, clubs.front().entry.carry_yd, player.skill));
+  }
+  if (const auto doubt = doubt_about_units(player)) {
+    findings.advice(*fields.get(fields.has("units") ? "units" : "clubs", Need::optional), doubt->found,
+                    doubt->expected);
   }
   return player;
 }

@@ -79,7 +79,7 @@ TEST_CASE("slips in a baseline") {
       findings_in(changed(small, "band: 6-12\n", "")) ==
       std::vector<std::string>{
           "1:1: fault: band: found nothing: the required key is missing, expected one of tour, scratch, below 6, 6-12, "
-          "13-20, 21 and over, bogey"});
+          "13-20, bogey, 21 and over"});
   CHECK(findings_in(changed(small, "bunker:", "lake:")) ==
         std::vector<std::string>{
             "1:1: fault: bunker: found nothing: the required key is missing, expected a list of [distance, strokes]",

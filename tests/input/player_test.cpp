@@ -53,7 +53,7 @@ const std::vector<Slip> slips = {
     {"index", "handicap_index: 16.2", "handicap_index: 60",
      "3:17: fault: handicap_index: found 60, expected a number from -10 to 54"},
     {"band", "handicap_index: 16.2", "band: 13-21",
-     "3:7: fault: band: found \"13-21\", expected one of tour, scratch, below 6, 6-12, 13-20, 21 and over, bogey; the "
+     "3:7: fault: band: found \"13-21\", expected one of tour, scratch, below 6, 6-12, 13-20, bogey, 21 and over; the "
      "nearest is 13-20"},
     {"no carry", "club: 7-iron, carry: 131", "club: 7-iron",
      "10:5: fault: clubs[3].carry: found nothing: the required key is missing, expected a number of yards"},

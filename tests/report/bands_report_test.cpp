@@ -86,7 +86,7 @@ TEST_CASE("text: bands, tees that suit, what it rests on") {
   const std::string text = bands_text(report);
   for (const char* words :
        {"Men", "Women", "scratch", "bogey", "25% -> 38%", "What it rests on", "Own shots are played", "Cautions",
-        "supposes that every score", "Habit plan", "--hole N who finds", "--format json has everything"}) {
+        "supposes that every score", "Habit plan", "--hole N tells who finds", "--format json has everything"}) {
     CAPTURE(words);
     CHECK(says(text, words));
   }

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "yardworth/report.hpp"
+
 using namespace yardworth;
 
 TEST_CASE("numbers never show a negative zero") {
@@ -49,7 +51,7 @@ TEST_CASE("paragraphs are broken between words") {
 
 TEST_CASE("columns of a table stand in line") {
   const Table table{{{"name", Align::left}, {"strokes\nsaved"}}, {{"\u00e5ke", "1.5"}, {}, {"all", "10.25"}}};
-  CHECK(format_table(table) ==
+  CHECK(format_table(table, report_width) ==
         "      strokes\n"
         "name    saved\n"
         "\u00e5ke       1.5\n"
@@ -61,6 +63,53 @@ TEST_CASE("a table that is too wide draws its columns together, and cells keep t
   const Table table{{{"a"}, {"b", Align::left, 6}}, {{"1", "0123456789"}}};
   CHECK(format_table(table, 9) == "a  b\n1  012...\n");
   CHECK(format_table(table, 8) == "a b\n1 012...\n");
+}
+
+TEST_CASE("columns of a table that is too wide give way in their turn, and what is left out is named") {
+  Table table{{{"hole"},
+               give_way({"yards"}, 2, GivesWay::left_out),
+               give_way({"next", Align::left}, 1, GivesWay::broken_between_parts),
+               {"strokes saved"}},
+              {{"1", "376", "5-wood 39% -> 5-iron 19%", "0.06"}, {}, {"all", "6013", "", "1.41"}}};
+  CHECK(format_table(table, 55) ==
+        "hole  yards  next                      strokes saved\n"
+        "   1    376  5-wood 39% -> 5-iron 19%           0.06\n"
+        "----  -----  ------------------------  -------------\n"
+        " all   6013                                     1.41\n");
+  CHECK(format_table(table, 35) ==
+        "                            strokes\n"
+        "hole  yards  next             saved\n"
+        "   1    376  5-wood 39% ->     0.06\n"
+        "             5-iron 19%\n"
+        "----  -----  -------------  -------\n"
+        " all   6013                    1.41\n");
+  CHECK(format_table(table, 27) ==
+        "                   strokes\n"
+        "hole next            saved\n"
+        "   1 5-wood 39% ->    0.06\n"
+        "     5-iron 19%\n"
+        "---- ------------- -------\n"
+        " all                  1.41\n"
+        "Left out for want of room:\nyards.\n");
+  CHECK(Page(60).shows(table, "yards"));
+}
+
+TEST_CASE("columns that are alike and have no room side by side stand below each other") {
+  const Table table{{{"", Align::left}, {"tour"}, {"21 and over"}, {"bogey"}}, {{"found", "2%", "30%", "4%"}}};
+  CHECK(format_table_in_parts(table, 1, 40) ==
+        "       tour  21 and over  bogey\n"
+        "found    2%          30%     4%\n");
+  CHECK(format_table_in_parts(table, 1, 26) ==
+        "             21 and\n"
+        "       tour    over  bogey\n"
+        "found    2%     30%     4%\n");
+  CHECK(format_table_in_parts(table, 1, 20) ==
+        "             21 and\n"
+        "       tour    over\n"
+        "found    2%     30%\n"
+        "\n"
+        "       bogey\n"
+        "found     4%\n");
 }
 
 TEST_CASE("text for pages cannot become markup") {

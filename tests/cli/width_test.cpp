@@ -1,0 +1,113 @@
+#include <doctest/doctest.h>
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <pty.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <sstream>
+#include <string>
+
+// The built program writes for the terminal it has, else for COLUMNS, else as wide as ever.
+
+namespace {
+
+constexpr const char* any_text[] = {
+    "--help", "gain --help", "strategy --help", "bands --help", "delivery --help", "check --help",
+    "gain --method table --plan habit --driver +20 --to 20 --step 10", "strategy --hole 11 --driver +20",
+    "bands --tee middle --band bogey --band scratch --hole 4", "delivery", "delivery --to attack-deg=2",
+    "delivery --table", "delivery --table attack-deg=-8..8:1 --wind-mps 5 --wind-from-deg 90",
+    // What is wrong with a file, and what was understood, both longer than a line.
+    "check courses/heron-ferry/course.yaml courses/heron-ferry/members/12-woman.yaml docs/formats.md"};
+
+// What the program writes to a pipe, with these variables of the environment; called from the root of the sources.
+std::string written(const std::string& environment, const std::string& arguments) {
+  const std::string line = fmt::format("cd '{}' && env -u COLUMNS {} '{}' {} 2>/dev/null", YARDWORTH_SOURCE_DIR,
+                                       environment, YARDWORTH_PROGRAM, arguments);
+  std::FILE* pipe = ::popen(line.c_str(), "r");
+  REQUIRE(pipe != nullptr);
+  std::string out;
+  std::array<char, 4096> buffer{};
+  while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe)) out.append(buffer.data(), count);
+  ::pclose(pipe);
+  return out;
+}
+
+// What it writes to a terminal of so many columns.
+std::string written_to_terminal(unsigned short columns, const std::string& environment, const std::string& arguments) {
+  int terminal = -1;
+  int ours = -1;
+  winsize size{};
+  size.ws_row = 24;
+  size.ws_col = columns;
+  REQUIRE(::openpty(&ours, &terminal, nullptr, nullptr, &size) == 0);
+  const std::string name = fmt::format("/proc/{}/fd/{}", ::getpid(), terminal);
+  const std::string line = fmt::format("cd '{}' && env -u COLUMNS TERM=dumb {} '{}' {} >'{}' 2>/dev/null",
+                                       YARDWORTH_SOURCE_DIR, environment, YARDWORTH_PROGRAM, arguments, name);
+  std::FILE* pipe = ::popen(line.c_str(), "r");
+  REQUIRE(pipe != nullptr);
+  ::fcntl(ours, F_SETFL, O_NONBLOCK);
+  std::string out;
+  std::array<char, 4096> buffer{};
+  const auto take = [&] {
+    for (auto count = ::read(ours, buffer.data(), buffer.size()); count > 0;
+         count = ::read(ours, buffer.data(), buffer.size())) {
+      out.append(buffer.data(), static_cast<std::size_t>(count));
+    }
+  };
+  for (std::array<char, 1> end{}; std::fread(end.data(), 1, 1, pipe) == 1;) take();
+  ::pclose(pipe);
+  take();
+  ::close(terminal);
+  ::close(ours);
+  out.erase(std::remove(out.begin(), out.end(), '\r'), out.end());
+  return out;
+}
+
+// Characters, not bytes.
+std::size_t longest_line(const std::string& text) {
+  std::size_t longest = 0;
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) {
+    const auto begins = [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; };
+    longest = std::max(longest, static_cast<std::size_t>(std::count_if(line.begin(), line.end(), begins)));
+  }
+  return longest;
+}
+
+}  // namespace
+
+TEST_CASE("no line is wider than COLUMNS says") {
+  for (const char* arguments : any_text) {
+    for (const std::size_t columns : {60, 80, 100}) {
+      CAPTURE(arguments);
+      CAPTURE(columns);
+      const std::string text = written(fmt::format("COLUMNS={}", columns), arguments);
+      CHECK(longest_line(text) <= columns);
+      CHECK(longest_line(text) > columns / 2);
+    }
+  }
+}
+
+TEST_CASE("the terminal's own width counts before COLUMNS, and lines never grow longer than those of a file") {
+  const std::string arguments = "delivery --table";
+  const std::string in_60 = written("COLUMNS=60", arguments);
+  const std::string by_default = written("", arguments);
+  CHECK(in_60 != by_default);
+  CHECK(written_to_terminal(60, "", arguments) == in_60);
+  CHECK(written_to_terminal(60, "COLUMNS=80", arguments) == in_60);
+  CHECK(written_to_terminal(250, "", arguments) == by_default);
+  CHECK(written_to_terminal(0, "COLUMNS=60", arguments) == in_60);
+  for (const char* no_number : {"COLUMNS=", "COLUMNS=many", "COLUMNS=-5", "COLUMNS=0"}) {
+    CHECK(written(no_number, arguments) == by_default);
+  }
+}
+
+TEST_CASE("findings keep to one line each where nobody says a width: programs look for their places") {
+  const std::string text = written("", "check docs/formats.md courses/heron-ferry/course.yaml");
+  CHECK(std::count(text.begin(), text.end(), '\n') == 2);
+  CHECK(longest_line(text) > 100);
+}
