@@ -12,12 +12,13 @@ namespace yardworth {
 
 enum class Gender { men, women };
 
-// Classes of golfer. scratch and bogey are those of course rating; the others are ranges of Handicap Index.
+// Classes of golfer. scratch and bogey are those of course rating; the others are ranges of Handicap Index. all_bands
+// is by skill, best first: by typical_handicap_index.
 enum class Band { tour, scratch, below_6, from_6_to_12, from_13_to_20, from_21, bogey };
 inline constexpr std::array<Band, 7> all_bands = {Band::tour,          Band::scratch, Band::below_6, Band::from_6_to_12,
-                                                  Band::from_13_to_20, Band::from_21, Band::bogey};
+                                                  Band::from_13_to_20, Band::bogey,   Band::from_21};
 
-// As files and reports write them: "tour", "scratch", "below 6", "6-12", "13-20", "21 and over", "bogey"; "men",
+// As files and reports write them: "tour", "scratch", "below 6", "6-12", "13-20", "bogey", "21 and over"; "men",
 // "women".
 std::string_view name(Band band);
 std::string_view name(Gender gender);

@@ -62,6 +62,8 @@ struct PolicyChange {
   bool shorter = false;       // than the club kept, in carry
   double aim_moves_yd = 0.0;  // where the shot finishes, to the right; left negative. With other_aim
   double left_yd = 0.0;       // expected distance to the hole after the shot
+  bool at_green = false;      // the shot is played at the green
+  double on_green = 0.0;      // probability that it finishes there
   std::optional<CarryNowOn> carry_now_on;
   std::optional<HazardView> avoided;  // the hazard that the new shot finds less often than the one kept, most of all
   bool comes_into_reach = false;      // the one avoided: the shot kept finds it more often than the one before

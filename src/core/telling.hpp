@@ -60,6 +60,9 @@ inline constexpr std::size_t most_club_tables = 2;
 inline constexpr double hazard_reached = 0.005;
 // A difference in strokes smaller than this is nothing to speak of: it would be written as 0.00.
 inline constexpr double strokes_worth_telling = 0.005;
+// What takes more rounds than this before a change, and as many after it, nobody sees: with both, two seasons of a keen
+// golfer.
+inline constexpr double rounds_ever_seen = 50.0;
 // More rounds than this are not counted.
 inline constexpr double countless_rounds = 1000.0;
 

@@ -62,8 +62,8 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FourValues, before, driver_longer, all_longer
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardView, hazard, ground, side, from_yd, to_yd, all_along)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CarryNowOn, hazard, far_side_yd)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PolicyChange, kind, club_kept, club, shorter, aim_moves_yd, left_yd, carry_now_on,
-                                   avoided, comes_into_reach)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PolicyChange, kind, club_kept, club, shorter, aim_moves_yd, left_yd, at_green,
+                                   on_green, carry_now_on, avoided, comes_into_reach)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardMet, hazard, found, reached, cleared)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HolePlay, strokes_variance, green_in_regulation, approach, hazards)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGain, number, par, length_yd, strokes, before, after, next_club_changed,

@@ -24,15 +24,17 @@ struct Shot {
   double heading_rad = 0.0;
   std::vector<double> chances;  // by hazard
   double left_yd = 0.0;         // expected distance to the hole
+  double on_green = 0.0;        // probability
 };
 
 Shot shot_of(const PlannedTeeShot& planned) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::heading_of(swing, planned.action);
-  Shot shot{planned.player.clubs[swing.club].name, swing, heading, hazard_chances(model, planned.action), 0.0};
+  Shot shot{planned.player.clubs[swing.club].name, swing, heading, hazard_chances(model, planned.action), 0.0, 0.0};
   for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
     shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
+    if (rest.found == Ground::green) shot.on_green += weight;
   });
   return shot;
 }
@@ -118,6 +120,8 @@ PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTe
   change.shorter = now.swing.carry_yd < stays.swing.carry_yd;
   if (same_club) change.aim_moves_yd = moved;
   change.left_yd = now.left_yd;
+  change.at_green = aim_of(map, tee, now.swing, now.heading_rad).at_green();
+  change.on_green = now.on_green;
   change.carry_now_on = new_carry(map, tee, hazards, was, carry_of(before.player, now.club), now);
   const HazardView* avoided =
       most_avoided(hazards, stays.chances, now.chances, same_club ? reason_for_aim : reason_for_club);

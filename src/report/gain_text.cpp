@@ -147,7 +147,7 @@ std::string points(double difference) {
 std::string second_shots_section(const GainResult& result, const Page& page) {
   const report::SecondShots shots = report::second_shots(result.answer());
   if (shots.holes == 0) return "";
-  Table table{{{"second shot", Align::left, 24}, {"before"}, {"after"}, {"points"}}, {}};
+  Table table{{{"second shot", Align::left, 24}, {"before"}, {"after"}, {"percentage\npoints"}}, {}};
   report::ClubShare others{"others", 0.0, 0.0};
   for (const report::ClubShare& share : shots.clubs) {
     if (std::max(share.before, share.after) < telling::club_worth_a_row) {
@@ -181,20 +181,37 @@ std::string rounds_words(double rounds) {
 
 std::string scores_words(const RoundsToShow& show, double saved) {
   if (!show.rounds_for_scores) return "There is nothing to see in the scores.";
-  return fmt::format(
-      "Scores here vary by {} strokes from round to round (one standard deviation), before wind and good and bad days. "
-      "The {} strokes a round are likely to be seen in them after {} before the change and as many after it.",
-      fixed(show.score_sd, 1), strokes(std::abs(saved)), rounds_words(*show.rounds_for_scores));
+  const std::string spread = fmt::format(
+      "Scores here vary by {} strokes from round to round (one standard deviation), before wind and good and bad "
+      "days. ",
+      fixed(show.score_sd, 1));
+  const std::string rounds = rounds_words(*show.rounds_for_scores);
+  if (*show.rounds_for_scores > telling::rounds_ever_seen) {
+    return spread + fmt::format(
+                        "Scores alone will not show {} strokes a round: it would take {} before the change and as many "
+                        "after it, more than a keen golfer plays in two seasons.",
+                        strokes(std::abs(saved)), rounds);
+  }
+  return spread + fmt::format(
+                      "The {} strokes a round are likely to be seen in them after {} before the change and as many "
+                      "after it.",
+                      strokes(std::abs(saved)), rounds);
 }
 
 std::string left_words(const RoundsToShow& show, Units units) {
   if (!show.rounds_for_left) return "";
+  const bool never = *show.rounds_for_left > telling::rounds_ever_seen;
+  const bool scores_show = show.rounds_for_scores && *show.rounds_for_scores <= telling::rounds_ever_seen;
+  const bool sooner = show.rounds_for_scores && *show.rounds_for_left < *show.rounds_for_scores;
   return fmt::format(
-      " What the tee shot leaves to the hole shows sooner: {} {} on average, seen after {} of noting it, {} hole{} "
-      "each, "
+      " What the tee shot leaves to the hole {}: {} {} on average, {} {} of noting it, {} hole{} each, "
       "before and after.",
+      never    ? (scores_show ? "shows later" : "will not show it either")
+      : sooner ? "shows sooner"
+               : "shows it too",
       distance_words(std::abs(show.left_change_yd), units), show.left_change_yd < 0.0 ? "less" : "more",
-      rounds_words(*show.rounds_for_left), show.holes, show.holes == 1 ? "" : "s");
+      never ? "which takes" : "seen after", rounds_words(*show.rounds_for_left), show.holes,
+      show.holes == 1 ? "" : "s");
 }
 
 std::string rounds_section(const GainResult& result, const Page& page) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/distance_words.hpp"
+#include "core/telling.hpp"
 #include "course/ground.hpp"
 
 namespace yardworth::report {
@@ -37,13 +38,19 @@ std::string other_aim_words(const PolicyChange& change, Units units) {
   return words;
 }
 
+// A mean of what a shot at the green leaves would be of putts and of misses together, which nobody has.
+std::string outcome_words(const PolicyChange& change, Units units) {
+  if (!change.at_green) return "leaves about " + distance_words(change.left_yd, units);
+  return fmt::format("finishes on the green {:.0f} times in 100", 100.0 * change.on_green);
+}
+
 std::string other_club_words(const PolicyChange& change, Units units) {
   if (change.shorter && change.avoided) {
     return fmt::format("{} would {} the {}, so {}", change.club_kept, change.comes_into_reach ? "now reach" : "find",
                        hazard_words(*change.avoided, units), change.club);
   }
-  std::string words = fmt::format("{} instead of {}, which leaves about {}", change.club, change.club_kept,
-                                  distance_words(change.left_yd, units));
+  std::string words =
+      fmt::format("{} instead of {}, which {}", change.club, change.club_kept, outcome_words(change, units));
   if (change.avoided) words += fmt::format(" and keeps away from the {}", hazard_words(*change.avoided, units));
   return words;
 }
@@ -77,6 +84,13 @@ std::string aim_words(const Aim& aim, Units units) {
       break;
   }
   return edge_words(aim, units);
+}
+
+std::string aim_from_line_words(const Aim& aim, Units units) {
+  if (aim.mark == AimMark::middle_of_green || aim.mark == AimMark::bunker) return aim_words(aim, units);
+  if (std::abs(aim.right_yd) < telling::aim_precision_yd) return "down the line of play";
+  return fmt::format("{} {} of the line of play", distance_words(std::abs(aim.right_yd), units),
+                     side_words(aim.right_yd < 0.0 ? AimSide::left : AimSide::right));
 }
 
 std::string policy_change_words(const PolicyChange& change, Units units) {

@@ -24,8 +24,35 @@ std::string strokes(double value) { return fixed(value, 2); }
 
 std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
 
-std::string shot_words(const TeeOption& shot, Units units) {
-  return escape_control(shot.club + " " + report::aim_words(shot.aim, units));
+// How the shots of a hole are told: in the course's units, and, where their marks differ, all from the line of play.
+struct Telling {
+  Units units;
+  bool from_line = false;
+};
+
+bool is_told_by(const TeePlay& play, AimMark mark) {
+  const auto is = [mark](const TeeOption& shot) { return shot.aim.mark == mark; };
+  return is(play.tee_shot) || std::any_of(play.alternatives.begin(), play.alternatives.end(), is);
+}
+
+// How far beside the middle, and where at the edge of a fairway, are distances from two lines.
+bool from_two_lines(const Aim& a, const Aim& b) {
+  const auto beside_middle = [](const Aim& aim) { return aim.mark == AimMark::middle && aim.beside_yd > 0.0; };
+  return (beside_middle(a) && b.mark == AimMark::fairway_edge) || (beside_middle(b) && a.mark == AimMark::fairway_edge);
+}
+
+Telling telling_of(const HoleStrategy& hole, Units units) {
+  const auto any_by = [&](AimMark mark) {
+    return is_told_by(hole.before, mark) || (hole.after && is_told_by(*hole.after, mark));
+  };
+  const bool mixed = any_by(AimMark::line_of_play) && (any_by(AimMark::middle) || any_by(AimMark::fairway_edge));
+  return {units, mixed || (hole.after && from_two_lines(hole.before.tee_shot.aim, hole.after->tee_shot.aim))};
+}
+
+std::string shot_words(const TeeOption& shot, const Telling& telling) {
+  const std::string aim = telling.from_line ? report::aim_from_line_words(shot.aim, telling.units)
+                                            : report::aim_words(shot.aim, telling.units);
+  return escape_control(shot.club + " " + aim);
 }
 
 std::string capitalised(std::string text) {
@@ -39,10 +66,10 @@ std::string bold(std::string text, bool emphasis) {
   return "\x1b[1m" + text + "\x1b[0m\n";
 }
 
-void add_options(Table& table, const std::string& when, const TeePlay& policy, Units units) {
-  table.rows.push_back({when, shot_words(policy.tee_shot, units), strokes(policy.tee_shot.strokes), ""});
+void add_options(Table& table, const std::string& when, const TeePlay& policy, const Telling& telling) {
+  table.rows.push_back({when, shot_words(policy.tee_shot, telling), strokes(policy.tee_shot.strokes), ""});
   for (const TeeOption& option : policy.alternatives) {
-    table.rows.push_back({"", "or " + shot_words(option, units), strokes(option.strokes),
+    table.rows.push_back({"", "or " + shot_words(option, telling), strokes(option.strokes),
                           (option.costs < 0.0 ? "" : "+") + strokes(option.costs)});
   }
 }
@@ -53,8 +80,9 @@ std::string options_table(const HoleStrategy& hole, Units units, const Page& pag
                {"strokes"},
                {"costs"}},
               {}};
-  add_options(table, hole.after ? "before" : "", hole.before, units);
-  if (hole.after) add_options(table, "after", *hole.after, units);
+  const Telling telling = telling_of(hole, units);
+  add_options(table, hole.after ? "before" : "", hole.before, telling);
+  if (hole.after) add_options(table, "after", *hole.after, telling);
   return page.table(table);
 }
 
@@ -184,7 +212,7 @@ std::string overview(const StrategyResult& result, const Page& page) {
   for (const HoleStrategy& hole : result.holes) {
     const TeePlay& policy = hole.after ? *hole.after : hole.before;
     Cells row = {std::to_string(hole.number), std::to_string(hole.par), whole(hole.length_yd, result.units),
-                 shot_words(policy.tee_shot, result.units), strokes(policy.tee_shot.strokes)};
+                 shot_words(policy.tee_shot, telling_of(hole, result.units)), strokes(policy.tee_shot.strokes)};
     if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
     table.rows.push_back(std::move(row));
   }
@@ -209,11 +237,12 @@ std::string basis(const StrategyResult& result, const Page& page) {
 }  // namespace
 
 std::string strategy_sentence(const HoleStrategy& hole, Units units) {
+  const Telling telling = telling_of(hole, units);
   const TeeOption& before = hole.before.tee_shot;
-  const std::string shot_before = shot_words(before, units);
+  const std::string shot_before = shot_words(before, telling);
   if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_before), strokes(before.strokes));
   const TeeOption& after = hole.after->tee_shot;
-  const std::string shot_after = shot_words(after, units);
+  const std::string shot_after = shot_words(after, telling);
   std::string text = shot_before == shot_after ? fmt::format("{}, as before", capitalised(shot_after))
                                                : fmt::format("{} instead of {}", capitalised(shot_after), shot_before);
   text += fmt::format(": {} strokes become {}", strokes(before.strokes), strokes(after.strokes));

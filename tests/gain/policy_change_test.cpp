@@ -66,6 +66,23 @@ TEST_CASE("the same club and nearly the same aim is no change of plan") {
   CHECK_FALSE(change.avoided);
 }
 
+TEST_CASE("of a shot at the green it is told how often it finishes there") {
+  const Hole par_3 = test::open_hole(1, 190.0);
+  const Pair pair(par_3);
+  const PolicyChange change = explain_policy_change(pair.short_shot(driver, 0.0), pair.long_shot(driver, 0.0),
+                                                    pair.long_shot(second_club, 0.0));
+  CHECK(change.kind == PolicyChange::Kind::other_club);
+  CHECK(change.at_green);
+  CHECK(change.on_green > 0.05);
+  CHECK(change.on_green < 0.95);
+  const Hole par_4 = test::open_hole(1, 400.0);
+  const Pair longer(par_4);
+  const PolicyChange lay_up = explain_policy_change(longer.short_shot(driver, 0.0), longer.long_shot(driver, 0.0),
+                                                    longer.long_shot(second_club, 0.0));
+  CHECK_FALSE(lay_up.at_green);
+  CHECK(lay_up.on_green == 0.0);
+}
+
 TEST_CASE("a carry that is now on is told at its far side, from the tee") {
   Hole hole = test::open_hole(1, 400.0);
   const Pair open(hole);

@@ -40,6 +40,12 @@ TEST_CASE("what a club's name tells") {
 
 TEST_CASE("names of bands, genders and lies") {
   for (const Band band : all_bands) CHECK(band_named(name(band)) == band);
+  // By skill, best first: a bogey golfer is better than the middle of 21 and over.
+  for (const Gender gender : {Gender::men, Gender::women}) {
+    for (std::size_t i = 1; i < all_bands.size(); ++i) {
+      CHECK(typical_handicap_index(all_bands[i - 1], gender) < typical_handicap_index(all_bands[i], gender));
+    }
+  }
   CHECK(name(Band::from_21) == "21 and over");
   CHECK(name(Band::below_6) == "below 6");
   CHECK_FALSE(band_named("Tour").has_value());

@@ -87,6 +87,18 @@ TEST_CASE("how long it takes until a saving shows: in JSON unrounded, in words f
   CHECK(says(text, "vary by 3.0 strokes"));
   CHECK(says(text, "47 rounds"));
   CHECK(says(text, "26 rounds"));
+  // Twice the spread takes four times the rounds: more than anyone plays.
+  report.result.best->holes[0].strokes_variance = 36.0;
+  const std::string long_after = test::words_of(gain_text(report));
+  CHECK(says(long_after,
+             "Scores alone will not show 1.75 strokes a round: it would take 185 rounds before the change and as many "
+             "after it, more than a keen golfer plays in two seasons. What the tee shot leaves to the hole shows "
+             "sooner: 19 yards less on average, seen after 26 rounds"));
+  CHECK_FALSE(says(long_after, "likely to be seen"));
+  report.result.best->holes[0].before.left_sd_yd = 48.0;
+  CHECK(says(test::words_of(gain_text(report)),
+             "What the tee shot leaves to the hole will not show it either: 19 yards less on average, which takes 101 "
+             "rounds"));
   report.result.best->round = {92.5, 92.5, 92.5, 92.5};
   CHECK(Json::parse(gain_json(report))["rounds_to_show"]["rounds_for_scores"].is_null());
   CHECK(says(gain_text(report), "nothing to see in the scores"));
@@ -256,10 +268,12 @@ TEST_CASE("text sums the second shots of the holes longer than a par 3") {
   const std::string text = gain_text(sample_gain());
   CHECK(says(text, "on the one hole longer than a par 3"));
   CHECK(says(text,
-             "4-hybrid        25%     0%     -25\n"
-             "5-iron          50%    25%     -25\n"
-             "7-iron           0%    75%     +75\n"
-             "putter          25%     0%     -25\n"));
+             "                            percentage\n"
+             "second shot  before  after      points\n"
+             "4-hybrid        25%     0%         -25\n"
+             "5-iron          50%    25%         -25\n"
+             "7-iron           0%    75%         +75\n"
+             "putter          25%     0%         -25\n"));
   CHECK(says(text, "Of these tee shots 50% -> 62% finish on the fairway and 12% -> 6% cost a penalty stroke."));
 }
 
@@ -291,9 +305,11 @@ TEST_CASE("text keeps within its width, also with the longest names of clubs") {
   hole.after.next_club = "short game";
   hole.after.next_shares = {{"short game", 1.0}};
   report.opening = {std::string(40, 'a') + " " + std::string(40, 'b') + " " + std::string(40, 'c')};
-  for (const std::string& line : lines_of(gain_text(report))) {
-    CAPTURE(line);
-    CHECK(display_width(line) <= report_width);
+  for (const std::size_t columns : {60, 80, 100}) {
+    for (const std::string& line : lines_of(gain_text(report, false, columns))) {
+      CAPTURE(line);
+      CHECK(display_width(line) <= columns);
+    }
   }
 }
 

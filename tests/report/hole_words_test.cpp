@@ -71,6 +71,13 @@ TEST_CASE("why the club changed") {
   PolicyChange change = change_of(PolicyChange::Kind::other_club);
   CHECK(policy_change_words(change, Units::yards) == "5-wood instead of driver, which leaves about 161 yards");
   CHECK(policy_change_words(change, Units::metres) == "5-wood instead of driver, which leaves about 147 metres");
+  // On a par 3 what matters is the green: the mean of putts and misses would be 28 yards.
+  PolicyChange at_green = change;
+  at_green.at_green = true;
+  at_green.left_yd = 28.0;
+  at_green.on_green = 0.43;
+  CHECK(policy_change_words(at_green, Units::yards) ==
+        "5-wood instead of driver, which finishes on the green 43 times in 100");
   change.avoided = hazard_at(Ground::bunker, HazardSide::in_the_middle, 225.0, 245.0);
   CHECK(policy_change_words(change, Units::yards) ==
         "5-wood instead of driver, which leaves about 161 yards and keeps away from the bunker in the middle at "

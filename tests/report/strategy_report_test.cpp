@@ -153,11 +153,39 @@ TEST_CASE("text of a strategy keeps within its width") {
   TeePlay& policy = *report.result.holes.front().after;
   policy.tee_shot.club = std::string(60, 'c');
   policy.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
-  std::istringstream stream(strategy_text(report));
-  for (std::string line; std::getline(stream, line);) {
-    CAPTURE(line);
-    CHECK(display_width(line) <= report_width);
+  for (const std::size_t columns : {60, 80, 100}) {
+    std::istringstream stream(strategy_text(report, false, columns));
+    for (std::string line; std::getline(stream, line);) {
+      CAPTURE(line);
+      CHECK(display_width(line) <= columns);
+    }
   }
+}
+
+TEST_CASE("the aims of a hole are told from one line") {
+  constexpr Aim beside_line{20.0, 215.0, AimMark::line_of_play, AimSide::right, 20.0};
+  HoleStrategy hole = sample().result.holes.front();
+  hole.policy_change = {};
+  hole.before.tee_shot = option("5-wood", {-3.0, 190.0, AimMark::middle, AimSide::left, 3.0}, 4.75, 0.0);
+  hole.after->tee_shot = option("driver", beside_line, 4.5, 0.0);
+  CHECK(strategy_sentence(hole, Units::yards) ==
+        "Driver 20 yards right of the line of play instead of 5-wood 3 yards left of the line of play: 4.75 strokes "
+        "become 4.50.");
+  hole.before.tee_shot.aim = down_the_middle;
+  CHECK(says(strategy_sentence(hole, Units::yards), "instead of 5-wood down the line of play:"));
+  StrategyReport report = sample();
+  report.result.holes = {hole};
+  CHECK(says(strategy_text(report), "or driver 15 yards left of the line of play"));
+  CHECK_FALSE(says(strategy_text(report), "of the fairway     "));
+  // Marks of the fairway stand beside each other, but not distances from two of them.
+  hole = sample().result.holes.front();
+  hole.policy_change = {};
+  hole.before.tee_shot.aim = left_edge;
+  CHECK(says(strategy_sentence(hole, Units::yards),
+             "Driver 12 yards left of the line of play instead of 5-wood 15 yards left of the line of play"));
+  hole.after->tee_shot.aim = down_the_middle;
+  CHECK(says(strategy_sentence(hole, Units::yards),
+             "Driver down the middle instead of 5-wood at the left edge of the fairway"));
 }
 
 }  // namespace yardworth
