@@ -82,7 +82,7 @@ std::size_t longest_line(const std::string& text) {
 
 TEST_CASE("no line is wider than COLUMNS says") {
   for (const char* arguments : any_text) {
-    for (const std::size_t columns : {60, 80, 100}) {
+    for (const std::size_t columns : {std::size_t{60}, std::size_t{80}, std::size_t{100}}) {
       CAPTURE(arguments);
       CAPTURE(columns);
       const std::string text = written(fmt::format("COLUMNS={}", columns), arguments);

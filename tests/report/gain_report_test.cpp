@@ -305,7 +305,7 @@ TEST_CASE("text keeps within its width, also with the longest names of clubs") {
   hole.after.next_club = "short game";
   hole.after.next_shares = {{"short game", 1.0}};
   report.opening = {std::string(40, 'a') + " " + std::string(40, 'b') + " " + std::string(40, 'c')};
-  for (const std::size_t columns : {60, 80, 100}) {
+  for (const std::size_t columns : {std::size_t{60}, std::size_t{80}, std::size_t{100}}) {
     for (const std::string& line : lines_of(gain_text(report, false, columns))) {
       CAPTURE(line);
       CHECK(display_width(line) <= columns);

@@ -153,7 +153,7 @@ TEST_CASE("text of a strategy keeps within its width") {
   TeePlay& policy = *report.result.holes.front().after;
   policy.tee_shot.club = std::string(60, 'c');
   policy.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
-  for (const std::size_t columns : {60, 80, 100}) {
+  for (const std::size_t columns : {std::size_t{60}, std::size_t{80}, std::size_t{100}}) {
     std::istringstream stream(strategy_text(report, false, columns));
     for (std::string line; std::getline(stream, line);) {
       CAPTURE(line);
