@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
@@ -59,7 +60,7 @@ std::vector<std::string> expanded(const std::string& name) {
   std::istringstream choices(name.substr(open + 1, close - open - 1));
   for (std::string choice; std::getline(choices, choice, ',');) {
     for (const std::string& rest : expanded(name.substr(close + 1))) {
-      names.push_back(std::string(name, 0, open) + choice + rest);
+      names.push_back(fmt::format("{}{}{}", name.substr(0, open), choice, rest));
     }
   }
   return names;
@@ -92,7 +93,7 @@ void collect(const Json& json, const std::string& path, Names& paths) {
   if (json.is_object() && !json.empty()) {
     for (const auto& item : json.items()) {
       const std::string key = has_clubs_for_keys(path) ? "CLUB" : item.key();
-      collect(item.value(), path.empty() ? key : path + "." + key, paths);
+      collect(item.value(), path.empty() ? key : fmt::format("{}.{}", path, key), paths);
     }
   } else if (json.is_array()) {
     for (const Json& entry : json) collect(entry, path + "[]", paths);
