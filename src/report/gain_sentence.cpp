@@ -56,6 +56,7 @@ std::vector<Part> parts_of(const GainResult& result) {
   const auto length = [](double change) { return change > 0.0 ? "longer" : "shorter"; };
   const DistanceChange& change = result.change;
   std::vector<Part> parts;
+  parts.reserve(3);
   if (change.driver_carry_yd != 0.0) {
     parts.push_back({sign * round.from_tee(), fmt::format("the {} tee shot", length(change.driver_carry_yd))});
   }

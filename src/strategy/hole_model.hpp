@@ -39,14 +39,14 @@ struct Action {
 };
 
 // What a ball at rest is worth: a cost that is certain plus a mean over four states (weights >= 0, sum 1), or nothing
-// more, or the same shot again. Kept small: there are millions.
+// more, or the same shot again. Kept small and made without values: there are millions, written when they are struck.
 struct Continuation {
   enum class Kind : std::uint8_t { holed, between_states, replay };
 
-  double cost = 0.0;             // penalty strokes, and what the baseline adds
-  std::array<float, 3> share{};  // RingGrid's ring, near and far share
-  std::array<std::uint32_t, 4> state{};
-  Kind kind = Kind::holed;
+  double cost;                 // penalty strokes, and what the baseline adds
+  std::array<float, 3> share;  // RingGrid's ring, near and far share
+  std::array<std::uint32_t, 4> state;
+  Kind kind;
 
   std::array<double, 4> weights() const {
     const double ring = share[0];
@@ -89,7 +89,7 @@ class HoleModel {
   StateId nearest_state(Lie lie, Point place) const;
 
   Continuation continuation(const Rest& rest) const {
-    Continuation continuation;
+    Continuation continuation{};
     write_continuation(rest, continuation);
     return continuation;
   }

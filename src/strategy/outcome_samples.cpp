@@ -35,12 +35,11 @@ std::array<Stratum, 2> strata_of_candidate(const HoleModel& model, StateId state
   return strata_of(model, state, model.swing_of(model.lie_of(state), candidate.action), stride);
 }
 
-std::vector<Continuation> sample_stratum(const HoleModel& model, StateId state, const Candidate& candidate,
-                                         const Swing& swing, const Stratum& stratum, bool thin_tails,
-                                         std::vector<Continuation> outcomes) {
+Continuations sample_stratum(const HoleModel& model, StateId state, const Candidate& candidate, const Swing& swing,
+                             const Stratum& stratum, bool thin_tails, Continuations outcomes) {
   if (stratum.share <= 0.0) return {};
   const AimNodes aims(candidate, stratum);
-  outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes);
+  outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes, boost::container::default_init);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
   const int thin = thin_tails ? thin_nodes(stratum) : 0;
   strike_thinly(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first,
@@ -74,7 +73,7 @@ void add_nodes(const AimNodes& aims, const Stratum& stratum, const std::vector<d
 }
 
 // Adds to the sums of every aim the strokes that follow a stratum's outcomes, and how often they are replays.
-void add_outcomes(const AimNodes& aims, const Stratum& stratum, const std::vector<Continuation>& outcomes,
+void add_outcomes(const AimNodes& aims, const Stratum& stratum, const Continuations& outcomes,
                   const std::vector<double>& value, std::vector<double>& worth_by_node, std::vector<double>& strokes,
                   std::vector<double>& replay) {
   if (outcomes.empty()) return;
@@ -126,7 +125,7 @@ Row row_of_samples(const HoleModel& model, StateId state, const Candidate& candi
   const auto add_struck = [&](const Stratum& stratum, const Continuation* outcomes, double share) {
     for (const double weight : stratum.weights()) builder.add(*outcomes++, share * weight);
   };
-  const auto add = [&](const Stratum& stratum, const std::vector<Continuation>& outcomes) {
+  const auto add = [&](const Stratum& stratum, const Continuations& outcomes) {
     if (outcomes.empty()) return;
     const AimNodes aims(candidate, stratum);
     const Continuation* first = outcomes.data() + steps / aims.apart * aims.nodes;
@@ -142,7 +141,7 @@ Row row_of_samples(const HoleModel& model, StateId state, const Candidate& candi
 
 void add_likelihoods(const HoleModel& model, StateId state, const Candidate& candidate, const OutcomeSamples& samples,
                      Likelihoods& likelihoods) {
-  const auto add = [&](const Stratum& stratum, const std::vector<Continuation>& outcomes) {
+  const auto add = [&](const Stratum& stratum, const Continuations& outcomes) {
     // Under some aim or other a node may be the heaviest.
     const double most = stratum.share * *std::max_element(stratum.weights().begin(), stratum.weights().end());
     for (const Continuation& outcome : outcomes) {

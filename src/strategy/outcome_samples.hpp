@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boost/container/vector.hpp>
 #include <vector>
 
 #include "strategy/candidates.hpp"
@@ -8,11 +9,14 @@
 
 namespace yardworth {
 
+// Made without values, since every one is written when its node is struck.
+using Continuations = boost::container::vector<Continuation>;
+
 // What a candidate's swing leads to from a state at every node of the strike lattices that its range of aims needs.
 // This does not depend on any value, so it is struck once and then weighed as often as values move.
 struct OutcomeSamples {
   int stride = 1;
-  std::vector<Continuation> solid, poor;  // by node, from the leftmost on; empty where such strikes do not occur
+  Continuations solid, poor;  // by node, from the leftmost on; empty where such strikes do not occur
 };
 
 // Strikes every stride-th node; with thin_tails few in the far tails (strikes.hpp). `used` are samples no longer

@@ -1,6 +1,8 @@
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <unistd.h>
 
+#include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -73,9 +75,29 @@ TEST_CASE("a gain is the command's, byte for byte") {
              "gain --driver +10 --to 20 --step 10 --method table");
 }
 
+// Nine short holes, in a file for the command: proofs take long.
+struct ShortCourse {
+  ShortCourse()
+      : text("format: yardworth/course/1\nname: Short\nunits: yards\ntees: [{name: only}]\nholes:\n"),
+        path(fmt::format("{}/yardworth-embed-{}.yaml", std::filesystem::temp_directory_path().string(), ::getpid())) {
+    for (int hole = 1; hole <= 9; ++hole) {
+      text += fmt::format("  - {{number: {}, par: 3, length: {{only: {}}}", hole, 90 + 15 * hole);
+      text += hole % 2 == 0 ? "}\n" : ", hazards: [{kind: bunker, side: left, from: 90, to: 120}]}\n";
+    }
+    std::ofstream(path) << text;
+  }
+  ~ShortCourse() { std::filesystem::remove(path); }
+  std::string text, path;
+};
+
 TEST_CASE("strategies and bands are the command's, byte for byte") {
-  check_same(ask(request_of(pairs[2], "strategy", {{"driver", 15}, {"prove", true}})),
-             "strategy --driver +15 --prove" + files_of(pairs[2]));
+  const ShortCourse course;
+  check_same(
+      ask({{"command", "strategy"},
+           {"course", course.text},
+           {"player", content(pairs[2].player)},
+           {"options", {{"driver", 15}, {"prove", true}}}}),
+      fmt::format("strategy --driver +15 --prove --course {} --player {}{}", course.path, courses, pairs[2].player));
   const Json bands = {
       {"command", "bands"},
       {"course", content(pairs[2].course)},
@@ -131,7 +153,7 @@ TEST_CASE("holes answered apart are put together to the bytes of one answer") {
   check_parts(request_of(pairs[0], "gain", {{"driver", 15}, {"irons", 5}, {"plan", "habit"}}), 18);
   check_parts(request_of(pairs[2], "gain", {{"driver", 15}, {"irons", 5}}), 9);
   check_parts(request_of(pairs[2], "gain", {{"driver", 15}, {"irons", 5}, {"method", "table"}}), 9);
-  check_parts(request_of(pairs[2], "strategy", {{"driver", 15}, {"prove", true}, {"graph", true}}), 9);
+  check_parts(request_of(pairs[2], "strategy", {{"driver", 15}, {"graph", true}}), 9);
 }
 
 TEST_CASE("what is understood of files is what check says") {
