@@ -23,7 +23,7 @@ std::optional<std::size_t> index_of_club(const std::vector<Swing>& swings, std::
 double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
   double trouble = 0.0;
   for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
-    if (finds_trouble(rest)) trouble += weight;
+    if (is_trouble(rest.found)) trouble += weight;
   });
   return trouble;
 }

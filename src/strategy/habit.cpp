@@ -9,8 +9,8 @@ namespace {
 
 // Whether the straight, solid shot stays out of trouble.
 bool is_sensible(const HoleModel& model, Point from, const Swing& swing, double heading) {
-  return !finds_trouble(
-      come_to_rest(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share));
+  return !is_trouble(
+      ground_found(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share));
 }
 
 Action full_action(const HoleModel& model, Point from, const std::vector<Swing>& swings, std::size_t index) {

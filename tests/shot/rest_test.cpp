@@ -163,7 +163,8 @@ TEST_CASE("a hazard of every kind costs what its ground says, landed in or rolle
       CHECK(rest.replay == (penalty_on(ground) == Penalty::stroke_and_distance));
       if (penalty_on(ground) == Penalty::drop) check_at(rest, 0.0, 197.5, 0.001);
       if (is_playable(ground)) CHECK(rest.lie == lie_on(ground));
-      CHECK(finds_trouble(rest) == facts_of(ground).trouble);
+      CHECK(is_trouble(rest.found) == facts_of(ground).trouble);
+      CHECK(ground_found(map, tee, forward, carry, roll) == rest.found);
     }
     CHECK(come_to_rest(map, tee, forward, 231.0, 10.0).found == Ground::fairway);
   }
@@ -221,6 +222,7 @@ TEST_CASE("random shots on every hole of two courses") {
         const double roll = between(0.0, 30.0);
         const Rest rest = come_to_rest(map, from, direction, carry, roll);
         const Rest fine = rolled_finely(map, from, direction, carry, roll);
+        CHECK(ground_found(map, from, direction, carry, roll) == rest.found);
         ++shots;
         const bool same_end = distance_yd(rest.at, fine.at) < 4.0 || rest.penalty_strokes == 1;
         if (rest.replay == fine.replay && rest.penalty_strokes == fine.penalty_strokes && same_end &&
