@@ -152,7 +152,7 @@ std::string option_of(const std::string& member) {
   return member;
 }
 
-Outcome refusal_of(const InvalidRequest& error) {
+Outcome faults_of_request(const InvalidRequest& error) {
   Outcome outcome{at_fault, "", ""};
   for (Diagnostic finding : error.findings()) {
     const std::string option = finding.file == "request" ? option_of(finding.path) : finding.file + ": " + finding.path;
@@ -169,7 +169,7 @@ Outcome computed(const std::function<Outcome()>& compute) {
   try {
     return compute();
   } catch (const InvalidRequest& error) {
-    return refusal_of(error);
+    return faults_of_request(error);
   } catch (const CannotFinish& error) {
     return refusal(not_done, error.what());
   }
