@@ -1,8 +1,34 @@
 #include "cli/change.hpp"
 
 #include "cli/options.hpp"
+#include "cli/said_delivery.hpp"
+#include "gain/strike_change.hpp"
+#include "report/opening.hpp"
 
 namespace yardworth::cli {
+
+namespace {
+
+void add_keys_option(CLI::App& command, const std::string& name, std::vector<std::string>& target,
+                     const std::string& help) {
+  const auto store = [&target](const std::vector<std::string>& said) { target = said; };
+  command.add_option_function<std::vector<std::string>>(name, store, help)->type_name("KEY=VALUE ...");
+}
+
+// The delivery with what is said of it; complaints where that cannot be.
+std::array<bool, said_numbers.size()> change_by(const std::string& option, const std::vector<std::string>& all,
+                                                Delivery& delivery, std::string& complaints) {
+  std::array<bool, said_numbers.size()> given{};
+  for (const std::string& said : all) {
+    const std::string wrong = change_delivery(option, said, delivery);
+    if (!wrong.empty()) complaints += "yardworth: " + wrong + "\n";
+    for (std::size_t i = 0; i < said_numbers.size(); ++i) given[i] = given[i] || key_of(said) == said_numbers[i].name;
+  }
+  if (complaints.empty()) complaints = faults_of_delivery(delivery, option + " ");
+  return given;
+}
+
+}  // namespace
 
 void add_change_options(CLI::App& command, SaidChange& change, const std::string& unless_given) {
   add_number(command, "--driver", change.driver, limits::carry_change,
@@ -11,6 +37,45 @@ void add_change_options(CLI::App& command, SaidChange& change, const std::string
              "Carry added to the 7-iron or the iron nearest to it; every club below the driver in proportion to its "
              "carry; " +
                  unless_given);
+}
+
+void add_strike_before_option(CLI::App& command, AskedChange& change) {
+  add_keys_option(command, "--from-delivery", change.from,
+                  "In place of --driver: how the driver is struck now, such as club-speed-mph=94 attack-deg=-1, with "
+                  "the keys of the command delivery; --to says what changes");
+}
+
+void add_strike_after_option(CLI::App& command, AskedChange& change) {
+  add_keys_option(command, "--to", change.to, "What is different of --from-delivery afterwards, such as attack-deg=2");
+}
+
+std::string conflict(const AskedChange& change) {
+  if (change.from.empty() && !change.to.empty()) {
+    return "--to " + change.to.front() + " needs --from-delivery, how the driver is struck now";
+  }
+  if (change.from.empty()) return "";
+  if (change.carry.driver) return "--from-delivery and --driver both say what the driver gains; give one of them";
+  if (change.to.empty()) return "--from-delivery needs --to KEY=VALUE, what changes of that strike";
+  return "";
+}
+
+bool fly_strikes(AskedChange& change, Units units, std::vector<std::string>& opening, std::string& complaints) {
+  if (change.from.empty()) return true;
+  const TypicalClub driver = *typical_club("driver");
+  Delivery before = typical_delivery(driver, from_mph(usual_driver_speed_mph));
+  const auto given = change_by("--from-delivery", change.from, before, complaints);
+  Delivery after = before;
+  if (complaints.empty()) change_by("--to", change.to, after, complaints);
+  if (!complaints.empty()) return false;
+  const StrikeChange strikes = change_of_strike(before, after);
+  const bool irons_said = change.carry.irons.has_value();
+  change.by_strike = {strikes.driver_carry_yd(),
+                      irons_said ? to_yards(*change.carry.irons, units) : strikes.irons_carry_yd()};
+  assume_rest(driver, before, given, opening);
+  for (std::string& sentence : report::strike_change_words(strikes, irons_said, units)) {
+    opening.push_back(std::move(sentence));
+  }
+  return true;
 }
 
 }  // namespace yardworth::cli

@@ -8,9 +8,9 @@
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
+#include "cli/said_delivery.hpp"
 #include "core/number_text.hpp"
 #include "core/numerics.hpp"
-#include "core/spelling.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/report.hpp"
@@ -18,35 +18,10 @@
 namespace yardworth::cli {
 namespace {
 
-constexpr double usual_driver_speed_mph = 94.0;  // common practice, no source
 constexpr double board_step_mph = 5.0;
 constexpr int board_steps_either_way = 3;
 constexpr int board_attacks = 5;
 constexpr double most_board_rows = 50.0;
-
-// A number of a delivery as it is said on the command line.
-struct SaidNumber {
-  const char* name;  // without the dashes
-  const Limits& limits;
-  double Delivery::*member;
-  double (*inside)(double said);
-  double (*said)(double inside);
-  const char* words;  // of the reports
-  const char* unit;
-  const char* help;
-};
-constexpr std::array<SaidNumber, 5> said_numbers = {{
-    {"club-speed-mph", limits::club_speed, &Delivery::club_speed_mps, from_mph, to_mph, "club head speed", "mph",
-     "Club head speed at impact; typical of the club unless given"},
-    {"attack-deg", limits::attack, &Delivery::attack_rad, radians, degrees, "attack angle", "degrees",
-     "Attack angle, upwards positive; typical of the club unless given"},
-    {"dynamic-loft-deg", limits::dynamic_loft, &Delivery::dynamic_loft_rad, radians, degrees, "dynamic loft", "degrees",
-     "Loft of the face at impact; typical of the club unless given"},
-    {"path-deg", limits::path, &Delivery::path_rad, radians, degrees, "club path", "degrees",
-     "Club path, in-to-out positive for a right-hander; 0 unless given"},
-    {"face-deg", limits::face, &Delivery::face_rad, radians, degrees, "face angle", "degrees",
-     "Face angle to the target line, open positive for a right-hander; 0 unless given"},
-}};
 
 struct DeliveryOptions {
   TypicalClub club = *typical_club("driver");
@@ -61,69 +36,14 @@ struct DeliveryOptions {
 // What was not given is as the club is typically struck.
 Delivery delivery_of(const DeliveryOptions& options, std::vector<std::string>& assumed) {
   Delivery delivery = typical_delivery(options.club, from_mph(usual_driver_speed_mph));
-  std::string typical;
+  std::array<bool, said_numbers.size()> said{};
   for (std::size_t i = 0; i < said_numbers.size(); ++i) {
     const SaidNumber& number = said_numbers[i];
-    if (options.said[i]) {
-      delivery.*number.member = number.inside(*options.said[i]);
-    } else {
-      typical += fmt::format("{}{} {:.1f} {}", typical.empty() ? "" : ", ", number.words,
-                             number.said(delivery.*number.member), number.unit);
-    }
+    said[i] = options.said[i].has_value();
+    if (said[i]) delivery.*number.member = number.inside(*options.said[i]);
   }
-  if (!typical.empty())
-    assumed.push_back(fmt::format("Assumed, as is typical of a {}: {}.", options.club.name, typical));
+  assume_rest(options.club, delivery, said, assumed);
   return delivery;
-}
-
-// Keys are options without their dashes, or the names of the columns of a table: attack-deg or attack_deg.
-std::string key_of(const std::string& said) {
-  std::string key = said.substr(0, said.find('='));
-  std::replace(key.begin(), key.end(), '_', '-');
-  return key;
-}
-
-// Changes the delivery as KEY=VALUE says; what is wrong with it, if anything.
-std::string change(const std::string& said, Delivery& delivery) {
-  const std::size_t equals = said.find('=');
-  const std::string key = key_of(said);
-  std::vector<std::string> keys;
-  for (const SaidNumber& number : said_numbers) keys.emplace_back(number.name);
-  const auto known = std::find(keys.begin(), keys.end(), key);
-  if (equals == std::string::npos && known != keys.end()) {
-    return fmt::format("--to: found \"{}\", expected \"=\" and a number after it: {}=NUMBER", said, key);
-  }
-  if (known == keys.end()) {
-    return fmt::format("--to: found \"{}\", expected KEY=VALUE with a key {}", said, one_of(key, keys));
-  }
-  const SaidNumber& number = said_numbers[static_cast<std::size_t>(known - keys.begin())];
-  const ParsedNumber value = parse_number(said.substr(equals + 1));
-  if (value.fault != NumberFault::none || value.value < number.limits.low || value.value > number.limits.high) {
-    return fmt::format("--to: found \"{}\", expected a number from {} to {}", said, number.limits.low,
-                       number.limits.high);
-  }
-  delivery.*number.member = number.inside(value.value);
-  return "";
-}
-
-// What is wrong with the numbers together; each by itself has been looked at. No option says the spin loft: it comes of
-// the others.
-std::string faults_of(const Delivery& delivery, const char* of) {
-  std::string faults;
-  for (const Diagnostic& finding : validate(delivery)) {
-    if (finding.path == "spin_loft_deg") {
-      const char* to_changed = std::string_view(of) == "--" ? "" : "--to: ";
-      const bool straight = delivery.path_rad == delivery.face_rad;
-      faults += fmt::format("yardworth: {}{}: a spin loft of {} degrees, expected {}\n", to_changed,
-                            straight ? "dynamic loft and attack angle" : "dynamic loft, attack angle, path and face",
-                            finding.found, finding.expected);
-      continue;
-    }
-    std::string option = finding.path;
-    std::replace(option.begin(), option.end(), '_', '-');
-    faults += fmt::format("yardworth: {}{}: found {}, expected {}\n", of, option, finding.found, finding.expected);
-  }
-  return faults;
 }
 
 FlightConditions conditions_of(const DeliveryOptions& options) {
@@ -216,13 +136,14 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   request.club = options.club;
   request.delivery = delivery_of(options, report.opening);
   request.conditions = conditions_of(options);
-  std::string complaints = faults_of(request.delivery, "--");
+  std::string complaints = faults_of_delivery(request.delivery, "--");
   if (!options.to.empty()) {
     request.after = request.delivery;
     for (const std::string& said : options.to) {
-      if (const std::string wrong = change(said, *request.after); !wrong.empty()) return refusal(at_fault, wrong);
+      const std::string wrong = change_delivery("--to", said, *request.after);
+      if (!wrong.empty()) return refusal(at_fault, wrong);
     }
-    if (complaints.empty()) complaints = faults_of(*request.after, "--to ");
+    if (complaints.empty()) complaints = faults_of_delivery(*request.after, "--to ");
   }
   if (!complaints.empty()) return {at_fault, "", complaints};
   if (options.table) {

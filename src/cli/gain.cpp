@@ -20,7 +20,7 @@ namespace {
 struct GainOptions {
   InputOptions inputs;
   OutputOptions output;
-  SaidChange change;
+  AskedChange change;
   std::optional<double> to, step;  // in the course's units
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
@@ -29,6 +29,7 @@ struct GainOptions {
 
 // What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const GainOptions& options) {
+  if (std::string why = conflict(options.change); !why.empty()) return why;
   if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
   if (!options.to) return "";
   const double steps = *options.to / options.step.value_or(default_curve_step);
@@ -37,14 +38,15 @@ std::string conflict(const GainOptions& options) {
   if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > numerics::curve_rounding * steps) {
     return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_curve_step));
   }
-  const bool no_driver = options.change.driver ? *options.change.driver == 0.0 : options.change.irons.has_value();
+  const SaidChange& carry = options.change.carry;
+  const bool no_driver = carry.driver ? *carry.driver == 0.0 : carry.irons && options.change.from.empty();
   if (no_driver)
     return "--to needs a --driver other than 0, since the irons keep their proportion to it along the curve";
   return "";
 }
 
 DistanceChange change_of(const GainOptions& options, Units units) {
-  return (options.change.given() ? options.change : default_gain_change()).in_yards(units);
+  return options.change.given() ? options.change.in_yards(units) : default_gain_change().in_yards(units);
 }
 
 void say_default_change(const GainOptions& options, Inputs& inputs) {
@@ -79,7 +81,7 @@ std::string written(const GainReport& report, const OutputOptions& output, const
   return gain_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }
 
-Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
+Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
   if (const auto refused = refuse_outputs({options.output.path}, options.inputs.files(), options.output.replace)) {
     return refusal_of(*refused);
@@ -87,6 +89,9 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   std::string complaints;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};
+  if (!fly_strikes(options.change, inputs->course.units, inputs->assumed, complaints)) {
+    return {at_fault, "", complaints};
+  }
   say_default_change(options, *inputs);
   return computed([&] {
     const GainReport report = compute(options, *inputs, surroundings);
@@ -94,10 +99,27 @@ Outcome run_gain(const GainOptions& options, const Surroundings& surroundings) {
   });
 }
 
+// --to says the end of a curve by a number, and what changes of a strike by KEY=VALUE.
+void store_to(const std::vector<std::string>& all, GainOptions& options) {
+  for (const std::string& said : all) {
+    if (said.find('=') != std::string::npos) {
+      options.change.to.push_back(said);
+    } else if (options.to) {
+      throw misfit("--to", said, "one number, where the curve ends");
+    } else {
+      options.to = number_within("--to", said, {limits::curve_step.low, limits::carry_change.high}, "a number");
+    }
+  }
+}
+
 void add_curve_options(CLI::App& command, GainOptions& options) {
-  add_number(command, "--to", options.to, {limits::curve_step.low, limits::carry_change.high},
-             "Also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
-             "proportion; with --format csv the curve alone");
+  const auto store = [&options](const std::vector<std::string>& all) { store_to(all, options); };
+  command
+      .add_option_function<std::vector<std::string>>(
+          "--to", store,
+          "N: also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
+          "proportion; with --format csv the curve alone. KEY=VALUE: what is different of --from-delivery afterwards")
+      ->type_name("N|KEY=VALUE ...");
   add_number(command, "--step", options.step, limits::curve_step,
              "Step of the curve; 5 unless given; --to is a multiple of it, at most 200 times as large");
 }
@@ -118,7 +140,8 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<GainOptions>();
   CLI::App* command = app.add_subcommand("gain", "What added carry is worth in strokes, hole by hole");
   add_input_options(*command, options->inputs);
-  add_change_options(*command, options->change, "with neither --driver nor --irons, +20 and +6");
+  add_change_options(*command, options->change.carry, "with neither --driver nor --irons, +20 and +6");
+  add_strike_before_option(*command, options->change);
   add_curve_options(*command, *options);
   add_way_options(*command, *options);
   add_output_options(*command, options->output);

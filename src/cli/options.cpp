@@ -6,8 +6,6 @@
 #include "core/spelling.hpp"
 
 namespace yardworth::cli {
-namespace {
-
 double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind) {
   const ParsedNumber number = parse_number(text);
   if (number.fault != NumberFault::none || number.value < limits.low || number.value > limits.high) {
@@ -18,8 +16,6 @@ double number_within(const std::string& option, const std::string& text, Limits 
   }
   return number.value;
 }
-
-}  // namespace
 
 CLI::ValidationError misfit(const std::string& option, const std::string& found, const std::string& expected) {
   return CLI::ValidationError(option, fmt::format("found \"{}\", expected {}", found, expected));

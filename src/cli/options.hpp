@@ -29,6 +29,9 @@ CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& targe
 CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& target, const std::string& kind,
                        const std::string& help);
 
+// The number that a text says, refused where it is none within the limits; kind: "a number".
+double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind);
+
 // The refusal of a value.
 CLI::ValidationError misfit(const std::string& option, const std::string& found, const std::string& expected);
 // "play or table", with the nearest one where the word is a misspelling.

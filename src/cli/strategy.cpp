@@ -19,7 +19,7 @@ namespace {
 struct StrategyOptions {
   InputOptions inputs;
   OutputOptions output;
-  SaidChange change;
+  AskedChange change;
   int hole = 0;  // 0: all
   std::string dot;
   bool prove = false;
@@ -36,6 +36,7 @@ bool same_file(const std::string& a, const std::string& b) {
 
 // What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const StrategyOptions& options) {
+  if (std::string why = conflict(options.change); !why.empty()) return why;
   if (options.output.replace && options.output.path.empty() && options.dot.empty()) {
     return "--force needs --output or --dot, the file that it may replace";
   }
@@ -77,15 +78,17 @@ Outcome give(const StrategyOptions& options, const StrategyReport& report, const
   return deliver(written(report, options.output, surroundings), options.output, report.opening);
 }
 
-Outcome run_strategy(const StrategyOptions& options, const Surroundings& surroundings) {
+Outcome run_strategy(StrategyOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
   const std::vector<std::string> outputs = {options.output.path, options.dot};
   if (const auto refused = refuse_outputs(outputs, options.inputs.files(), options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
-  const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
-  if (!inputs) return {at_fault, "", complaints};
+  std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
+  if (!inputs || !fly_strikes(options.change, inputs->course.units, inputs->assumed, complaints)) {
+    return {at_fault, "", complaints};
+  }
   return computed([&] {
     StrategyReport report;
     {
@@ -104,7 +107,9 @@ void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& actio
   CLI::App* command = app.add_subcommand("strategy", "How each hole is best played, before and after added carry");
   add_input_options(*command, options->inputs);
   add_whole_number(*command, "--hole", options->hole, {1, 18}, "Only this hole; all unless given");
-  add_change_options(*command, options->change, "0 unless given");
+  add_change_options(*command, options->change.carry, "0 unless given");
+  add_strike_before_option(*command, options->change);
+  add_strike_after_option(*command, options->change);
   add_output_options(*command, options->output);
   // The flag serves both files.
   command->get_option("--force")->remove_needs(command->get_option("--output"));

@@ -23,8 +23,6 @@ using telling::most_club_tables;
 const char* const index_heading = "Handicap\nIndex";
 const char* const middle_heading = "middle club\ninto greens";
 
-std::string strokes(double value) { return fixed(value, 2); }
-
 // "+0.1"; nothing gained or lost has no sign.
 std::string signed_tenths(double value) {
   const std::string number = fixed(value, 1);
@@ -34,8 +32,6 @@ std::string signed_tenths(double value) {
 std::string before_after(const std::string& before, const std::string& after) {
   return before == after ? before : before + " -> " + after;
 }
-
-std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
 
 std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
 
@@ -89,10 +85,10 @@ struct Parts {
 Cells golfer_row(const BandOnTee& golfer, const Parts& parts) {
   if (!golfer.cannot_finish.empty()) return {"-"};
   const FourValues& round = golfer.round;
-  Cells row = {fixed(round.before, 1), strokes(round.strokes_saved())};
-  if (parts.any()) row.push_back(strokes(round.from_tee()));
-  if (parts.irons) row.push_back(strokes(round.from_irons()));
-  if (parts.replanning) row.push_back(strokes(round.from_replanning()));
+  Cells row = {fixed(round.before, 1), strokes_text(round.strokes_saved())};
+  if (parts.any()) row.push_back(strokes_text(round.from_tee()));
+  if (parts.irons) row.push_back(strokes_text(round.from_irons()));
+  if (parts.replanning) row.push_back(strokes_text(round.from_replanning()));
   row.push_back(golfer.index_change ? signed_tenths(*golfer.index_change) : "-");
   row.push_back(before_after(percent(golfer.before.green_in_regulation), percent(golfer.after.green_in_regulation)));
   // A table is as wide as a terminal: where the strokes are told apart, there is no room for everything.
@@ -174,14 +170,16 @@ std::string suiting_section(const BandsResult& result, const Page& page) {
       const BandOnTee& golfer = result.golfers[i * result.tees.size() + tee];
       apart += (tee > 0 ? " / " : "") + (golfer.clubs_longer ? signed_tenths(*golfer.clubs_longer) : "-");
     }
-    table.rows.push_back(
-        {fmt::format("{} {}", name(suits.band), name(suits.gender)), whole(suits.driver_distance_yd, result.units),
-         whole(suits.recommended.low_yd, result.units) + "-" + whole(suits.recommended.high_yd, result.units),
-         tee_name(suits.by_length), tee_name(suits.by_clubs), apart});
+    table.rows.push_back({fmt::format("{} {}", name(suits.band), name(suits.gender)),
+                          length_text(suits.driver_distance_yd, result.units),
+                          length_text(suits.recommended.low_yd, result.units) + "-" +
+                              length_text(suits.recommended.high_yd, result.units),
+                          tee_name(suits.by_length), tee_name(suits.by_clubs), apart});
   }
   std::string lengths;
   for (const TeeOfBands& tee : result.tees) {
-    lengths += fmt::format("{}{} {}", lengths.empty() ? "" : ", ", shown(tee.name), whole(tee.length_yd, result.units));
+    lengths +=
+        fmt::format("{}{} {}", lengths.empty() ? "" : ", ", shown(tee.name), length_text(tee.length_yd, result.units));
   }
   return page.section("Which tees suit whom") + page.table(table) +
          page.paragraph(
@@ -339,15 +337,16 @@ Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const Chan
   if (hole == nullptr) return {"-"};
   const double without = hole->without.strokes.before;
   const double with = hole->with.strokes.before;
-  Cells row = {strokes(without), strokes(with), strokes(with - without)};
-  if (carry_changes(result)) row.push_back(strokes(hole->with.strokes.replanned - hole->without.strokes.replanned));
+  Cells row = {strokes_text(without), strokes_text(with), strokes_text(with - without)};
+  if (carry_changes(result))
+    row.push_back(strokes_text(hole->with.strokes.replanned - hole->without.strokes.replanned));
   const HazardMet* now = met(hole->with.before, hazard.hazard);
   const HazardMet* was = hazard.added ? nullptr : met(hole->without.before, hazard.hazard);
   if (now == nullptr) {
     row.emplace_back("behind");
     return row;
   }
-  row.push_back(whole(now->hazard.from_yd, result.units) + "-" + whole(now->hazard.to_yd, result.units));
+  row.push_back(length_text(now->hazard.from_yd, result.units) + "-" + length_text(now->hazard.to_yd, result.units));
   for (const auto chance : {&HazardMet::found, &HazardMet::reached, &HazardMet::cleared}) {
     const std::string is = percent(now->*chance);
     row.push_back(was == nullptr ? is : before_after(percent(was->*chance), is));

@@ -21,23 +21,19 @@ constexpr std::string_view arrow = " -> ";
 // The answer and the holes are exact to more than this; a golfer reads no further.
 constexpr int table_decimals = 2;
 
-std::string strokes(double value) { return fixed(value, table_decimals); }
-
 std::string before_after(const std::string& before, const std::string& after) {
   return before == after ? before : before + std::string(arrow) + after;
 }
 
-std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
-
 // The strokes of a round under one policy. A policy that was kept has nothing from replanning.
 Cells round_row(const std::string& policy, const FourValues& round, bool replanned) {
   return {policy,
-          strokes(round.before),
-          strokes(round.replanned),
-          strokes(round.strokes_saved()),
-          strokes(round.from_tee()),
-          strokes(round.from_irons()),
-          replanned ? strokes(round.from_replanning()) : "-"};
+          strokes_text(round.before),
+          strokes_text(round.replanned),
+          strokes_text(round.strokes_saved()),
+          strokes_text(round.from_tee()),
+          strokes_text(round.from_irons()),
+          replanned ? strokes_text(round.from_replanning()) : "-"};
 }
 
 std::string round_section(const GainResult& result, const Page& page) {
@@ -73,14 +69,14 @@ Cells hole_row(const HoleGain& hole, Units units) {
   const auto tee_club = [](const TeeShotResult& shot) { return report::short_club_name(escape_control(shot.club)); };
   return {std::to_string(hole.number),
           std::to_string(hole.par),
-          whole(hole.length_yd, units),
+          length_text(hole.length_yd, units),
           before_after(tee_club(hole.before), tee_club(hole.after)),
-          before_after(whole(hole.before.left_yd, units), whole(hole.after.left_yd, units)),
+          before_after(length_text(hole.before.left_yd, units), length_text(hole.after.left_yd, units)),
           next_club_change(hole),
           percent(hole.next_club_changed),
-          strokes(hole.strokes.before),
-          strokes(hole.strokes.replanned),
-          strokes(hole.strokes.strokes_saved())};
+          strokes_text(hole.strokes.before),
+          strokes_text(hole.strokes.replanned),
+          strokes_text(hole.strokes.strokes_saved())};
 }
 
 Cells total_row(const PolicyGain& policy, Units units) {
@@ -92,14 +88,14 @@ Cells total_row(const PolicyGain& policy, Units units) {
   }
   return {"all",
           std::to_string(par),
-          whole(length_yd, units),
+          length_text(length_yd, units),
           "",
           "",
           "",
           "",
-          strokes(policy.round.before),
-          strokes(policy.round.replanned),
-          strokes(policy.round.strokes_saved())};
+          strokes_text(policy.round.before),
+          strokes_text(policy.round.replanned),
+          strokes_text(policy.round.strokes_saved())};
 }
 
 std::string holes_section(const GainResult& result, const Page& page) {
@@ -190,12 +186,12 @@ std::string scores_words(const RoundsToShow& show, double saved) {
     return spread + fmt::format(
                         "Scores alone will not show {} strokes a round: it would take {} before the change and as many "
                         "after it, more than a keen golfer plays in two seasons.",
-                        strokes(std::abs(saved)), rounds);
+                        strokes_text(std::abs(saved)), rounds);
   }
   return spread + fmt::format(
                       "The {} strokes a round are likely to be seen in them after {} before the change and as many "
                       "after it.",
-                      strokes(std::abs(saved)), rounds);
+                      strokes_text(std::abs(saved)), rounds);
 }
 
 std::string left_words(const RoundsToShow& show, Units units) {
@@ -236,9 +232,9 @@ std::string curve_section(const GainReport& report, const Page& page) {
   for (const CurvePoint& point : report.curve) {
     table.rows.push_back({plain_number(from_yards(point.change.driver_carry_yd, result.units)),
                           plain_number(from_yards(point.change.irons_carry_yd, result.units)),
-                          strokes(point.round.strokes_saved()), strokes(point.round.from_tee()),
-                          strokes(point.round.from_irons()),
-                          result.replanning_computed ? strokes(point.round.from_replanning()) : "-"});
+                          strokes_text(point.round.strokes_saved()), strokes_text(point.round.from_tee()),
+                          strokes_text(point.round.from_irons()),
+                          result.replanning_computed ? strokes_text(point.round.from_replanning()) : "-"});
   }
   return page.section("Strokes saved a round against added carry") + page.table(table);
 }

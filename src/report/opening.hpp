@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "gain/strike_change.hpp"
 #include "yardworth/units.hpp"
 
 namespace yardworth::report {
@@ -22,5 +23,8 @@ std::vector<std::string> opening_of(const StoodIn& stood_in);
 
 // What a gain says where no change is given; unsaid: "neither --driver nor --irons".
 std::string default_change_words(std::string_view unsaid, Units units);
+
+// What a report says of a change of the driver's strike, and of the irons where nothing is said of them.
+std::vector<std::string> strike_change_words(const StrikeChange& change, bool irons_said, Units units);
 
 }  // namespace yardworth::report

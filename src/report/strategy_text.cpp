@@ -20,10 +20,6 @@ using Cells = std::vector<std::string>;
 
 using telling::chance_worth_a_row;
 
-std::string strokes(double value) { return fixed(value, 2); }
-
-std::string whole(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
-
 // How the shots of a hole are told: in the course's units, and, where their marks differ, all from the line of play.
 struct Telling {
   Units units;
@@ -67,10 +63,10 @@ std::string bold(std::string text, bool emphasis) {
 }
 
 void add_options(Table& table, const std::string& when, const TeePlay& policy, const Telling& telling) {
-  table.rows.push_back({when, shot_words(policy.tee_shot, telling), strokes(policy.tee_shot.strokes), ""});
+  table.rows.push_back({when, shot_words(policy.tee_shot, telling), strokes_text(policy.tee_shot.strokes), ""});
   for (const TeeOption& option : policy.alternatives) {
-    table.rows.push_back({"", "or " + shot_words(option, telling), strokes(option.strokes),
-                          (option.costs < 0.0 ? "" : "+") + strokes(option.costs)});
+    table.rows.push_back({"", "or " + shot_words(option, telling), strokes_text(option.strokes),
+                          (option.costs < 0.0 ? "" : "+") + strokes_text(option.costs)});
   }
 }
 
@@ -121,7 +117,7 @@ void add_next(Table& table, std::string when, const TeePlay& policy, Units units
     if (next.third.empty()) shown = next.probability >= chance_worth_a_row;
     if (!shown) continue;
     table.rows.push_back({when, finish_words(next), next.third.empty() ? percent(next.probability) : "",
-                          whole(next.left_yd, units), clubs_words(next.clubs)});
+                          length_text(next.left_yd, units), clubs_words(next.clubs)});
     when.clear();
   }
 }
@@ -167,7 +163,8 @@ std::string proof_words(const HoleStrategy& hole, const Page& page) {
 }
 
 std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis, const Page& page) {
-  return fmt::format("\nHole {}, par {}, {} {}\n", hole.number, hole.par, whole(hole.length_yd, units), name(units)) +
+  return fmt::format("\nHole {}, par {}, {} {}\n", hole.number, hole.par, length_text(hole.length_yd, units),
+                     name(units)) +
          bold(page.paragraph(strategy_sentence(hole, units)), emphasis) + '\n' + options_table(hole, units, page) +
          '\n' + next_table(hole, units, page) + '\n' + hazards_table(hole, units, page) + proof_words(hole, page);
 }
@@ -211,9 +208,9 @@ std::string overview(const StrategyResult& result, const Page& page) {
   if (result.change) table.columns.push_back({"before"});
   for (const HoleStrategy& hole : result.holes) {
     const TeePlay& policy = hole.after ? *hole.after : hole.before;
-    Cells row = {std::to_string(hole.number), std::to_string(hole.par), whole(hole.length_yd, result.units),
-                 shot_words(policy.tee_shot, telling_of(hole, result.units)), strokes(policy.tee_shot.strokes)};
-    if (hole.after) row.push_back(strokes(hole.before.tee_shot.strokes));
+    Cells row = {std::to_string(hole.number), std::to_string(hole.par), length_text(hole.length_yd, result.units),
+                 shot_words(policy.tee_shot, telling_of(hole, result.units)), strokes_text(policy.tee_shot.strokes)};
+    if (hole.after) row.push_back(strokes_text(hole.before.tee_shot.strokes));
     table.rows.push_back(std::move(row));
   }
   return '\n' + page.table(table);
@@ -240,12 +237,12 @@ std::string strategy_sentence(const HoleStrategy& hole, Units units) {
   const Telling telling = telling_of(hole, units);
   const TeeOption& before = hole.before.tee_shot;
   const std::string shot_before = shot_words(before, telling);
-  if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_before), strokes(before.strokes));
+  if (!hole.after) return fmt::format("{}: {} strokes.", capitalised(shot_before), strokes_text(before.strokes));
   const TeeOption& after = hole.after->tee_shot;
   const std::string shot_after = shot_words(after, telling);
   std::string text = shot_before == shot_after ? fmt::format("{}, as before", capitalised(shot_after))
                                                : fmt::format("{} instead of {}", capitalised(shot_after), shot_before);
-  text += fmt::format(": {} strokes become {}", strokes(before.strokes), strokes(after.strokes));
+  text += fmt::format(": {} strokes become {}", strokes_text(before.strokes), strokes_text(after.strokes));
   const std::string change = report::policy_change_words(hole.policy_change, units);
   if (!change.empty()) text += "; " + escape_control(change);
   return text + ".";

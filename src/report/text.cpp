@@ -269,6 +269,10 @@ std::string fixed(double value, int decimals) {
   return negative_zero ? text.substr(1) : text;
 }
 
+std::string strokes_text(double value) { return fixed(value, 2); }
+
+std::string length_text(double yards, Units units) { return fixed(from_yards(yards, units), 0); }
+
 std::string plain_number(double value) {
   std::string text = fixed(value, 1);
   if (text.size() > 2 && text.compare(text.size() - 2, 2, ".0") == 0) text.resize(text.size() - 2);

@@ -5,12 +5,18 @@
 #include <string_view>
 #include <vector>
 
+#include "yardworth/units.hpp"
+
 namespace yardworth {
 
 // What every report needs to write text: numbers, tables, paragraphs, and text of files made safe for each format.
 
 // With so many decimals; never "-0.0".
 std::string fixed(double value, int decimals);
+// Strokes as tables tell them.
+std::string strokes_text(double value);
+// A length to the nearest yard or metre.
+std::string length_text(double yards, Units units);
 // At most one decimal, and none where it is a zero: 20, 7.5.
 std::string plain_number(double value);
 // A probability as "41%"; "<1%" and ">99%" where rounding would claim never or always.

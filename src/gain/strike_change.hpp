@@ -1,0 +1,24 @@
+#pragma once
+
+#include "yardworth/change.hpp"
+#include "yardworth/flight.hpp"
+
+namespace yardworth {
+
+// What the irons gain where only the driver's strike is known, as a share of what the driver gains: the yards of the
+// reference iron for each of the driver's (common practice, no source: 5 to 7 at 20).
+inline constexpr double irons_share = default_irons_change / default_driver_change;
+
+// The carry that another strike of the driver adds, by the mechanics of flight (docs/model.md, "Impact" and what
+// follows) in still air over level ground.
+struct StrikeChange {
+  DeliveryFlight before, after;
+
+  double driver_carry_yd() const { return to_yards(after.flight.carry_m - before.flight.carry_m, Units::metres); }
+  double irons_carry_yd() const { return irons_share * driver_carry_yd(); }
+};
+
+// Throws InvalidRequest where a strike cannot be.
+StrikeChange change_of_strike(const Delivery& before, const Delivery& after);
+
+}  // namespace yardworth
