@@ -18,7 +18,6 @@ namespace {
 using Cells = std::vector<std::string>;
 
 constexpr std::string_view arrow = " -> ";
-// The answer and the holes are exact to more than this; a golfer reads no further.
 
 std::string before_after(const std::string& before, const std::string& after) {
   return before == after ? before : before + std::string(arrow) + after;

@@ -13,7 +13,7 @@ namespace yardworth {
 
 // With so many decimals; never "-0.0".
 std::string fixed(double value, int decimals);
-// Strokes as tables tell them.
+// Strokes as tables tell them: exact to more than two decimals, but a golfer reads no further.
 std::string strokes_text(double value);
 // A length to the nearest yard or metre.
 std::string length_text(double yards, Units units);
