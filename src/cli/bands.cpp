@@ -82,8 +82,7 @@ std::string written(const BandsReport& report, const OutputOptions& output, cons
     case Format::text:
       break;
   }
-  const bool to_file = !output.path.empty();
-  return bands_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
+  return text_of(bands_text, report, output, surroundings);
 }
 
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {

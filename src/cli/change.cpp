@@ -24,7 +24,7 @@ std::array<bool, said_numbers.size()> change_by(const std::string& option, const
     if (!wrong.empty()) complaints += "yardworth: " + wrong + "\n";
     for (std::size_t i = 0; i < said_numbers.size(); ++i) given[i] = given[i] || key_of(said) == said_numbers[i].name;
   }
-  if (complaints.empty()) complaints = faults_of_delivery(delivery, option + " ");
+  if (complaints.empty()) complaints = faults_of_delivery(delivery, option);
   return given;
 }
 

@@ -123,8 +123,7 @@ std::string written(const DeliveryReport& report, const OutputOptions& output, c
     case Format::text:
       break;
   }
-  const bool to_file = !output.path.empty();
-  return delivery_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
+  return text_of(delivery_text, report, output, surroundings);
 }
 
 Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroundings) {
@@ -136,14 +135,14 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   request.club = options.club;
   request.delivery = delivery_of(options, report.opening);
   request.conditions = conditions_of(options);
-  std::string complaints = faults_of_delivery(request.delivery, "--");
+  std::string complaints = faults_of_delivery(request.delivery, "");
   if (!options.to.empty()) {
     request.after = request.delivery;
     for (const std::string& said : options.to) {
       const std::string wrong = change_delivery("--to", said, *request.after);
       if (!wrong.empty()) return refusal(at_fault, wrong);
     }
-    if (complaints.empty()) complaints = faults_of_delivery(*request.after, "--to ");
+    if (complaints.empty()) complaints = faults_of_delivery(*request.after, "--to");
   }
   if (!complaints.empty()) return {at_fault, "", complaints};
   if (options.table) {

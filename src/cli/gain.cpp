@@ -77,8 +77,7 @@ std::string written(const GainReport& report, const OutputOptions& output, const
     case Format::text:
       break;
   }
-  const bool to_file = !output.path.empty();
-  return gain_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
+  return text_of(gain_text, report, output, surroundings);
 }
 
 Outcome run_gain(GainOptions options, const Surroundings& surroundings) {

@@ -12,6 +12,7 @@
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/player.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 
@@ -59,6 +60,14 @@ Outcome refusal_of(OutputRefusal refusal);
 // What compute comes to, or the refusal of what it throws: InvalidRequest is the command's fault and told by its
 // options, CannotFinish what could not be done.
 Outcome computed(const std::function<Outcome()>& compute);
+
+// A report as text for where it goes: plain in a file, as wide as there is room.
+template <class Report>
+std::string text_of(std::string (*write)(const Report&, bool emphasis, std::size_t columns), const Report& report,
+                    const OutputOptions& output, const Surroundings& surroundings) {
+  const bool to_file = !output.path.empty();
+  return write(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
+}
 
 // Hands the text out, or to the file that was asked for. A table for a program has no room for the sentences of the
 // opening: they go to standard error.

@@ -50,8 +50,9 @@ std::string change_delivery(const std::string& option, const std::string& said, 
 }
 
 // No option says the spin loft: it comes of the others.
-std::string faults_of_delivery(const Delivery& delivery, const std::string& of) {
-  const std::string before_all = of == "--" ? "" : of.substr(0, of.find(' ')) + ": ";
+std::string faults_of_delivery(const Delivery& delivery, const std::string& option) {
+  const std::string before_name = option.empty() ? "--" : option + " ";
+  const std::string before_all = option.empty() ? "" : option + ": ";
   std::string faults;
   for (const Diagnostic& finding : validate(delivery)) {
     if (finding.path == "spin_loft_deg") {
@@ -61,9 +62,8 @@ std::string faults_of_delivery(const Delivery& delivery, const std::string& of) 
                             finding.found, finding.expected);
       continue;
     }
-    std::string option = finding.path;
-    std::replace(option.begin(), option.end(), '_', '-');
-    faults += fmt::format("yardworth: {}{}: found {}, expected {}\n", of, option, finding.found, finding.expected);
+    faults += fmt::format("yardworth: {}{}: found {}, expected {}\n", before_name, key_of(finding.path), finding.found,
+                          finding.expected);
   }
   return faults;
 }

@@ -48,8 +48,8 @@ std::string key_of(const std::string& said);
 // Changes the delivery as KEY=VALUE says; what is wrong with it, if anything. option: what it was given to.
 std::string change_delivery(const std::string& option, const std::string& said, Delivery& delivery);
 
-// What is wrong with the numbers together, a line each; each by itself has been looked at. of: what stands before a
-// number's name, "--" or an option and a blank.
-std::string faults_of_delivery(const Delivery& delivery, const std::string& of);
+// What is wrong with the numbers together, a line each; each by itself has been looked at. option: what they were given
+// to as KEY=VALUE; empty where each has an option of its own.
+std::string faults_of_delivery(const Delivery& delivery, const std::string& option);
 
 }  // namespace yardworth::cli

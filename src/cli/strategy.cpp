@@ -66,8 +66,7 @@ std::string written(const StrategyReport& report, const OutputOptions& output, c
     case Format::text:
       break;
   }
-  const bool to_file = !output.path.empty();
-  return strategy_text(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
+  return text_of(strategy_text, report, output, surroundings);
 }
 
 Outcome give(const StrategyOptions& options, const StrategyReport& report, const Surroundings& surroundings) {

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "cli/command.hpp"
+#include "support/words.hpp"
 
 // The command `bands`, called without starting a process. One band from one tee is the quickest question.
 
@@ -11,7 +12,7 @@ namespace {
 
 using yardworth::cli::Outcome;
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using yardworth::test::says;
 
 Outcome run(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"bands"};

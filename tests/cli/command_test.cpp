@@ -12,6 +12,7 @@
 #include <sstream>
 #include <string>
 
+#include "support/words.hpp"
 #include "yardworth/version.hpp"
 
 // The built program as a user meets it: exit statuses and both streams.
@@ -78,7 +79,7 @@ Ran run(const std::string& arguments, const std::string& behind = "") {
   return ran;
 }
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using yardworth::test::says;
 
 std::string heron_ferry(const std::string& file) {
   return std::string(YARDWORTH_SOURCE_DIR) + "/courses/heron-ferry/" + file;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/command.hpp"
+#include "support/words.hpp"
 
 // The command `delivery`, called without starting a process.
 
@@ -12,7 +13,7 @@ namespace {
 
 using yardworth::cli::Outcome;
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using yardworth::test::says;
 
 Outcome run(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"delivery"};

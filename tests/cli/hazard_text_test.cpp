@@ -5,9 +5,9 @@
 #include <string>
 
 #include "course/set_up.hpp"
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 
 namespace yardworth::cli {
 namespace {

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "support/sanitized.hpp"
+#include "support/words.hpp"
 
 // The built program stopped by a limit or a signal: whatever stops it, an output is the old file or the new one, whole,
 // and nothing lies beside it.
@@ -32,7 +33,7 @@ std::string content(const fs::path& path) {
   return text.str();
 }
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using yardworth::test::says;
 
 struct Ran {
   int status = -1;  // -1: ended by a signal

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cli/command.hpp"
+#include "support/words.hpp"
 
 // A change of the driver's strike in place of yards, for gain and strategy.
 
@@ -16,7 +17,7 @@ using yardworth::cli::Outcome;
 
 const std::string courses = YARDWORTH_SOURCE_DIR "/courses/";
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+using yardworth::test::says;
 
 // Arguments are separated by blanks.
 Outcome run(const std::string& arguments) {

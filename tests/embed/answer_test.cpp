@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "cli/command.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 #include "yardworth/embed.hpp"
 
 // The embedding function against the command: two roads to the same text, and parts against the whole.

@@ -4,9 +4,9 @@
 #include <string>
 
 #include "course/set_up.hpp"
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/change.hpp"
 
 namespace yardworth {

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/bands.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "input/samples.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 #include "yardworth/read.hpp"
 
 // Files spoilt as beginners spoil them, and what is said of each; docs/formats.md shows the same lines.

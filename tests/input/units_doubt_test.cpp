@@ -6,9 +6,9 @@
 
 #include "baseline/published.hpp"
 #include "input/samples.hpp"
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/read.hpp"
 
 // Lengths that look like metres called yards, or the other way about. The yardage rating, from which a Course Rating

@@ -4,7 +4,7 @@
 
 #include "report/sample_bands.hpp"
 #include "report/text.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 using namespace yardworth;

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "report/text.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {

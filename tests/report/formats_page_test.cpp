@@ -10,9 +10,9 @@
 #include <string>
 #include <vector>
 
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/embed.hpp"
 #include "yardworth/report.hpp"
 #include "yardworth/scenario.hpp"
@@ -160,23 +160,12 @@ void check_columns(const std::string& command, const std::string& csv, Units uni
 
 // ---- Reports that have everything a report can have
 
-// A par 3 over water, a par 4 with a bunker where drives finish.
-Course small_course(Units units) {
-  Hole over_water = test::open_hole(1, 150.0);
-  over_water.hazards = {test::across(HazardKind::penalty_area, 60.0, 120.0)};
-  Hole bunkered = test::open_hole(2, 380.0);
-  bunkered.hazards = {hazard_beside(HazardKind::bunker, Side::right, 200.0, 230.0, 8.0, 20.0)};
-  Course course = test::course_of({over_water, bunkered});
-  course.units = units;
-  return course;
-}
-
 GainReport whole_gain(Units units, Method method = Method::play) {
   const Player player = test::scenario_member("weekend-16-man");
   GainRequest request;
   request.change = {20.0, 6.0};
   request.method = method;
-  GainReport report{compute_gain(small_course(units), player, request), {}, {"Assumed: nothing."}};
+  GainReport report{compute_gain(test::water_and_bunker(units), player, request), {}, {"Assumed: nothing."}};
   report.curve = {{{20.0, 6.0}, report.result.answer().round}};
   return report;
 }
@@ -185,12 +174,12 @@ StrategyReport whole_strategy(Units units) {
   StrategyRequest request;
   request.change = DistanceChange{20.0, 6.0};
   request.prove = true;
-  return {compute_strategy(small_course(units), test::scenario_member("weekend-16-man"), request),
+  return {compute_strategy(test::water_and_bunker(units), test::scenario_member("weekend-16-man"), request),
           {"Assumed: nothing."}};
 }
 
 BandsReport whole_bands(Units units) {
-  const Course course = small_course(units);
+  const Course course = test::water_and_bunker(units);
   BandsRequest request;
   request.bands = {Band::scratch, Band::from_6_to_12};
   request.genders = {Gender::men};

@@ -5,7 +5,7 @@
 
 #include "report/sample_gain.hpp"
 #include "report/text.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 
 using namespace yardworth;
 using test::lines_of;

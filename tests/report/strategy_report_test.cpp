@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "report/text.hpp"
-#include "report/words.hpp"
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {

@@ -6,9 +6,9 @@
 #include "core/distance_words.hpp"
 #include "report/sample_bands.hpp"
 #include "report/sample_gain.hpp"
-#include "report/words.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 // Distances are said in the units of the course, and one of them is one yard.
@@ -23,17 +23,6 @@ using test::words_of;
 bool speaks_of_yards(const std::string& text) {
   static const std::regex word("(^|[^A-Za-z])[Yy]ards?([^A-Za-z]|$)");
   return std::regex_search(text, word);
-}
-
-// A par 3 over water, a par 4 with a bunker where drives finish.
-Course course_in(Units units) {
-  Hole over_water = test::open_hole(1, 150.0);
-  over_water.hazards = {test::across(HazardKind::penalty_area, 60.0, 120.0)};
-  Hole bunkered = test::open_hole(2, 380.0);
-  bunkered.hazards = {hazard_beside(HazardKind::bunker, Side::right, 200.0, 230.0, 8.0, 20.0)};
-  Course course = test::course_of({over_water, bunkered});
-  course.units = units;
-  return course;
 }
 
 const DistanceChange change = {20.0, 6.0};
@@ -67,14 +56,14 @@ std::string bands_reports(const Course& course) {
 }  // namespace
 
 TEST_CASE("no report on a course in metres speaks of yards") {
-  const Course metres = course_in(Units::metres);
+  const Course metres = test::water_and_bunker(Units::metres);
   for (const std::string& text : {gain_reports(metres, Method::play), gain_reports(metres, Method::table),
                                   strategy_reports(metres), bands_reports(metres)}) {
     CHECK(says(text, "metres"));
     CHECK_MESSAGE(!speaks_of_yards(text), text);
   }
   // What is looked for is found where it is.
-  const Course yards = course_in(Units::yards);
+  const Course yards = test::water_and_bunker(Units::yards);
   for (const std::string& text : {gain_reports(yards, Method::play), strategy_reports(yards), bands_reports(yards)}) {
     CHECK(speaks_of_yards(text));
   }

@@ -6,8 +6,8 @@
 #include <string>
 
 #include "report/text.hpp"
-#include "report/words.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 // Text fits the terminal that it is written for, and what matters is there at any width.

@@ -54,4 +54,15 @@ inline Course standard_course() {
   return course_of(std::move(holes));
 }
 
+// A par 3 over water, a par 4 with a bunker where drives finish.
+inline Course water_and_bunker(Units units) {
+  Hole over_water = open_hole(1, 150.0);
+  over_water.hazards = {across(HazardKind::penalty_area, 60.0, 120.0)};
+  Hole bunkered = open_hole(2, 380.0);
+  bunkered.hazards = {hazard_beside(HazardKind::bunker, Side::right, 200.0, 230.0, 8.0, 20.0)};
+  Course course = course_of({over_water, bunkered});
+  course.units = units;
+  return course;
+}
+
 }  // namespace yardworth::test

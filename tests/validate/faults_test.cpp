@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "baseline/published.hpp"
-#include "report/words.hpp"
 #include "support/scenario.hpp"
+#include "support/words.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
 
