@@ -121,6 +121,9 @@ Turf soft_turf();
 Turf normal_turf();
 Turf firm_turf();
 
+// Carries are right to 0.0003 yards with it (docs/performance.md, "Tolerances and thresholds").
+inline constexpr double usual_flight_tolerance = 1e-6;
+
 // Everything that is not the delivery.
 struct FlightConditions {
   Air air;
@@ -129,7 +132,7 @@ struct FlightConditions {
   Aerodynamics aerodynamics = naruo_2004();
   Ball ball;
   Grip grip;
-  double tolerance = 1e-6;  // of the integration, m and m/s and their shares
+  double tolerance = usual_flight_tolerance;  // of the integration, m and m/s and their shares
 };
 
 struct Flight {
@@ -173,6 +176,7 @@ struct TypicalClub {
 };
 std::vector<TypicalClub> typical_clubs();  // driver to pitching wedge
 std::optional<TypicalClub> typical_club(std::string_view name);
+inline constexpr double usual_driver_speed_mph = 94.0;  // of a club golfer; common practice, no source
 // Straight, by a golfer of that driver speed.
 Delivery typical_delivery(const TypicalClub& club, double driver_speed_mps);
 
@@ -252,9 +256,16 @@ struct DeliveryRequest {
   Delivery delivery;
   std::optional<Delivery> after;  // another one to set beside it
   FlightConditions conditions;
-  // Of the board; nothing of it where either is empty.
+  // Of the board, at most limits::most_board_lines each; nothing of it where either is empty.
   std::vector<double> board_speeds_mps, board_attacks_rad;
 };
+
+// Asks for a board where nothing else is said: speeds around the delivery's own, on whole steps, and attack angles
+// evenly over what can be learned with the club. Common practice, no source.
+inline constexpr double usual_board_step_mph = 5.0;
+inline constexpr int usual_board_steps_either_way = 3;
+inline constexpr int usual_board_attacks = 5;
+void ask_for_usual_board(DeliveryRequest& request);
 
 // A driver's face gains from a head a little below what the rules allow, typical of one that is not new, to one at it.
 inline constexpr double older_restitution = 0.815;

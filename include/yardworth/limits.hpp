@@ -66,13 +66,14 @@ inline constexpr Limits baseline_distance{0.0, 1000.0, "yards"};
 inline constexpr Limits putt_distance{0.0, 300.0, "feet"};
 inline constexpr Limits baseline_strokes{0.0, 20.0, "strokes"};
 
-// Of a strike and of what it flies through.
+// Of a strike and of what it flies through. docs/formats.md, "The limits of a strike", says what each is about and why.
 inline constexpr Limits club_speed{10.0, 160.0, "mph"};
 inline constexpr Limits attack{-15.0, 15.0, "degrees"};
 inline constexpr Limits dynamic_loft{0.0, 70.0, "degrees"};
 inline constexpr Limits path{-30.0, 30.0, "degrees"};
 inline constexpr Limits face{-30.0, 30.0, "degrees"};
 inline constexpr Limits spin_loft{0.0, 80.0, "degrees"};
+inline constexpr Limits fitted_loft{0.0, 10.0, "degrees"};
 inline constexpr Limits ball_speed{1.0, 250.0, "mph"};
 inline constexpr Limits launch{-30.0, 80.0, "degrees"};
 inline constexpr Limits start{-60.0, 60.0, "degrees"};
@@ -82,13 +83,29 @@ inline constexpr Limits head_mass{0.1, 0.5, "kg"};
 inline constexpr Limits restitution{0.0, 0.95};
 inline constexpr Limits restitution_fall{0.0, 0.01, "in a m/s"};
 inline constexpr Limits friction{0.0, 1.0};
+inline constexpr Limits ball_mass{0.02, 0.1, "kg"};
+inline constexpr Limits ball_radius{0.015, 0.03, "metres"};
+inline constexpr Limits inertia_share{0.1, 0.7};
+inline constexpr Limits grip_restitution{-1.0, 1.0};
 inline constexpr Limits temperature{-20.0, 50.0, "degrees Celsius"};
 inline constexpr Limits altitude{-500.0, 5000.0, "metres"};
 inline constexpr Limits pressure{850.0, 1100.0, "hPa"};
 inline constexpr Limits humidity{0.0, 1.0};
-inline constexpr Limits wind{0.0, 25.0, "m/s"};  // 10 m up: a storm, in which nobody plays
+inline constexpr Limits wind{0.0, 25.0, "m/s"};
 inline constexpr Limits wind_from{-360.0, 360.0, "degrees"};
 inline constexpr Limits roughness{0.0, 1.0, "metres"};
+inline constexpr Limits coefficient{-100.0, 100.0};
+inline constexpr Limits wave_from{0.0, 1e9};
+inline constexpr Limits wave_length{1.0, 1e9};
+inline constexpr Limits lift_power{0.0, 100.0};
+inline constexpr Limits spin_ratio{0.0, 100.0};
+inline constexpr Limits spin_decay{0.0, 1e-3};
+inline constexpr Limits turf_tilt{0.0, 90.0, "degrees"};
+inline constexpr Limits turf_tilt_speed{1.0, 100.0, "m/s"};
+inline constexpr Limits turf_tilt_angle{1.0, 90.0, "degrees"};
+inline constexpr Limits turf_rolling{0.01, 10.0};
+inline constexpr Limits flight_tolerance{1e-13, 1e-2};
+inline constexpr int most_board_lines = 50;
 
 // Of a request; lengths in the course's units, so that a limit is a round number there.
 inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more

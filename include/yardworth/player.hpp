@@ -107,6 +107,18 @@ struct Skill {
 Skill skill_of(double handicap_index, Gender gender);
 Skill skill_of(Band band, Gender gender);
 
+// A strike that a file gives in place of a club's carry. It tells where the carry comes from; what is simulated are the
+// clubs.
+struct StruckClub {
+  struct Number {
+    std::string key;  // as `delivery` has it, with its unit: "attack_deg"
+    double value = 0.0;
+    bool typical = false;  // of the club, since the file left it out
+  };
+  std::string club;             // its name
+  std::vector<Number> numbers;  // all of a delivery: club head speed, attack, dynamic loft, path, face
+};
+
 // A golfer with a club table, ready to be simulated.
 struct Player {
   std::string label;
@@ -116,6 +128,7 @@ struct Player {
   Units units = Units::yards;
   std::vector<Club> clubs;  // longest carry first, one driver at most
   Skill skill;
+  std::vector<StruckClub> strikes;  // of the clubs whose carry was worked out, in their order
 };
 
 // A standard bag for a skill: driver, woods, irons and wedges at this golfer's gaps. For bands and tests.

@@ -6,26 +6,12 @@
 #include "report/opening.hpp"
 
 namespace yardworth::cli {
-
 namespace {
 
 void add_keys_option(CLI::App& command, const std::string& name, std::vector<std::string>& target,
                      const std::string& help) {
   const auto store = [&target](const std::vector<std::string>& said) { target = said; };
   command.add_option_function<std::vector<std::string>>(name, store, help)->type_name("KEY=VALUE ...");
-}
-
-// The delivery with what is said of it; complaints where that cannot be.
-std::array<bool, said_numbers.size()> change_by(const std::string& option, const std::vector<std::string>& all,
-                                                Delivery& delivery, std::string& complaints) {
-  std::array<bool, said_numbers.size()> given{};
-  for (const std::string& said : all) {
-    const std::string wrong = change_delivery(option, said, delivery);
-    if (!wrong.empty()) complaints += "yardworth: " + wrong + "\n";
-    for (std::size_t i = 0; i < said_numbers.size(); ++i) given[i] = given[i] || key_of(said) == said_numbers[i].name;
-  }
-  if (complaints.empty()) complaints = faults_of_delivery(delivery, option);
-  return given;
 }
 
 }  // namespace
@@ -62,17 +48,14 @@ std::string conflict(const AskedChange& change) {
 bool fly_strikes(AskedChange& change, Units units, std::vector<std::string>& opening, std::string& complaints) {
   if (change.from.empty()) return true;
   const TypicalClub driver = *typical_club("driver");
-  Delivery before = typical_delivery(driver, from_mph(usual_driver_speed_mph));
-  const auto given = change_by("--from-delivery", change.from, before, complaints);
-  Delivery after = before;
-  if (complaints.empty()) change_by("--to", change.to, after, complaints);
+  const SaidStrike usual = usual_strike(driver);
+  const SaidStrike before = read_strike("--from-delivery", change.from, usual, complaints);
+  const SaidStrike after = read_strike("--to", change.to, before, complaints);
   if (!complaints.empty()) return false;
-  const StrikeChange strikes = change_of_strike(before, after);
-  const bool irons_said = change.carry.irons.has_value();
-  change.by_strike = {strikes.driver_carry_yd(),
-                      irons_said ? to_yards(*change.carry.irons, units) : strikes.irons_carry_yd()};
-  assume_rest(driver, before, given, opening);
-  for (std::string& sentence : report::strike_change_words(strikes, irons_said, units)) {
+  const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
+  change.by_strike = strikes.in_yards(change.carry.irons, units);
+  for (std::string& sentence :
+       report::opening_of_strikes(driver, before.said, strikes, change.carry.irons.has_value(), units)) {
     opening.push_back(std::move(sentence));
   }
   return true;

@@ -11,6 +11,8 @@
 #include "cli/said_delivery.hpp"
 #include "core/number_text.hpp"
 #include "core/numerics.hpp"
+#include "report/opening.hpp"
+#include "yardworth/diagnostics.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/report.hpp"
@@ -18,14 +20,18 @@
 namespace yardworth::cli {
 namespace {
 
-constexpr double board_step_mph = 5.0;
-constexpr int board_steps_either_way = 3;
-constexpr int board_attacks = 5;
-constexpr double most_board_rows = 50.0;
+// By the numbers of a delivery.
+constexpr std::array<const char*, delivery_fields.size()> help_of_fields = {
+    "Club head speed at impact; typical of the club unless given",
+    "Attack angle, upwards positive; typical of the club unless given",
+    "Loft of the face at impact; typical of the club unless given",
+    "Club path, in-to-out positive for a right-hander; 0 unless given",
+    "Face angle to the target line, open positive for a right-hander; 0 unless given",
+};
 
 struct DeliveryOptions {
   TypicalClub club = *typical_club("driver");
-  std::array<std::optional<double>, said_numbers.size()> said;
+  std::array<std::optional<double>, delivery_fields.size()> said;
   std::vector<std::string> to;
   std::optional<double> temperature_c, altitude_m, pressure_hpa, wind_mps, wind_from_deg;
   Turf turf = normal_turf();
@@ -34,16 +40,12 @@ struct DeliveryOptions {
 };
 
 // What was not given is as the club is typically struck.
-Delivery delivery_of(const DeliveryOptions& options, std::vector<std::string>& assumed) {
-  Delivery delivery = typical_delivery(options.club, from_mph(usual_driver_speed_mph));
-  std::array<bool, said_numbers.size()> said{};
-  for (std::size_t i = 0; i < said_numbers.size(); ++i) {
-    const SaidNumber& number = said_numbers[i];
-    said[i] = options.said[i].has_value();
-    if (said[i]) delivery.*number.member = number.inside(*options.said[i]);
+SaidStrike strike_of(const DeliveryOptions& options) {
+  SaidStrike strike = on_top_of(usual_strike(options.club));
+  for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
+    if (options.said[i]) say(strike, i, options.said[i]);
   }
-  assume_rest(options.club, delivery, said, assumed);
-  return delivery;
+  return strike;
 }
 
 FlightConditions conditions_of(const DeliveryOptions& options) {
@@ -69,8 +71,8 @@ std::optional<std::vector<double>> range_of(const std::string& text, const Limit
     if (number.fault != NumberFault::none) return std::nullopt;
   }
   const double rows = (high.value - low.value) / step.value;
-  const bool fits =
-      step.value > 0.0 && rows >= 0.0 && rows < most_board_rows && low.value >= limits.low && high.value <= limits.high;
+  const bool fits = step.value > 0.0 && rows >= 0.0 && rows < limits::most_board_lines && low.value >= limits.low &&
+                    high.value <= limits.high;
   if (!fits) return std::nullopt;
   std::vector<double> numbers;
   for (int i = 0; i <= static_cast<int>(rows + numerics::curve_rounding); ++i)
@@ -89,29 +91,13 @@ std::string change_board(const std::string& said, DeliveryRequest& request) {
   const Limits& limits = speeds ? limits::club_speed : limits::attack;
   const auto numbers = range_of(said.substr(std::min(said.find('=') + 1, said.size())), limits);
   if (!numbers) {
-    return fmt::format("--table: found \"{}\", expected {}=LOW..HIGH:STEP within {} to {}, at most {:.0f} steps", said,
-                       key, limits.low, limits.high, most_board_rows);
+    return fmt::format("--table: found \"{}\", expected {}=LOW..HIGH:STEP within {} to {}, at most {} of them", said,
+                       key, limits.low, limits.high, limits::most_board_lines);
   }
   auto& wanted = speeds ? request.board_speeds_mps : request.board_attacks_rad;
   wanted.clear();
   for (const double number : *numbers) wanted.push_back(speeds ? from_mph(number) : radians(number));
   return "";
-}
-
-// Unless something else is said: speeds around the golfer's own, on whole steps, and attack angles over what can be
-// learned with the club.
-void ask_for_board(DeliveryRequest& request) {
-  const double middle = std::round(to_mph(request.delivery.club_speed_mps) / board_step_mph) * board_step_mph;
-  for (int step = -board_steps_either_way; step <= board_steps_either_way; ++step) {
-    const double speed = middle + step * board_step_mph;
-    if (speed >= limits::club_speed.low && speed <= limits::club_speed.high) {
-      request.board_speeds_mps.push_back(from_mph(speed));
-    }
-  }
-  const Limits attacks = attainable(request.club).attack;
-  for (int i = 0; i < board_attacks; ++i) {
-    request.board_attacks_rad.push_back(attacks.low + (attacks.high - attacks.low) * i / (board_attacks - 1));
-  }
 }
 
 std::string written(const DeliveryReport& report, const OutputOptions& output, const Surroundings& surroundings) {
@@ -133,24 +119,18 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   DeliveryReport report;
   DeliveryRequest request;
   request.club = options.club;
-  request.delivery = delivery_of(options, report.opening);
   request.conditions = conditions_of(options);
-  std::string complaints = faults_of_delivery(request.delivery, "");
-  if (!options.to.empty()) {
-    request.after = request.delivery;
-    for (const std::string& said : options.to) {
-      const std::string wrong = change_delivery("--to", said, *request.after);
-      if (!wrong.empty()) return refusal(at_fault, wrong);
-    }
-    if (complaints.empty()) complaints = faults_of_delivery(*request.after, "--to");
+  const SaidStrike strike = strike_of(options);
+  request.delivery = strike.delivery;
+  std::string complaints = faults_together(strike, usual_strike(options.club), "");
+  if (!options.to.empty()) request.after = read_strike("--to", options.to, strike, complaints).delivery;
+  if (options.table) ask_for_usual_board(request);
+  for (const std::string& said : options.table.value_or(std::vector<std::string>())) {
+    if (const std::string wrong = change_board(said, request); !wrong.empty())
+      complaints += escape_control("yardworth: " + wrong) + "\n";
   }
   if (!complaints.empty()) return {at_fault, "", complaints};
-  if (options.table) {
-    ask_for_board(request);
-    for (const std::string& said : *options.table) {
-      if (const std::string wrong = change_board(said, request); !wrong.empty()) return refusal(at_fault, wrong);
-    }
-  }
+  report.opening = report::typical_words(options.club, strike.delivery, strike.said);
   return computed([&] {
     report.result = compute_delivery(request);
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
@@ -184,9 +164,9 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
   CLI::App* command = app.add_subcommand(
       "delivery", "What a strike does in the air, and what it gives away at the same club head speed");
   add_club_option(*command, options->club);
-  for (std::size_t i = 0; i < said_numbers.size(); ++i) {
-    const SaidNumber& number = said_numbers[i];
-    add_number(*command, std::string("--") + number.name, options->said[i], number.limits, number.help);
+  for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
+    const DeliveryField& field = delivery_fields[i];
+    add_number(*command, "--" + option_of(field), options->said[i], field.limits, help_of_fields[i]);
   }
   const auto store = [options](const std::string& text) { options->to.push_back(text); };
   add_text_option(*command, "--to", store,

@@ -6,65 +6,71 @@
 
 #include "core/number_text.hpp"
 #include "core/spelling.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth::cli {
+namespace {
 
-void assume_rest(const TypicalClub& club, const Delivery& delivery, const std::array<bool, said_numbers.size()>& said,
-                 std::vector<std::string>& assumed) {
-  std::string typical;
-  for (std::size_t i = 0; i < said_numbers.size(); ++i) {
-    const SaidNumber& number = said_numbers[i];
-    if (said[i]) continue;
-    typical += fmt::format("{}{} {:.1f} {}", typical.empty() ? "" : ", ", number.words,
-                           number.said(delivery.*number.member), number.unit);
-  }
-  if (!typical.empty()) assumed.push_back(fmt::format("Assumed, as is typical of a {}: {}.", club.name, typical));
+std::string with_dashes(std::string_view text) {
+  std::string dashed(text);
+  std::replace(dashed.begin(), dashed.end(), '_', '-');
+  return dashed;
 }
 
-std::string key_of(const std::string& said) {
-  std::string key = said.substr(0, said.find('='));
-  std::replace(key.begin(), key.end(), '_', '-');
-  return key;
-}
-
-std::string change_delivery(const std::string& option, const std::string& said, Delivery& delivery) {
+// Says one number as KEY=VALUE does; what is wrong with it, if anything.
+std::string say_number(const std::string& said, SaidStrike& strike) {
   const std::size_t equals = said.find('=');
   const std::string key = key_of(said);
   std::vector<std::string> keys;
-  for (const SaidNumber& number : said_numbers) keys.emplace_back(number.name);
+  for (const DeliveryField& field : delivery_fields) keys.push_back(option_of(field));
   const auto known = std::find(keys.begin(), keys.end(), key);
-  if (equals == std::string::npos && known != keys.end()) {
-    return fmt::format("{}: found \"{}\", expected \"=\" and a number after it: {}=NUMBER", option, said, key);
-  }
   if (known == keys.end()) {
-    return fmt::format("{}: found \"{}\", expected KEY=VALUE with a key {}", option, said, one_of(key, keys));
+    // It may have been any of them.
+    for (std::size_t i = 0; i < delivery_fields.size(); ++i) strike.unknown[i] = strike.unknown[i] || !strike.said[i];
+    return fmt::format("found \"{}\", expected KEY=VALUE with a key {}", said, one_of(key, keys));
   }
-  const SaidNumber& number = said_numbers[static_cast<std::size_t>(known - keys.begin())];
+  const auto field = static_cast<std::size_t>(known - keys.begin());
+  const Limits& limits = delivery_fields[field].limits;
+  if (equals == std::string::npos) {
+    say(strike, field, std::nullopt);
+    return fmt::format("found \"{}\", expected \"=\" and a number after it: {}=NUMBER", said, key);
+  }
   const ParsedNumber value = parse_number(said.substr(equals + 1));
-  if (value.fault != NumberFault::none || value.value < number.limits.low || value.value > number.limits.high) {
-    return fmt::format("{}: found \"{}\", expected a number from {} to {}", option, said, number.limits.low,
-                       number.limits.high);
-  }
-  delivery.*number.member = number.inside(value.value);
-  return "";
+  const bool fits = value.fault == NumberFault::none && value.value >= limits.low && value.value <= limits.high;
+  say(strike, field, fits ? std::optional(value.value) : std::nullopt);
+  if (fits) return "";
+  return fmt::format("found \"{}\", expected a number from {} to {}", said, limits.low, limits.high);
 }
 
-// No option says the spin loft: it comes of the others.
-std::string faults_of_delivery(const Delivery& delivery, const std::string& option) {
+}  // namespace
+
+std::string option_of(const DeliveryField& field) { return with_dashes(field.key); }
+
+std::string key_of(const std::string& said) { return with_dashes(said.substr(0, said.find('='))); }
+
+SaidStrike read_strike(const std::string& option, const std::vector<std::string>& all, const SaidStrike& before,
+                       std::string& complaints) {
+  SaidStrike strike = on_top_of(before);
+  for (const std::string& said : all) {
+    const std::string wrong = say_number(said, strike);
+    if (!wrong.empty()) complaints += escape_control(fmt::format("yardworth: {}: {}", option, wrong)) + "\n";
+  }
+  complaints += faults_together(strike, before, option);
+  return strike;
+}
+
+std::string faults_together(const SaidStrike& strike, const SaidStrike& before, const std::string& option) {
   const std::string before_name = option.empty() ? "--" : option + " ";
   const std::string before_all = option.empty() ? "" : option + ": ";
   std::string faults;
-  for (const Diagnostic& finding : validate(delivery)) {
-    if (finding.path == "spin_loft_deg") {
-      const bool straight = delivery.path_rad == delivery.face_rad;
-      faults += fmt::format("yardworth: {}{}: a spin loft of {} degrees, expected {}\n", before_all,
-                            straight ? "dynamic loft and attack angle" : "dynamic loft, attack angle, path and face",
-                            finding.found, finding.expected);
-      continue;
-    }
-    faults += fmt::format("yardworth: {}{}: found {}, expected {}\n", before_name, key_of(finding.path), finding.found,
-                          finding.expected);
-  }
+  check_together(strike, before, [&](std::string_view key, const std::string& found, const std::string& expected) {
+    const bool straight = strike.delivery.path_rad == strike.delivery.face_rad;
+    const char* angles = straight ? "dynamic loft and attack angle" : "dynamic loft, attack angle, path and face";
+    // No option says the spin loft: it comes of the others.
+    faults += key.empty() ? fmt::format("yardworth: {}{}: {}, expected {}\n", before_all, angles, found, expected)
+                          : fmt::format("yardworth: {}{}: found {}, expected {}\n", before_name, with_dashes(key),
+                                        found, expected);
+  });
   return faults;
 }
 

@@ -257,6 +257,9 @@ inline constexpr int green_corners = 20;
 
 // Standard gravity (CGPM, 1901).
 inline constexpr double gravity_mps2 = 9.80665;
+// Error of the integration in one step, m and m/s and their shares, where conditions say nothing else: carries are
+// right to 0.0003 yards. A hundred times as much costs 0.002 yards and saves a third of the time.
+inline constexpr double flight_tolerance = 1e-6;
 // The first step of the integration, which then chooses its own up to the second: a ball goes up and down once in a
 // step at most.
 inline constexpr double first_flight_step_s = 0.02;

@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "core/numerics.hpp"
+#include "flight/delivery_fields.hpp"
 #include "flight/frame.hpp"
 #include "validate/tell.hpp"
 #include "yardworth/limits.hpp"
@@ -11,17 +13,8 @@
 namespace yardworth {
 namespace {
 
-constexpr Limits ball_mass{0.02, 0.1, "kg"};
-constexpr Limits ball_radius{0.015, 0.03, "metres"};
-constexpr Limits inertia_share{0.1, 0.7};  // a shell has 2/3
-constexpr double finest_tolerance = 1e-13, coarsest_tolerance = 1e-2;
-constexpr Limits coefficient{-100.0, 100.0};
-constexpr Limits length_of_wave{1.0, 1e9};
-constexpr Limits spin_ratio{0.0, 100.0};
-constexpr Limits spin_decay{0.0, 1e-3};
-constexpr Limits fitted_loft{0.0, 10.0, "degrees"};  // common practice, no source
-constexpr Limits turf_number{0.0, 100.0};
-constexpr Limits grip_restitution{-1.0, 1.0};
+// One of the engine's tolerances, which a public header cannot have from its registry.
+static_assert(usual_flight_tolerance == numerics::flight_tolerance);
 
 bool check_angle(double rad, const Limits& limits_deg, std::string_view key, const Tell& tell) {
   return check_number(degrees(rad), limits_deg, key, tell);
@@ -47,20 +40,20 @@ void check_spin_loft(const Delivery& delivery, const Tell& tell) {
   }
   const Eigen::Vector3d course = direction_of(delivery.attack_rad, delivery.path_rad);
   const Eigen::Vector3d normal = direction_of(delivery.dynamic_loft_rad, delivery.face_rad);
-  check_angle(std::atan2(course.cross(normal).norm(), course.dot(normal)), limits::spin_loft, "spin_loft_deg", tell);
+  check_angle(std::atan2(course.cross(normal).norm(), course.dot(normal)), limits::spin_loft, spin_loft_key, tell);
 }
 
 void check_aerodynamics(const Aerodynamics& set, const Tell& tell) {
-  for (const double drag : set.drag) check_number(drag, coefficient, "drag", tell);
-  for (const double lift : set.lift) check_number(lift, coefficient, "lift", tell);
-  check_number(set.drag_wave, coefficient, "drag_wave", tell);
-  check_number(set.wave_from, {0.0, length_of_wave.high}, "wave_from", tell);
-  check_number(set.wave_length, length_of_wave, "wave_length", tell);
-  check_number(set.lift_factor, coefficient, "lift_factor", tell);
-  check_number(set.lift_power, {0.0, coefficient.high}, "lift_power", tell);
-  check_number(set.least_spin_ratio, spin_ratio, "least_spin_ratio", tell);
-  check_number(set.most_spin_ratio, {set.least_spin_ratio, spin_ratio.high}, "most_spin_ratio", tell);
-  check_number(set.spin_decay, spin_decay, "spin_decay", tell);
+  for (const double drag : set.drag) check_number(drag, limits::coefficient, "drag", tell);
+  for (const double lift : set.lift) check_number(lift, limits::coefficient, "lift", tell);
+  check_number(set.drag_wave, limits::coefficient, "drag_wave", tell);
+  check_number(set.wave_from, limits::wave_from, "wave_from", tell);
+  check_number(set.wave_length, limits::wave_length, "wave_length", tell);
+  check_number(set.lift_factor, limits::coefficient, "lift_factor", tell);
+  check_number(set.lift_power, limits::lift_power, "lift_power", tell);
+  check_number(set.least_spin_ratio, limits::spin_ratio, "least_spin_ratio", tell);
+  check_number(set.most_spin_ratio, {set.least_spin_ratio, limits::spin_ratio.high}, "most_spin_ratio", tell);
+  check_number(set.spin_decay, limits::spin_decay, "spin_decay", tell);
 }
 
 void check_turf(const Turf& turf, const Tell& tell) {
@@ -68,23 +61,23 @@ void check_turf(const Turf& turf, const Tell& tell) {
   check_number(turf.restitution_fall, limits::restitution, "restitution_fall", tell);
   check_number(turf.restitution_bend, limits::restitution, "restitution_bend", tell);
   check_number(turf.restitution_fast, limits::restitution, "restitution_fast", tell);
-  check_angle(turf.tilt_rad, {0.0, 90.0, "degrees"}, "tilt_deg", tell);
-  check_angle(turf.most_tilt_rad, {0.0, 90.0, "degrees"}, "most_tilt_deg", tell);
-  check_number(turf.tilt_speed_mps, {1.0, turf_number.high, "m/s"}, "tilt_speed_mps", tell);
-  check_angle(turf.tilt_angle_rad, {1.0, 90.0, "degrees"}, "tilt_angle_deg", tell);
+  check_angle(turf.tilt_rad, limits::turf_tilt, "tilt_deg", tell);
+  check_angle(turf.most_tilt_rad, limits::turf_tilt, "most_tilt_deg", tell);
+  check_number(turf.tilt_speed_mps, limits::turf_tilt_speed, "tilt_speed_mps", tell);
+  check_angle(turf.tilt_angle_rad, limits::turf_tilt_angle, "tilt_angle_deg", tell);
   check_number(turf.friction, limits::friction, "friction", tell);
-  check_number(turf.rolling, {0.01, 10.0}, "rolling", tell);
+  check_number(turf.rolling, limits::turf_rolling, "rolling", tell);
 }
 
 void check_ball(const Ball& ball, const Grip& grip, const Tell& tell) {
-  check_number(ball.mass_kg, ball_mass, "mass_kg", tell);
-  check_number(ball.radius_m, ball_radius, "radius_m", tell);
-  check_number(ball.inertia_share, inertia_share, "inertia_share", tell);
-  check_number(grip.at_reference, grip_restitution, "grip_at_reference", tell);
+  check_number(ball.mass_kg, limits::ball_mass, "mass_kg", tell);
+  check_number(ball.radius_m, limits::ball_radius, "radius_m", tell);
+  check_number(ball.inertia_share, limits::inertia_share, "inertia_share", tell);
+  check_number(grip.at_reference, limits::grip_restitution, "grip_at_reference", tell);
   check_angle(grip.reference_rad, limits::spin_loft, "grip_reference_deg", tell);
-  check_number(grip.rise_per_rad, coefficient, "grip_rise_per_rad", tell);
-  check_number(grip.least, grip_restitution, "grip_least", tell);
-  check_number(grip.most, {grip.least, grip_restitution.high}, "grip_most", tell);
+  check_number(grip.rise_per_rad, limits::coefficient, "grip_rise_per_rad", tell);
+  check_number(grip.least, limits::grip_restitution, "grip_least", tell);
+  check_number(grip.most, {grip.least, limits::grip_restitution.high}, "grip_most", tell);
 }
 
 }  // namespace
@@ -92,11 +85,7 @@ void check_ball(const Ball& ball, const Grip& grip, const Tell& tell) {
 std::vector<Diagnostic> validate(const Delivery& delivery) {
   std::vector<Diagnostic> findings;
   const Tell tell = tell_into(findings, "delivery");
-  check_number(to_mph(delivery.club_speed_mps), limits::club_speed, "club_speed_mph", tell);
-  check_angle(delivery.attack_rad, limits::attack, "attack_deg", tell);
-  check_angle(delivery.dynamic_loft_rad, limits::dynamic_loft, "dynamic_loft_deg", tell);
-  check_angle(delivery.path_rad, limits::path, "path_deg", tell);
-  check_angle(delivery.face_rad, limits::face, "face_deg", tell);
+  for (const DeliveryField& field : delivery_fields) check_number(field.of(delivery), field.limits, field.key, tell);
   if (findings.empty()) check_spin_loft(delivery, tell);
   return findings;
 }
@@ -114,7 +103,7 @@ std::vector<Diagnostic> validate(const NewHead& new_head) {
   std::vector<Diagnostic> findings;
   const Tell tell = tell_into(findings, "new_head");
   check_restitution(new_head.restitution, tell);
-  check_angle(new_head.most_fitting_rad, fitted_loft, "most_fitting_deg", tell);
+  check_angle(new_head.most_fitting_rad, limits::fitted_loft, "most_fitting_deg", tell);
   return findings;
 }
 
@@ -143,9 +132,9 @@ std::vector<Diagnostic> validate(const FlightConditions& conditions) {
   check_aerodynamics(conditions.aerodynamics, below(tell, "aerodynamics"));
   check_ball(conditions.ball, conditions.grip, below(tell, "ball"));
   // What check_number leaves to rounding would let 0 pass.
-  if (!(conditions.tolerance >= finest_tolerance && conditions.tolerance <= coarsest_tolerance)) {
-    tell("tolerance", fmt::format("{:.4g}", conditions.tolerance),
-         fmt::format("a number from {:.4g} to {:.4g}", finest_tolerance, coarsest_tolerance));
+  const Limits& tolerance = limits::flight_tolerance;
+  if (!(conditions.tolerance >= tolerance.low && conditions.tolerance <= tolerance.high)) {
+    tell("tolerance", fmt::format("{:.4g}", conditions.tolerance), "a number " + bounds(tolerance));
   }
   return findings;
 }

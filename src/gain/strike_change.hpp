@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "yardworth/change.hpp"
 #include "yardworth/flight.hpp"
 
@@ -16,6 +18,10 @@ struct StrikeChange {
 
   double driver_carry_yd() const { return to_yards(after.flight.carry_m - before.flight.carry_m, Units::metres); }
   double irons_carry_yd() const { return irons_share * driver_carry_yd(); }
+  // irons: what is said of them, in these units; where nothing is, they gain their share.
+  DistanceChange in_yards(const std::optional<double>& irons, Units units) const {
+    return {driver_carry_yd(), irons ? to_yards(*irons, units) : irons_carry_yd()};
+  }
 };
 
 // Throws InvalidRequest where a strike cannot be.

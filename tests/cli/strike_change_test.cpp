@@ -115,3 +115,44 @@ TEST_CASE("strikes that cannot be, and options that contradict each other, are t
     CHECK_MESSAGE(says(outcome.err, refused.words), outcome.err);
   }
 }
+
+TEST_CASE("faults of --to are told beside those of the strike before, and none of them twice") {
+  const auto lines_of = [](const std::string& arguments) {
+    const Outcome outcome = run(arguments);
+    CHECK(outcome.status == 2);
+    return yardworth::test::lines_of(outcome.err);
+  };
+  for (const char* command : {"gain ", "strategy "}) {
+    CAPTURE(command);
+    const auto lines = lines_of(std::string(command) +
+                                "--from-delivery club-speed-mph=300 atack-deg=-1 --to attack-deg=up lie=3 face-deg=90");
+    REQUIRE(lines.size() == 5);
+    CHECK(says(lines[0], "--from-delivery: found \"club-speed-mph=300\""));
+    CHECK(says(lines[1], "--from-delivery: found \"atack-deg=-1\""));
+    CHECK(says(lines[2], "--to: found \"attack-deg=up\""));
+    CHECK(says(lines[3], "--to: found \"lie=3\""));
+    CHECK(says(lines[4], "--to: found \"face-deg=90\""));
+  }
+  // Of numbers together: the strike before cannot be, and the one after is another that cannot.
+  const auto both = lines_of("gain --from-delivery attack-deg=8 dynamic-loft-deg=5 --to attack-deg=9");
+  REQUIRE(both.size() == 2);
+  CHECK(says(both[0], "--from-delivery dynamic-loft-deg: found 5, expected a number from the attack angle, 8,"));
+  CHECK(says(both[1], "--to dynamic-loft-deg: found 5, expected a number from the attack angle, 9,"));
+  CHECK(lines_of("gain --from-delivery attack-deg=8 dynamic-loft-deg=5 --to path-deg=1").size() == 1);
+  // What is not known is no fault of the strike after.
+  CHECK(lines_of("gain --from-delivery dynamic-loft-deg=99 --to attack-deg=15").size() == 1);
+}
+
+TEST_CASE("delivery tells every fault of --to and --table, as gain does") {
+  const Outcome outcome =
+      run("delivery --attack-deg 8 --dynamic-loft-deg 5 --to attack-deg=up --to lie=3 --table lie=1 --table "
+          "attack-deg=2..1:1");
+  CHECK(outcome.status == 2);
+  const auto lines = yardworth::test::lines_of(outcome.err);
+  REQUIRE(lines.size() == 5);
+  CHECK(says(lines[0], "--dynamic-loft-deg: found 5, expected a number from the attack angle, 8,"));
+  CHECK(says(lines[1], "--to: found \"attack-deg=up\""));
+  CHECK(says(lines[2], "--to: found \"lie=3\""));
+  CHECK(says(lines[3], "--table: found \"lie=1\""));
+  CHECK(says(lines[4], "--table: found \"attack-deg=2..1:1\""));
+}
