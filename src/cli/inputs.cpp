@@ -111,6 +111,7 @@ std::optional<Inputs> read_inputs(const InputOptions& options, std::string& comp
   const Baseline table = baseline.ok() ? Baseline(*baseline.value) : default_baseline(*player.value);
   Inputs inputs{std::move(*course.value), std::move(*player.value), table, *tee, {}};
   inputs.assumed = assumptions(options, inputs);
+  for (std::string& sentence : report::struck_words(inputs.player)) inputs.assumed.push_back(std::move(sentence));
   if (const auto advice = units_advice(inputs.course)) inputs.assumed.push_back(*advice);
   if (const auto advice = units_advice(inputs.player)) inputs.assumed.push_back(*advice);
   return inputs;

@@ -65,6 +65,8 @@ class Fields {
 
   bool is_map() const { return value_.node->kind == Node::Kind::map; }
   bool has(const std::string& key) const { return entry(key) != nullptr; }
+  // Whether the key is there, or a misspelt one that stands for it.
+  bool is_meant(const std::string& key) const { return has(key) || meant_.count(key) == 1; }
   std::string path_of(const std::string& key) const;
   std::optional<Value> get(const std::string& key, Need need, std::string_view expected = "a value");
 

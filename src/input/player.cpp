@@ -5,6 +5,7 @@
 
 #include "core/message_text.hpp"
 #include "input/formats.hpp"
+#include "input/said_carry.hpp"
 #include "input/units_doubt.hpp"
 #include "player/skill.hpp"
 #include "validate/player_rules.hpp"
@@ -19,15 +20,20 @@ constexpr std::size_t allowed_clubs = 13;  // 14 with the putter, Rules of Golf,
 struct ClubReading {
   Value value;
   ClubEntry entry;
-  bool complete = false;  // the name and the carry are known
+  std::optional<StruckClub> strike;  // that the carry follows from
+  bool complete = false;             // the name and the carry are known
 };
 
 ClubReading club_from(const Value& value, Units units, Findings& findings) {
-  Fields fields(value, {"club", "carry", "roll", "carry_sd", "direction_sd", "poor_strike"}, findings);
+  std::vector<std::string> keys = {"club", "carry", "roll", "carry_sd", "direction_sd", "poor_strike"};
+  for (const std::string& key : strike_keys()) keys.push_back(key);
+  Fields fields(value, std::move(keys), findings);
   ClubReading reading;
   reading.value = value;
   const auto club = fields.words("club", Need::required);
-  const auto carry = fields.length("carry", limits::carry, units, Need::required);
+  SaidCarry said = read_carry(fields, club.value_or(""), units, findings);
+  const std::optional<double> carry = said.carry_yd;
+  reading.strike = std::move(said.strike);
   reading.complete = club && carry;
   reading.entry.name = club.value_or("");
   reading.entry.carry_yd = carry.value_or(0.0);
@@ -132,6 +138,7 @@ Player player_from(const Value& root, Findings& findings) {
   if (findings.has_fault()) return player;
   for (const ClubReading& club : clubs) {
     player.clubs.push_back(complete_club(club.entry, clubs.front().entry.carry_yd, player.skill));
+    if (club.strike) player.strikes.push_back(*club.strike);
   }
   if (const auto doubt = doubt_about_units(player)) {
     findings.advice(*fields.get(fields.has("units") ? "units" : "clubs", Need::optional), doubt->found,

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "course/hazard_kind.hpp"
+#include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -78,8 +79,11 @@ std::string summary_of(const Player& player) {
     carries = fmt::format(", carry {:.0f} to {:.0f} {}", from_yards(player.clubs.front().carry_yd, player.units),
                           from_yards(player.clubs.back().carry_yd, player.units), name(player.units));
   }
-  return fmt::format("player \"{}\": {}band {}, {}; {}{}{}", player.label, index_of(player), name(player.band),
-                     name(player.gender), counted(player.clubs.size(), "club", "clubs"), carries, widest_gap(player));
+  std::string strikes;
+  for (const std::string& carry : report::struck_carries(player)) strikes += "; by the strike: " + carry;
+  return fmt::format("player \"{}\": {}band {}, {}; {}{}{}{}", player.label, index_of(player), name(player.band),
+                     name(player.gender), counted(player.clubs.size(), "club", "clubs"), carries, widest_gap(player),
+                     strikes);
 }
 
 std::string range_of(std::string_view label, const BaselineColumn& column) {

@@ -56,7 +56,8 @@ const std::vector<Slip> slips = {
      "3:7: fault: band: found \"13-21\", expected one of tour, scratch, below 6, 6-12, 13-20, bogey, 21 and over; the "
      "nearest is 13-20"},
     {"no carry", "club: 7-iron, carry: 131", "club: 7-iron",
-     "10:5: fault: clubs[3].carry: found nothing: the required key is missing, expected a number of yards"},
+     "10:5: fault: clubs[3].carry: found nothing: the required key is missing, expected a number of yards, or a "
+     "club_speed in its place"},
     {"no clubs", "clubs:\n", "klubs:\n",
      "6:1: fault: klubs: found unknown key \"klubs\", expected \"clubs\", the nearest known key"},
     {"gender", "gender: men", "gender: man",

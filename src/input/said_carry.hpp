@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "input/fields.hpp"
+#include "yardworth/player.hpp"
+
+namespace yardworth::input {
+
+// The carry of a club: as the file says it, or as it follows from the strike that the file gives in its place
+// (docs/model.md, "A carry from a strike").
+struct SaidCarry {
+  std::optional<double> carry_yd;
+  std::optional<StruckClub> strike;
+};
+
+// The keys of a club that say a strike.
+std::vector<std::string> strike_keys();
+
+// club: its name, empty where it is not known.
+SaidCarry read_carry(Fields& fields, const std::string& club, Units units, Findings& findings);
+
+}  // namespace yardworth::input
