@@ -205,6 +205,11 @@ Json answer_bands(const Question& question) {
   return answered(bands_json(report), bands_text(report));
 }
 
+Json answer_delivery(const Question& question) {
+  const DeliveryReport report{compute_delivery(question.delivery), question.opening};
+  return answered(delivery_json(report), delivery_text(report));
+}
+
 Json answer_check(const Question& question, const Json& request) {
   Json understood = Json::object();
   std::string text;
@@ -244,6 +249,8 @@ Json answer_question(const Question& question, const Json& request) {
         return answer_strategy(question);
       case Command::bands:
         return answer_bands(question);
+      case Command::delivery:
+        return answer_delivery(question);
       case Command::check:
         return answer_check(question, request);
     }

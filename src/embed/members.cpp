@@ -10,15 +10,12 @@
 #include "core/spelling.hpp"
 
 namespace yardworth::embed {
-namespace {
 
 std::string described(const Json& value) {
   if (value.is_object()) return "an object";
   if (value.is_array()) return "a list";
   return shortened(value.dump(-1, ' ', true, Json::error_handler_t::replace));
 }
-
-}  // namespace
 
 Members::Members(const Json& object, std::vector<std::string> known, Tell tell)
     : object_(object), tell_(std::move(tell)) {

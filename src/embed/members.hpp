@@ -14,6 +14,9 @@ namespace yardworth::embed {
 
 using Json = nlohmann::ordered_json;
 
+// A value as a finding shows it.
+std::string described(const Json& value);
+
 // The members of one JSON object. Making it tells of unknown members; each question gives nothing, and tells why, where
 // the member is not of its kind, and nothing where it is not there. Holds references.
 class Members {

@@ -10,7 +10,9 @@
 #include "core/message_text.hpp"
 #include "core/spelling.hpp"
 #include "course/hazard_kind.hpp"
+#include "embed/strikes.hpp"
 #include "gain/said_change.hpp"
+#include "gain/strike_change.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -18,7 +20,6 @@ namespace yardworth::embed {
 namespace {
 
 constexpr std::size_t most_findings = 200;  // that are told
-const std::vector<std::string> command_words = {"gain", "strategy", "bands", "check"};
 
 // The request while it is read.
 struct Reader {
@@ -108,11 +109,68 @@ std::vector<std::string> opening_of_round(const Reader& reader, const std::optio
   report::StoodIn stood_in = stood_in_of(reader);
   if (!is_given(reader.request, "player")) stood_in.player = question.player->label;
   if (!tee) stood_in.tee = question.course->tees[default_tee(*question.course, question.player->gender)].name;
-  return report::opening_of(stood_in);
+  std::vector<std::string> opening = report::opening_of(stood_in);
+  for (std::string& sentence : report::struck_words(*question.player)) opening.push_back(std::move(sentence));
+  return opening;
 }
 
-void read_curve(Reader& reader, const Members& options, Units units) {
-  const auto to = options.number("to", {limits::curve_step.low, limits::carry_change.high});
+// "to" of a gain: a number, where a curve ends; an object, what is different of a strike; or a list of both.
+struct SaidTo {
+  std::optional<double> curve;
+  const Json* strike = nullptr;
+};
+
+SaidTo read_to(Reader& reader, const Members& options) {
+  SaidTo to;
+  const Json* said = options.find("to");
+  if (said == nullptr) return to;
+  const Tell tell = reader.tell("options");
+  const Limits limits{limits::curve_step.low, limits::carry_change.high};
+  const auto take = [&](const Json& value) {
+    if (value.is_object() && to.strike == nullptr) {
+      to.strike = &value;
+    } else if (value.is_number() && !to.curve) {
+      if (check_number(value.get<double>(), limits, "to", tell)) to.curve = value.get<double>();
+    } else {
+      tell("to", described(value),
+           "one number, where the curve ends, one object, what is different, or both in a list");
+    }
+  };
+  if (!said->is_array()) {
+    take(*said);
+  } else {
+    for (const Json& value : *said) take(value);
+  }
+  return to;
+}
+
+// The change that a better strike of the driver is, with what a report says of it; nothing where no strike is said or
+// one is at fault.
+std::optional<DistanceChange> read_strikes(Reader& reader, const Members& options, const SaidChange& change,
+                                           const Json* to) {
+  const Tell tell = reader.tell("options");
+  const Json* from = options.find("from_delivery");
+  if (from == nullptr && to != nullptr) tell("to", "no \"from_delivery\" beside it", "how the driver is struck now");
+  if (from == nullptr) return std::nullopt;
+  if (change.driver) tell("from_delivery", "\"driver\" beside it", "one of them: both say what the driver gains");
+  if (to == nullptr) tell("from_delivery", "no \"to\" beside it", "what changes of that strike");
+  const TypicalClub driver = *typical_club("driver");
+  const SaidStrike usual = usual_strike(driver);
+  const SaidStrike before = read_strike(*from, usual, below(tell, "from_delivery"));
+  if (to == nullptr) return std::nullopt;
+  const SaidStrike after = read_strike(*to, before, below(tell, "to"));
+  if (has_fault(reader.findings)) return std::nullopt;
+  const Units units = reader.question.course->units;
+  const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
+  for (std::string& sentence :
+       report::opening_of_strikes(driver, before.said, strikes, change.irons.has_value(), units)) {
+    reader.question.opening.push_back(std::move(sentence));
+  }
+  return strikes.in_yards(change.irons, units);
+}
+
+void read_curve(Reader& reader, const Members& options, const std::optional<double>& to) {
+  const Units units = reader.question.course->units;
   const auto step = options.number("step", limits::curve_step);
   if (step && !options.has("to")) reader.tell("options")("step", "no \"to\" beside it", "where the curve ends");
   if (to) reader.question.curve = {to_yards(*to, units), to_yards(step.value_or(default_curve_step), units)};
@@ -132,11 +190,12 @@ void read_gain(Reader& reader, const Members& options) {
   gain.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   const SaidChange change = read_change(options);
   question.opening = opening_of_round(reader, gain.tee);
-  gain.change = (change.given() ? change : default_gain_change()).in_yards(units);
-  if (!change.given()) {
-    question.opening.push_back(report::default_change_words("neither driver nor irons", units));
-  }
-  read_curve(reader, options, units);
+  const SaidTo to = read_to(reader, options);
+  const bool given = change.given() || options.has("from_delivery");
+  gain.change = (given ? change : default_gain_change()).in_yards(units);
+  if (const auto by_strike = read_strikes(reader, options, change, to.strike)) gain.change = *by_strike;
+  if (!given) question.opening.push_back(report::default_change_words("neither driver nor irons", units));
+  read_curve(reader, options, to.curve);
 }
 
 void read_strategy(Reader& reader, const Members& options) {
@@ -149,6 +208,7 @@ void read_strategy(Reader& reader, const Members& options) {
   strategy.graph = options.flag("graph");
   strategy.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.opening = opening_of_round(reader, strategy.tee);
+  if (const auto by_strike = read_strikes(reader, options, change, options.find("to"))) strategy.change = *by_strike;
 }
 
 // One hazard that is moved or added: the keys of a file, with the hole and, of a move, the number of the hazard.
@@ -223,13 +283,14 @@ void read_bands(Reader& reader, const Members& options) {
   read_hazards(reader, options);
 }
 
-std::vector<std::string> option_names(Command command) {
-  if (command == Command::gain) return {"driver", "irons", "tee", "method", "plan", "to", "step", "threads"};
-  if (command == Command::strategy) return {"driver", "irons", "tee", "prove", "graph", "threads"};
-  if (command == Command::bands) {
-    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
+// A strike knows neither course nor golfer.
+void read_delivery(Reader& reader, const Members& options) {
+  Question& question = reader.question;
+  for (const char* text : {"course", "player", "baseline"}) {
+    if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: a delivery knows no course and no player");
   }
-  return {};
+  const SaidFields said = read_delivery(options, question.delivery, reader.tell("options"));
+  question.opening = report::typical_words(question.delivery.club, question.delivery.delivery, said);
 }
 
 void read_options(Reader& reader, const Members& members) {
@@ -241,6 +302,7 @@ void read_options(Reader& reader, const Members& members) {
   if (command == Command::gain) read_gain(reader, options);
   if (command == Command::strategy) read_strategy(reader, options);
   if (command == Command::bands) read_bands(reader, options);
+  if (command == Command::delivery) read_delivery(reader, options);
 }
 
 // Holes and parts of them belong to the questions about holes one by one.
@@ -272,6 +334,20 @@ bool is_given(const Json& request, const char* member) {
   return request.is_object() && request.contains(member) && !request[member].is_null();
 }
 
+std::vector<std::string> option_names(Command command) {
+  if (command == Command::gain) {
+    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "threads"};
+  }
+  if (command == Command::strategy) {
+    return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "threads"};
+  }
+  if (command == Command::bands) {
+    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
+  }
+  if (command == Command::delivery) return delivery_options();
+  return {};
+}
+
 std::optional<Command> command_named(std::string_view word) {
   for (std::size_t i = 0; i < command_words.size(); ++i) {
     if (command_words[i] == word) return static_cast<Command>(i);
@@ -284,9 +360,10 @@ Reading<Question> read_question(const Json& request) {
   const Members members(request, {"command", "course", "player", "baseline", "names", "options", "holes", "parts"},
                         reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
+  const std::vector<std::string> words(command_words.begin(), command_words.end());
   if (!members.has("command"))
     reader.tell()("command", missing_key, fmt::format("one of {}", fmt::join(command_words, ", ")));
-  reader.question.command = members.choice<Command>("command", command_words, command_named).value_or(Command::check);
+  reader.question.command = members.choice<Command>("command", words, command_named).value_or(Command::check);
   read_texts(reader, members);
   read_options(reader, members);
   read_which_holes(reader, members);

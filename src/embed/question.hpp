@@ -1,20 +1,26 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "embed/members.hpp"
 #include "report/opening.hpp"
 #include "yardworth/bands.hpp"
+#include "yardworth/flight.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"
 
 namespace yardworth::embed {
 
-enum class Command { gain, strategy, bands, check };
+enum class Command { gain, strategy, bands, delivery, check };
 
+inline constexpr std::array<std::string_view, 5> command_words = {"gain", "strategy", "bands", "delivery", "check"};
 std::optional<Command> command_named(std::string_view word);
+// The members of its options.
+std::vector<std::string> option_names(Command command);
 
 // A curve that is asked for beside a gain.
 struct CurveAsked {
@@ -33,6 +39,7 @@ struct Question {
   StrategyRequest strategy;
   BandsRequest bands;
   std::optional<int> hole;  // of bands: whose hazards are told
+  DeliveryRequest delivery;
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts

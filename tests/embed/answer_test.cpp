@@ -116,6 +116,50 @@ TEST_CASE("strategies and bands are the command's, byte for byte") {
   CHECK(answered["answer"].dump(2, ' ', true) + "\n" == told.out);
 }
 
+TEST_CASE("a delivery is the command's, byte for byte") {
+  check_same(ask({{"command", "delivery"}}), "delivery");
+  check_same(ask({{"command", "delivery"},
+                  {"options",
+                   {{"club_speed_mph", 94},
+                    {"attack_deg", -1},
+                    {"dynamic_loft_deg", 17},
+                    {"path_deg", -4},
+                    {"face_deg", -1},
+                    {"to", {{"attack_deg", 2}, {"dynamic_loft_deg", 15}}},
+                    {"table", true}}}}),
+             "delivery --club-speed-mph 94 --attack-deg -1 --dynamic-loft-deg 17 --path-deg -4 --face-deg -1 "
+             "--to attack-deg=2 --to dynamic-loft-deg=15 --table");
+  check_same(ask({{"command", "delivery"},
+                  {"options",
+                   {{"club", "7-iron"},
+                    {"club_speed_mph", 76.5},
+                    {"temperature_c", 5},
+                    {"altitude_m", 1200},
+                    {"pressure_hpa", 990},
+                    {"wind_mps", 6},
+                    {"wind_from_deg", 30},
+                    {"firmness", "firm"},
+                    {"table", {{"club_speed_mph", {70, 80}}, {"attack_deg", {-6, -4, -2}}}}}}}),
+             "delivery --club 7-iron --club-speed-mph 76.5 --temperature-c 5 --altitude-m 1200 --pressure-hpa 990 "
+             "--wind-mps 6 --wind-from-deg 30 --firmness firm --table club-speed-mph=70..80:10 "
+             "--table attack-deg=-6..-2:2");
+}
+
+TEST_CASE("a gain and a strategy by strikes are the command's, byte for byte") {
+  const Json from = {{"club_speed_mph", 94}, {"attack_deg", -3}, {"dynamic_loft_deg", 18}};
+  const Json to = {{"attack_deg", 2}, {"dynamic_loft_deg", 15}};
+  const std::string strikes =
+      "--from-delivery club-speed-mph=94 attack-deg=-3 dynamic-loft-deg=18 --to attack-deg=2 dynamic-loft-deg=15";
+  check_same(ask(request_of(pairs[2], "gain", {{"from_delivery", from}, {"to", to}, {"plan", "habit"}})),
+             "gain --plan habit " + strikes + files_of(pairs[2]));
+  check_same(
+      ask(request_of(pairs[2], "gain",
+                     {{"from_delivery", from}, {"to", {20, to}}, {"step", 10}, {"irons", 3}, {"method", "table"}})),
+      "gain --method table --irons 3 --step 10 " + strikes + " --to 20" + files_of(pairs[2]));
+  check_same(ask(request_of(pairs[2], "strategy", {{"from_delivery", from}, {"to", to}})),
+             "strategy " + strikes + files_of(pairs[2]));
+}
+
 // The holes of a course in three parts, the last ones first.
 void check_parts(Json request, int holes) {
   const std::string whole = answer(request.dump());
@@ -199,6 +243,46 @@ TEST_CASE("what the library refuses is told by the members of the request") {
   CHECK(test::says(messages(ask({{"command", "gain"}, {"holes", Json::array()}})), "an empty list"));
   CHECK(test::says(messages(ask({{"command", "bands"}, {"options", {{"hazards", {{{"kind", "bunker"}}}}}}})),
                    "options.hazards[0].hole: found nothing"));
+}
+
+TEST_CASE("every fault of strikes and of what they fly through is told at its member") {
+  const std::string strikes = messages(ask({{"command", "gain"},
+                                            {"options",
+                                             {{"driver", 10},
+                                              {"from_delivery", {{"club_speed_mph", 300}, {"atack_deg", -1}}},
+                                              {"to", {{"face_deg", "open"}, {"path_deg", 90}}}}}}));
+  for (const char* words :
+       {"options.from_delivery: found \"driver\" beside it", "options.from_delivery.club_speed_mph: found 300",
+        "options.from_delivery.atack_deg", "the nearest is attack_deg", "options.to.face_deg: found \"open\"",
+        "options.to.path_deg: found 90, expected a number from -30 to 30 degrees"}) {
+    CAPTURE(words);
+    CHECK_MESSAGE(test::says(strikes, words), strikes);
+  }
+  const std::string delivery = messages(ask({{"command", "delivery"},
+                                             {"course", content(pairs[2].course)},
+                                             {"holes", {1}},
+                                             {"options",
+                                              {{"club", "driver "},
+                                               {"attack_deg", 8},
+                                               {"dynamic_loft_deg", 5},
+                                               {"to", {{"attack_deg", -15}, {"dynamic_loft_deg", 70}}},
+                                               {"firmness", "hard"},
+                                               {"wind_mps", 60},
+                                               {"table", {{"attack_deg", {"up", 40}}, {"club_speed_mph", 90}}}}}}));
+  for (const char* words :
+       {"options.club: found", "options.dynamic_loft_deg: found 5, expected a number from the attack angle, 8",
+        "options.to: found a spin loft of 85 degrees", "options.firmness: found \"hard\"", "options.wind_mps: found 60",
+        "options.table.attack_deg: found \"up\"", "options.table.attack_deg: found 40",
+        "options.table.club_speed_mph: found 90, expected a list of numbers", "course: found a text",
+        "holes: found a question that is not answered hole by hole"}) {
+    CAPTURE(words);
+    CHECK_MESSAGE(test::says(delivery, words), delivery);
+  }
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"options", {{"to", {{"attack_deg", 2}}}}}})),
+                   "options.to: found no \"from_delivery\" beside it"));
+  CHECK(test::says(messages(ask({{"command", "strategy"}, {"options", {{"from_delivery", {{"attack_deg", 2}}}}}})),
+                   "options.from_delivery: found no \"to\" beside it"));
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"options", {{"to", {10, 20}}}}})), "options.to: found 20"));
 }
 
 TEST_CASE("a member that is null is not there") {
