@@ -194,7 +194,7 @@ struct DeliveryFlight {
   Delivery delivery;
   Flight flight;
 };
-// The most carry of straight deliveries at the same club head speed. In still air none gains by bending.
+// The most carry at the same club head speed. In still air none gains by bending; in wind the most may be bent.
 DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const FlightConditions& conditions,
                           const Attainable& limits);
 // The most carry with the delivery as it is but for the dynamic loft, within limits.

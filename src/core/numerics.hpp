@@ -275,5 +275,9 @@ inline constexpr double least_hop_m = 0.005;
 inline constexpr int most_hops = 100;
 // Bits to which an angle of most carry is found: a carry is flat there, so half of a double's digits say nothing more.
 inline constexpr int best_angle_bits = 16;
+// In wind the best of bent deliveries is climbed to, one angle after another, for so many rounds or until one gains
+// less carry; so much more must a bent one carry than a straight one.
+inline constexpr int most_climbs = 20;
+inline constexpr double least_climb_m = 0.01;
 
 }  // namespace yardworth::numerics

@@ -63,8 +63,31 @@ class Search {
     return delivery;
   }
 
+  // The most carry within limits: of straight deliveries, and in wind of bent ones too, which may carry further there.
+  // Of two that carry as far, the one that bends as the other delivery does.
+  Delivery best(double club_speed_mps, const Attainable& limits, const Delivery& like) const {
+    const Delivery straightest = best_straight(club_speed_mps, limits);
+    Delivery most = straightest;
+    if (conditions_.wind.speed_mps == 0.0) return most;
+    std::array<double, 2> faces = {limits.face.high, limits.face.low};
+    if (like.face_rad < like.path_rad) std::swap(faces[0], faces[1]);
+    for (const double face : faces) {
+      Delivery bent = straightest;
+      bent.face_rad = face;
+      bent = climbed(bent, limits);
+      if (beats(bent, most)) most = bent;
+    }
+    return most;
+  }
+
+  // The best so far, or what another one climbs to where that carries further already.
+  Delivery better(const Delivery& best_so_far, const Delivery& other, const Attainable& limits) const {
+    return beats(other, best_so_far) ? climbed(other, limits) : best_so_far;
+  }
+
+ private:
   // Straight, with the loft fitted anew to each attack.
-  Delivery best(double club_speed_mps, const Attainable& limits) const {
+  Delivery best_straight(double club_speed_mps, const Attainable& limits) const {
     Delivery delivery{club_speed_mps, 0.0, 0.0, straight(limits.path), straight(limits.face)};
     const auto fitted = [&](double attack) {
       delivery.attack_rad = attack;
@@ -75,7 +98,30 @@ class Search {
     return fitted(furthest([&](double attack) { return -carry(fitted(attack)); }, attacks));
   }
 
- private:
+  // By more than hardly anything.
+  bool beats(const Delivery& one, const Delivery& other) const {
+    return carry(one) > carry(other) + numerics::least_climb_m;
+  }
+
+  // One angle after another where it carries furthest, round after round, until a round gains hardly anything.
+  Delivery climbed(Delivery delivery, const Attainable& limits) const {
+    constexpr std::array order = {DeliveryAngle::path, DeliveryAngle::face, DeliveryAngle::dynamic_loft,
+                                  DeliveryAngle::attack};
+    double carried = carry(delivery);
+    for (int round = 0; round < numerics::most_climbs; ++round) {
+      const double before = carried;
+      for (const DeliveryAngle angle : order) {
+        const Delivery turned = best(delivery, angle, limits_of(limits, angle));
+        const double there = carry(turned);
+        if (there <= carried) continue;
+        delivery = turned;
+        carried = there;
+      }
+      if (carried - before < numerics::least_climb_m) break;
+    }
+    return delivery;
+  }
+
   // Where a value is least; a minimum at an end is not left to what comes near it.
   template <class Value>
   static double furthest(const Value& value, const Limits& limits) {
@@ -129,7 +175,7 @@ DeliveryFlight most_carry(double club_speed_mps, const ClubHead& head, const Fli
   refuse_faults(validate(limits));
   const Search search(head, conditions);
   refuse_faults({club_speed_mps, limits.attack.low, limits.dynamic_loft.high, 0.0, 0.0}, head, conditions);
-  const Delivery delivery = search.best(club_speed_mps, limits);
+  const Delivery delivery = search.best(club_speed_mps, limits, {});
   return {delivery, search.flight(delivery)};
 }
 
@@ -154,16 +200,22 @@ Losses losses_of(const Delivery& delivery, const ClubHead& head, const FlightCon
   FlightConditions along = conditions;
   along.wind = without_side_wind(conditions.wind);
   const Search search(head, along);
+  std::array<Delivery, all_angles.size()> alone;
+  Delivery most = search.better(search.best(delivery.club_speed_mps, wide, delivery), delivery, wide);
+  for (std::size_t i = 0; i < alone.size(); ++i) {
+    alone[i] = search.best(delivery, all_angles[i], limits_of(wide, all_angles[i]));
+    most = search.better(most, alone[i], wide);
+  }
   Losses losses;
   losses.own = {delivery, search.flight(delivery)};
-  losses.best = most_carry(delivery.club_speed_mps, head, along, wide);
+  losses.best = {most, search.flight(most)};
   losses.losses = in_turn(search, losses);
   losses.together_m = losses.best.flight.carry_m - losses.own.flight.carry_m;
   for (Loss& loss : losses.losses) {
     loss.own_rad = angle_in(losses.own.delivery, loss.of);
     loss.best_rad = angle_in(losses.best.delivery, loss.of);
-    const Delivery alone = search.best(delivery, loss.of, limits_of(wide, loss.of));
-    loss.alone_m = std::max(0.0, search.carry(alone) - losses.own.flight.carry_m);
+    const Delivery& turned = alone[static_cast<std::size_t>(loss.of)];
+    loss.alone_m = std::max(0.0, search.carry(turned) - losses.own.flight.carry_m);
   }
   return losses;
 }

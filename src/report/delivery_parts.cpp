@@ -96,6 +96,13 @@ std::string widened_words(const DeliveryResult& result) {
   return angles.empty() ? "" : fmt::format("Limits that were widened to the golfer's own degrees: {}.", angles);
 }
 
+// Straight as far as a report shows.
+bool best_is_straight(const DeliveryResult& result) {
+  const Delivery& best = result.losses.best.delivery;
+  const auto none = [](double angle_rad) { return fixed(std::abs(degrees(angle_rad)), 1) == "0.0"; };
+  return none(best.path_rad) && none(best.face_rad);
+}
+
 }  // namespace
 
 std::vector<std::string> delivery_basis(const DeliveryResult& result) {
@@ -104,8 +111,9 @@ std::vector<std::string> delivery_basis(const DeliveryResult& result) {
   };
   std::vector<std::string> basis = {
       fmt::format("The best is the most carry at the same club head speed with an attack angle from {}, a dynamic loft "
-                  "from {}, path and face straight: what an ordinary golfer can learn (common practice, no source).",
-                  range(result.limits.attack), range(result.limits.dynamic_loft))};
+                  "from {}, path and face {}: what an ordinary golfer can learn (common practice, no source).",
+                  range(result.limits.attack), range(result.limits.dynamic_loft),
+                  best_is_straight(result) ? "straight" : "from " + range(result.limits.path))};
   if (const std::string widened = widened_words(result); !widened.empty()) basis.push_back(widened);
   basis.emplace_back(
       "Alone: this one at its best, the others as they are. In turn: one after the other, the one that gains most "
@@ -116,14 +124,10 @@ std::vector<std::string> delivery_basis(const DeliveryResult& result) {
         "alone: a bent ball can be carried further by a wind across, which is no better strike. The columns now, after "
         "and best are in the whole wind.");
   }
-  const bool bent_carries_further =
-      std::any_of(result.losses.losses.begin(), result.losses.losses.end(), [&result](const Loss& loss) {
-        return fixed(std::max(0.0, yards_of(loss.alone_m - result.losses.together_m)), 1) != "0.0";
-      });
-  if (bent_carries_further) {
+  if (!best_is_straight(result)) {
     basis.emplace_back(
-        "Against a strong wind a bent ball can carry a little further than the best, which is straight: an angle alone "
-        "then gains more than all together.");
+        "In a wind from ahead or behind a bent ball can carry further than a straight one, so the best is bent: it is "
+        "longer, not better aimed.");
   }
   basis.push_back(
       fmt::format("Strikes in the middle of the face, {}. Differences are surer than carries, which may be 5% off; run "

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <random>
 
 #include "flight/samples.hpp"
 #include "support/random_cases.hpp"
@@ -128,8 +129,7 @@ TEST_CASE("the losses of any delivery add up, and none is left for the best") {
 }
 
 TEST_CASE("in any wind the losses add up and none alone is much more than all together") {
-  // A wind across helps a ball that is bent with it; that is not the strike's doing. Against a strong wind a bent ball
-  // still gains a little on a straight one: the bound is a little above what docs/model.md tells.
+  // A wind across helps a ball that is bent with it; that is not the strike's doing.
   const TypicalClub driver = *typical_club("driver");
   for (const double from_deg : {0.0, 45.0, 90.0, 180.0, 270.0}) {
     for (const double face_deg : {-4.0, 3.0}) {
@@ -142,10 +142,79 @@ TEST_CASE("in any wind the losses add up and none alone is much more than all to
       CAPTURE(face_deg);
       CHECK(sum_in_turn(losses) == doctest::Approx(losses.together_m).epsilon(1e-9));
       CHECK(losses.together_m > -1e-3);
-      const double bent_m = headwind_mps(conditions.wind) > 1.0 ? 3.0 * metres_per_yard : 1e-2;
-      for (const Loss& loss : losses.losses) CHECK(loss.alone_m < losses.together_m + bent_m);
+      for (const Loss& loss : losses.losses) CHECK(loss.alone_m < losses.together_m + 0.02);
     }
   }
+}
+
+namespace {
+
+// The most carry that is found by chance: a thousand deliveries within limits, of which the later ones lie ever closer
+// to the best before them. It knows nothing of the search: neither straight deliveries nor one angle at a time.
+double most_by_chance(double club_speed_mps, const TypicalClub& club, const FlightConditions& conditions) {
+  const Attainable limits = attainable(club);
+  std::mt19937 bits(2026);
+  Delivery best;
+  double most = 0.0;
+  for (int i = 0; i < 1000; ++i) {
+    const double share = i < 300 ? 1.0 : 0.5 * std::pow(0.99, i - 300);
+    const auto pick = [&](const Limits& range, double around) {
+      // The standard says what the engine gives, not what its distributions make of it.
+      const double chance = static_cast<double>(bits() - std::mt19937::min()) / std::mt19937::max();
+      if (i < 300) return range.low + (range.high - range.low) * chance;
+      return std::clamp(around + (range.high - range.low) * share * (chance - 0.5), range.low, range.high);
+    };
+    const Delivery tried{club_speed_mps, pick(limits.attack, best.attack_rad),
+                         pick(limits.dynamic_loft, best.dynamic_loft_rad), pick(limits.path, best.path_rad),
+                         pick(limits.face, best.face_rad)};
+    if (!validate(tried).empty()) continue;
+    const double carry = fly(tried, club.head, conditions).carry_m;
+    if (carry <= most) continue;
+    most = carry;
+    best = tried;
+  }
+  return most;
+}
+
+}  // namespace
+
+TEST_CASE("in wind from ahead or behind nothing found by chance beats the best delivery, bent ones included") {
+  for (const char* name : {"driver", "5-wood", "7-iron", "pitching wedge"}) {
+    const TypicalClub club = *typical_club(name);
+    for (const double from_deg : {0.0, 180.0}) {
+      for (const double wind_mps : {10.0, 25.0}) {
+        for (const double driver_mph : {94.0, 115.0}) {
+          FlightConditions conditions;
+          conditions.wind = {wind_mps, radians(from_deg), 0.03};
+          const double speed_mps = club.speed_share * from_mph(driver_mph);
+          const double found = most_carry(speed_mps, club.head, conditions, attainable(club)).flight.carry_m;
+          CAPTURE(name);
+          CAPTURE(from_deg);
+          CAPTURE(wind_mps);
+          CAPTURE(driver_mph);
+          CHECK(yards(found) > yards(most_by_chance(speed_mps, club, conditions)) - 0.05);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("in a storm the best is never behind the golfer's own delivery") {
+  // A 7-iron held up by 25 m/s from ahead: straight balls come back, bent ones less, and a search of straight ones
+  // alone was tens of yards behind.
+  const TypicalClub iron = *typical_club("7-iron");
+  FlightConditions conditions;
+  conditions.wind = {25.0, 0.0, 0.03};
+  const Delivery own{from_mph(92.0), iron.attack_rad, iron.dynamic_loft_rad, radians(4.0), radians(-4.0)};
+  const Losses losses = losses_of(own, iron.head, conditions, attainable(iron));
+  CHECK(losses.together_m >= 0.0);
+  // It bends as the golfer's own does, and not its mirror image.
+  CHECK(losses.best.delivery.face_rad < losses.best.delivery.path_rad);
+  const Losses mirrored =
+      losses_of({own.club_speed_mps, own.attack_rad, own.dynamic_loft_rad, -own.path_rad, -own.face_rad}, iron.head,
+                conditions, attainable(iron));
+  CHECK(mirrored.best.delivery.face_rad > mirrored.best.delivery.path_rad);
+  CHECK(mirrored.together_m == doctest::Approx(losses.together_m).epsilon(1e-3));
 }
 
 TEST_CASE("the board has the best loft of each speed and attack") {

@@ -79,15 +79,19 @@ TEST_CASE("what a delivery rests on names weather and limits that are not the us
   report.result.conditions.air.pressure_hpa = 990.5;
   report.result.conditions.wind = {4.0, radians(90.0), 0.03};
   report.result.own.delivery.attack_rad = radians(-5.0);
+  report.result.losses.best.delivery.path_rad = report.result.losses.best.delivery.face_rad = 0.0;
   const std::string text = delivery_text(report);
   CHECK(says(text, "990.5 hPa"));
   CHECK(says(text, "wind of 4 m/s from 90 degrees"));
   CHECK(says(text, "attack angle -5.0 (from -3.0 to 3.0)"));
   CHECK(says(text, "Without the wind from the side: 200.0 yards of carry now, 208.0 at best."));
   CHECK(says(delivery_sentence(report.result), "; without the wind from the side up to 8.0"));
-  CHECK_FALSE(says(text, "a bent ball can carry a little further"));
-  report.result.losses.losses[0].alone_m = 9.0 * metres_per_yard;
-  CHECK(says(delivery_text(report), "a bent ball can carry a little further"));
+  CHECK(says(test::words_of(text), "path and face straight"));
+  CHECK_FALSE(says(test::words_of(text), "the best is bent"));
+  report.result.losses.best.delivery.face_rad = radians(4.0);
+  const std::string bent = test::words_of(delivery_text(report));
+  CHECK(says(bent, "path and face from -4.0 to 4.0"));
+  CHECK(says(bent, "a bent ball can carry further than a straight one, so the best is bent"));
   report.result.conditions.wind.from_rad = radians(180.0);
   CHECK_FALSE(says(delivery_text(report), "from the side"));
 }
