@@ -64,13 +64,13 @@ class Search {
   }
 
   // The most carry within limits: of straight deliveries, and in wind of bent ones too, which may carry further there.
-  // Of two that carry as far, the one that bends as the other delivery does.
-  Delivery best(double club_speed_mps, const Attainable& limits, const Delivery& like) const {
+  // Of two that carry as far, the one that bends as the golfer's own does.
+  Delivery best(double club_speed_mps, const Attainable& limits, const Delivery& own) const {
     const Delivery straightest = best_straight(club_speed_mps, limits);
     Delivery most = straightest;
     if (conditions_.wind.speed_mps == 0.0) return most;
     std::array<double, 2> faces = {limits.face.high, limits.face.low};
-    if (like.face_rad < like.path_rad) std::swap(faces[0], faces[1]);
+    if (own.face_rad < own.path_rad) std::swap(faces[0], faces[1]);
     for (const double face : faces) {
       Delivery bent = straightest;
       bent.face_rad = face;
