@@ -26,7 +26,8 @@ std::string quick(std::string_view text) {
   if (!request.contains("parts")) request["holes"] = {1};
   Json& options = request["options"];
   if (options.is_object()) options["method"] = "table";
-  if (options.is_object()) options.erase("to");
+  // A curve takes long, another strike does not.
+  if (options.is_object() && options.contains("to") && !options["to"].is_object()) options.erase("to");
   return request.dump(-1, ' ', true, Json::error_handler_t::replace);
 }
 
