@@ -9,7 +9,7 @@ namespace {
 
 using report::all_caution_words;
 using report::all_note_words;
-using report::before_after;
+using report::before_after_json;
 using report::Json;
 using report::or_null;
 using report::put_strokes;
@@ -22,17 +22,17 @@ Json hazard_json(const HazardMet& before, const HazardMet& after, Units units) {
           {"words", report::hazard_words(before.hazard, units)},
           {"from_yd", before.hazard.from_yd},
           {"to_yd", before.hazard.to_yd},
-          {"found_probability", before_after(before.found, after.found)},
-          {"reached_probability", before_after(before.reached, after.reached)},
-          {"cleared_probability", before_after(before.cleared, after.cleared)}};
+          {"found_probability", before_after_json(before.found, after.found)},
+          {"reached_probability", before_after_json(before.reached, after.reached)},
+          {"cleared_probability", before_after_json(before.cleared, after.cleared)}};
 }
 
 Json hole_json(const BandHole& hole, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes);
   json["green_in_regulation_probability"] =
-      before_after(hole.before.green_in_regulation, hole.after.green_in_regulation);
-  json["approach_share"] = before_after(shares_json(hole.before.approach), shares_json(hole.after.approach));
+      before_after_json(hole.before.green_in_regulation, hole.after.green_in_regulation);
+  json["approach_share"] = before_after_json(shares_json(hole.before.approach), shares_json(hole.after.approach));
   json["hazards"] = Json::array();
   for (std::size_t i = 0; i < hole.before.hazards.size(); ++i) {
     json["hazards"].push_back(hazard_json(hole.before.hazards[i], hole.after.hazards[i], units));
@@ -51,10 +51,10 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   json["handicap_index_change"] = or_null(golfer.index_change);
   const RoundPlay& before = golfer.before;
   const RoundPlay& after = golfer.after;
-  json["green_in_regulation_share"] = before_after(before.green_in_regulation, after.green_in_regulation);
-  json["fairway_share"] = before_after(before.fairway, after.fairway);
-  json["tee_shot_penalty_strokes"] = before_after(before.penalty, after.penalty);
-  json["approach_share"] = before_after(shares_json(before.approach), shares_json(after.approach));
+  json["green_in_regulation_share"] = before_after_json(before.green_in_regulation, after.green_in_regulation);
+  json["fairway_share"] = before_after_json(before.fairway, after.fairway);
+  json["tee_shot_penalty_strokes"] = before_after_json(before.penalty, after.penalty);
+  json["approach_share"] = before_after_json(shares_json(before.approach), shares_json(after.approach));
   json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
   json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
   json["holes"] = Json::array();

@@ -8,6 +8,7 @@
 #include "core/telling.hpp"
 #include "report/bands_parts.hpp"
 #include "report/hole_words.hpp"
+#include "report/sentence_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -15,9 +16,9 @@
 namespace yardworth {
 namespace {
 
-constexpr std::size_t name_width = 40;
-
-std::string shown_name(const std::string& text) { return shorten(escape_control(text), name_width); }
+using report::carry_subject;
+using report::shown_name;
+using report::Subject;
 
 std::string who(const BandsResult& result, const BandOnTee& golfer) {
   return fmt::format("{} {} from the {} tees", name(golfer.band), name(golfer.gender),
@@ -38,28 +39,6 @@ Ends ends_by(const BandsResult& result, const std::function<double(const BandOnT
     if (ends.least == nullptr || measure(golfer) < measure(*ends.least)) ends.least = &golfer;
   }
   return ends;
-}
-
-// What a sentence is about, and whether the verb behind it ends with an s.
-struct Subject {
-  std::string text;
-  bool singular = true;
-};
-
-Subject carry_subject(const BandsResult& result) {
-  const auto number = [&](double yards) { return plain_number(std::abs(from_yards(yards, result.units))); };
-  const auto more = [](double yards) { return yards < 0.0 ? "fewer" : "more"; };
-  const double irons_yd = result.change.irons_carry_yd;
-  const double driver_yd = result.change.driver_carry_yd;
-  const std::string irons = number(irons_yd);
-  if (driver_yd == 0.0) {
-    return {fmt::format("{} {} {} in the irons", irons, more(irons_yd), unit_after(irons, result.units)), irons == "1"};
-  }
-  const std::string driver = number(driver_yd);
-  std::string words =
-      fmt::format("{} {} {} of driver carry", driver, more(driver_yd), unit_after(driver, result.units));
-  if (irons_yd != 0.0) words += fmt::format(", with {} {} in the irons,", irons, more(irons_yd));
-  return {words, driver == "1"};
 }
 
 double costs(const BandOnTee& golfer) {
@@ -118,7 +97,7 @@ std::string bands_sentence(const BandsResult& result) {
   const double sign = loss ? -1.0 : 1.0;
   const auto effect = [sign](const BandOnTee& golfer) { return sign * golfer.round.strokes_saved(); };
   const Ends ends = ends_by(result, effect);
-  const Subject subject = carry_subject(result);
+  const Subject subject = carry_subject(result.change, result.units);
   const std::string change = fmt::format("On {} {} {}{}", shown_name(result.course), subject.text,
                                          loss ? "cost" : "save", subject.singular ? "s" : "");
   const std::string most = fixed(effect(*ends.most), 1);

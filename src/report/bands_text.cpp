@@ -23,16 +23,6 @@ using telling::most_club_tables;
 const char* const index_heading = "Handicap\nIndex";
 const char* const middle_heading = "middle club\ninto greens";
 
-// "+0.1"; nothing gained or lost has no sign.
-std::string signed_tenths(double value) {
-  const std::string number = fixed(value, 1);
-  return value > 0.0 && number != "0.0" ? "+" + number : number;
-}
-
-std::string before_after(const std::string& before, const std::string& after) {
-  return before == after ? before : before + " -> " + after;
-}
-
 std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
 
 std::string title_of(Gender gender) { return gender == Gender::men ? "Men" : "Women"; }

@@ -17,12 +17,6 @@ using Cells = std::vector<std::string>;
 
 constexpr double least_gain_yd = 0.5;  // less is told as nothing
 
-// "+5.2"; what rounds to nothing has no sign.
-std::string signed_tenths(double value) {
-  const std::string number = fixed(value, 1);
-  return value > 0.0 && number != "0.0" ? "+" + number : number;
-}
-
 std::string capitalised(std::string_view view) {
   std::string text(view);
   if (!text.empty()) text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));

@@ -8,7 +8,7 @@ namespace {
 
 using report::all_caution_words;
 using report::all_note_words;
-using report::before_after;
+using report::before_after_json;
 using report::Json;
 using report::or_null;
 using report::put_strokes;
@@ -17,7 +17,7 @@ using report::strokes_json;
 using report::text;
 
 Json next_club_json(const HoleGain& hole) {
-  Json json = before_after(hole.before.next_club, hole.after.next_club);
+  Json json = before_after_json(hole.before.next_club, hole.after.next_club);
   json["changed_probability"] = hole.next_club_changed;
   json["share_before"] = shares_json(hole.before.next_shares);
   json["share_after"] = shares_json(hole.after.next_shares);
@@ -27,12 +27,12 @@ Json next_club_json(const HoleGain& hole) {
 Json hole_json(const HoleGain& hole, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes);
-  json["tee_club"] = before_after(hole.before.club, hole.after.club);
-  json["left_yd"] = before_after(hole.before.left_yd, hole.after.left_yd);
-  json["left_sd_yd"] = before_after(hole.before.left_sd_yd, hole.after.left_sd_yd);
+  json["tee_club"] = before_after_json(hole.before.club, hole.after.club);
+  json["left_yd"] = before_after_json(hole.before.left_yd, hole.after.left_yd);
+  json["left_sd_yd"] = before_after_json(hole.before.left_sd_yd, hole.after.left_sd_yd);
   json["next_club"] = next_club_json(hole);
-  json["fairway_probability"] = before_after(hole.before.fairway, hole.after.fairway);
-  json["penalty_probability"] = before_after(hole.before.penalty, hole.after.penalty);
+  json["fairway_probability"] = before_after_json(hole.before.fairway, hole.after.fairway);
+  json["penalty_probability"] = before_after_json(hole.before.penalty, hole.after.penalty);
   if (hole.strokes_variance) json["strokes_variance"] = *hole.strokes_variance;
   json["plan_change"] = report::policy_change_words(hole.policy_change, units);
   return json;

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/distance_words.hpp"
+#include "report/sentence_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -11,39 +12,9 @@
 namespace yardworth {
 namespace {
 
-constexpr std::size_t name_width = 40;
-
-std::string shown_name(const std::string& text) { return shorten(escape_control(text), name_width); }
-
-// "20 more yards"; without_unit "6 more".
-struct Amount {
-  std::string number;
-  std::string more;
-  std::string unit;
-};
-
-Amount amount_of(double yards, Units units) {
-  const std::string number = plain_number(std::abs(from_yards(yards, units)));
-  return {number, yards > 0.0 ? "more" : "fewer", unit_after(number, units)};
-}
-
-struct Subject {
-  std::string text;
-  bool plural = true;
-};
-
-Subject subject_of(const GainResult& result) {
-  const Amount driver = amount_of(result.change.driver_carry_yd, result.units);
-  const Amount irons = amount_of(result.change.irons_carry_yd, result.units);
-  if (result.change.driver_carry_yd == 0.0) {
-    return {fmt::format("{} {} {} in the irons", irons.number, irons.more, irons.unit), irons.number != "1"};
-  }
-  std::string text = fmt::format("{} {} {} of driver carry", driver.number, driver.more, driver.unit);
-  if (result.change.irons_carry_yd != 0.0) {
-    text += fmt::format(", with {} {} in the irons,", irons.number, irons.more);
-  }
-  return {text, driver.number != "1"};
-}
+using report::carry_subject;
+using report::shown_name;
+using report::Subject;
 
 struct Part {
   double strokes = 0.0;  // in the direction of the whole: what it saves of a saving, what it costs of a cost
@@ -117,9 +88,9 @@ std::string gain_sentence(const GainResult& result) {
   if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
     return fmt::format("With no carry gained or lost nothing changes for {} {}.", player, place);
   }
-  const Subject subject = subject_of(result);
+  const Subject subject = carry_subject(result.change, result.units);
   const double saved = result.answer().round.strokes_saved();
-  const std::string s = subject.plural ? "" : "s";
+  const std::string s = subject.singular ? "s" : "";
   if (saved == 0.0) {
     return fmt::format("{} change{} nothing for {} {}{}.", subject.text, s, player, place, left_out(result));
   }

@@ -17,12 +17,6 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-constexpr std::string_view arrow = " -> ";
-
-std::string before_after(const std::string& before, const std::string& after) {
-  return before == after ? before : before + std::string(arrow) + after;
-}
-
 // The strokes of a round under one policy. A policy that was kept has nothing from replanning.
 Cells round_row(const std::string& policy, const FourValues& round, bool replanned) {
   return {policy,
@@ -60,7 +54,7 @@ std::string next_club_change(const HoleGain& hole) {
   const std::string after = next_club(hole.after);
   if (before == after || hole.before.next_club != hole.after.next_club) return before_after(before, after);
   const auto share = hole.after.next_shares.find(hole.after.next_club);
-  return share == hole.after.next_shares.end() ? before : before + std::string(arrow) + percent(share->second);
+  return share == hole.after.next_shares.end() ? before : before + " -> " + percent(share->second);
 }
 
 Cells hole_row(const HoleGain& hole, Units units) {

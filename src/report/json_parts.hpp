@@ -33,7 +33,7 @@ inline Json strokes_json(const FourValues& values) {
 }
 
 template <class T>
-Json before_after(const T& before, const T& after) {
+Json before_after_json(const T& before, const T& after) {
   return {{"before", before}, {"after", after}};
 }
 

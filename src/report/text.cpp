@@ -269,6 +269,15 @@ std::string fixed(double value, int decimals) {
   return negative_zero ? text.substr(1) : text;
 }
 
+std::string signed_tenths(double value) {
+  const std::string number = fixed(value, 1);
+  return value > 0.0 && number != "0.0" ? "+" + number : number;
+}
+
+std::string before_after(const std::string& before, const std::string& after) {
+  return before == after ? before : before + " -> " + after;
+}
+
 std::string strokes_text(double value) { return fixed(value, 2); }
 
 std::string length_text(double yards, Units units) { return fixed(from_yards(yards, units), 0); }

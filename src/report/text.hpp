@@ -13,6 +13,10 @@ namespace yardworth {
 
 // With so many decimals; never "-0.0".
 std::string fixed(double value, int decimals);
+// "+0.1"; what rounds to nothing has no sign.
+std::string signed_tenths(double value);
+// "88 -> 90", or "88" where both are.
+std::string before_after(const std::string& before, const std::string& after);
 // Strokes as tables tell them: exact to more than two decimals, but a golfer reads no further.
 std::string strokes_text(double value);
 // A length to the nearest yard or metre.

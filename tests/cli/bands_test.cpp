@@ -14,22 +14,22 @@ using yardworth::cli::Outcome;
 
 using yardworth::test::says;
 
-Outcome run(std::vector<std::string> more) {
+Outcome run_bands(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"bands"};
   arguments.insert(arguments.end(), more.begin(), more.end());
   return yardworth::cli::run(arguments, {});
 }
 
-Outcome quick(std::vector<std::string> more) {
+Outcome quick_bands(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"--band", "scratch", "--gender", "men", "--tee", "forward"};
   arguments.insert(arguments.end(), more.begin(), more.end());
-  return run(arguments);
+  return run_bands(arguments);
 }
 
 }  // namespace
 
 TEST_CASE("bands: help says what it can be asked") {
-  const Outcome help = run({"--help"});
+  const Outcome help = run_bands({"--help"});
   CHECK(help.status == 0);
   for (const char* words : {"--band", "--gender", "--tee", "--move-hazard", "--add-hazard", "--plan", "--hole"}) {
     CAPTURE(words);
@@ -38,14 +38,14 @@ TEST_CASE("bands: help says what it can be asked") {
 }
 
 TEST_CASE("bands: the built-in course, said to be assumed") {
-  const Outcome outcome = quick({});
+  const Outcome outcome = quick_bands({});
   CHECK(outcome.status == 0);
   CHECK(says(outcome.out, "Assumed: built-in course Heron Ferry Municipal, 20 yards more with the driver."));
   CHECK(says(outcome.out, "save scratch men from the forward tees"));
 }
 
 TEST_CASE("bands: options limit who is looked at") {
-  const Outcome outcome = quick({"--band", "bogey", "--driver", "+10", "--format", "json"});
+  const Outcome outcome = quick_bands({"--band", "bogey", "--driver", "+10", "--format", "json"});
   REQUIRE(outcome.status == 0);
   const auto json = nlohmann::json::parse(outcome.out);
   CHECK(json["golfers"].size() == 2);
@@ -55,7 +55,7 @@ TEST_CASE("bands: options limit who is looked at") {
 }
 
 TEST_CASE("bands: no change saves nothing") {
-  const Outcome outcome = quick({"--driver", "0", "--format", "json"});
+  const Outcome outcome = quick_bands({"--driver", "0", "--format", "json"});
   REQUIRE(outcome.status == 0);
   const auto round = nlohmann::json::parse(outcome.out)["golfers"][0]["round"];
   CHECK(round["strokes_saved"] == 0.0);
@@ -64,11 +64,11 @@ TEST_CASE("bands: no change saves nothing") {
 }
 
 TEST_CASE("bands: hazards moved and added") {
-  const Outcome moved = quick({"--move-hazard", "4:2:from=200,to=212"});
+  const Outcome moved = quick_bands({"--move-hazard", "4:2:from=200,to=212"});
   CHECK(moved.status == 0);
   CHECK(says(moved.out, "Hole 4, the bunker right moved: men"));
-  const Outcome added = quick({"--add-hazard", "4:kind=bunker,side=left,from=230,to=245", "--add-hazard",
-                               "1:kind=trees,side=left,from=200,to=245", "--format", "csv"});
+  const Outcome added = quick_bands({"--add-hazard", "4:kind=bunker,side=left,from=230,to=245", "--add-hazard",
+                                     "1:kind=trees,side=left,from=200,to=245", "--format", "csv"});
   CHECK(added.status == 0);
   CHECK(says(added.out, "changed"));
   CHECK(says(added.err, "Assumed"));
@@ -93,7 +93,7 @@ TEST_CASE("bands: what does not fit is refused, with all of its faults") {
            Refused{{"--driver", "-150", "--band", "21 and over", "--gender", "women"},
                    "the driver of 21 and over women no carry"},
        }) {
-    const Outcome outcome = run(refused.arguments);
+    const Outcome outcome = run_bands(refused.arguments);
     CAPTURE(refused.words);
     CAPTURE(outcome.err);
     CHECK(outcome.status == 2);
@@ -103,8 +103,8 @@ TEST_CASE("bands: what does not fit is refused, with all of its faults") {
 }
 
 TEST_CASE("bands: the same bytes for any number of threads") {
-  const Outcome one = quick({"--tee", "back", "--format", "json", "--threads", "1"});
-  const Outcome two = quick({"--tee", "back", "--format", "json", "--threads", "2"});
+  const Outcome one = quick_bands({"--tee", "back", "--format", "json", "--threads", "1"});
+  const Outcome two = quick_bands({"--tee", "back", "--format", "json", "--threads", "2"});
   CHECK(one.status == 0);
   CHECK(one.out == two.out);
 }

@@ -49,33 +49,33 @@ class Folder {
   fs::path path_;
 };
 
-std::string content(const std::string& path) {
+std::string text_in(const std::string& path) {
   std::ostringstream text;
   text << std::ifstream(path, std::ios::binary).rdbuf();
   return text.str();
 }
 
-struct Ran {
+struct Ended {
   int status = -1;  // -1: ended by a signal
   std::string out;
   std::string err;
 };
 
 // arguments as a shell reads them; behind is what comes after the redirection of standard error, such as a pipe.
-Ran run(const std::string& arguments, const std::string& behind = "") {
+Ended run(const std::string& arguments, const std::string& behind = "") {
   const Folder folder;
   const std::string errors = folder / "stderr";
   const std::string line = fmt::format("'{}' {} 2>'{}' {}", YARDWORTH_PROGRAM, arguments, errors, behind);
   std::FILE* pipe = ::popen(line.c_str(), "r");
   REQUIRE(pipe != nullptr);
-  Ran ran;
+  Ended ran;
   std::array<char, 4096> buffer{};
   while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe)) {
     ran.out.append(buffer.data(), count);
   }
   const int status = ::pclose(pipe);
   if (WIFEXITED(status)) ran.status = WEXITSTATUS(status);
-  ran.err = content(errors);
+  ran.err = text_in(errors);
   return ran;
 }
 
@@ -86,7 +86,7 @@ std::string heron_ferry(const std::string& file) {
 }
 
 // The quickest question there is; which numbers come out is for other tests.
-const std::string quick_gain = "gain --method table --plan habit --driver +20 ";
+const std::string table_gain = "gain --method table --plan habit --driver +20 ";
 
 const std::string faulty_course =
     "format: yardworth/course/1\n"
@@ -101,12 +101,12 @@ TEST_CASE("help and version are done, on standard output") {
   for (const char* arguments :
        {"--help", "-h", "gain --help", "strategy --help", "bands --help", "delivery --help", "check --help"}) {
     CAPTURE(arguments);
-    const Ran ran = run(arguments);
+    const Ended ran = run(arguments);
     CHECK(ran.status == 0);
     CHECK(says(ran.out, "Usage: yardworth"));
     CHECK(ran.err.empty());
   }
-  const Ran version = run("--version");
+  const Ended version = run("--version");
   CHECK(version.status == 0);
   CHECK(version.out == fmt::format("yardworth {}\n", yardworth::version));
   CHECK(says(run("gain --help").out, "the middle one"));
@@ -148,7 +148,7 @@ TEST_CASE("what is not understood is refused with what to do next") {
            Refused{"check --all x", "there is no option --all"},
        }) {
     CAPTURE(refused.arguments);
-    const Ran ran = run(refused.arguments);
+    const Ended ran = run(refused.arguments);
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
     CHECK_MESSAGE(says(ran.err, refused.words), ran.err);
@@ -160,7 +160,7 @@ TEST_CASE("a change is a number of the course's units, and not an absurd one") {
        {"abc", "nan", "inf", "-inf", "1e999", "151", "-151", "+-5", "++5", "5yd", "0x10", "' 5'"}) {
     for (const char* option : {"--driver", "--irons"}) {
       CAPTURE(change);
-      const Ran ran = run(fmt::format("gain {} {}", option, change));
+      const Ended ran = run(fmt::format("gain {} {}", option, change));
       CHECK(ran.status == 2);
       CHECK(says(ran.err, fmt::format("{}: found", option)));
       CHECK(says(ran.err, "expected a number from -150 to 150"));
@@ -169,7 +169,7 @@ TEST_CASE("a change is a number of the course's units, and not an absurd one") {
 }
 
 TEST_CASE("control characters of the command line are shown, not obeyed") {
-  const Ran ran = run("\"$(printf 'ga\\033[2Jn')\"");
+  const Ended ran = run("\"$(printf 'ga\\033[2Jn')\"");
   CHECK(ran.status == 2);
   CHECK(says(ran.err, "ga\\x1B[2Jn"));
 }
@@ -177,7 +177,7 @@ TEST_CASE("control characters of the command line are shown, not obeyed") {
 TEST_CASE("every fault of every input file is told in one go, on standard error") {
   const Folder folder;
   const std::string course = folder.write("course.yaml", faulty_course);
-  const Ran ran =
+  const Ended ran =
       run(fmt::format("gain --course '{}' --player '{}' --baseline '{}'", course, folder / "none.yaml", folder / "."));
   CHECK(ran.status == 2);
   CHECK(ran.out.empty());
@@ -188,7 +188,7 @@ TEST_CASE("every fault of every input file is told in one go, on standard error"
 }
 
 TEST_CASE("check says what it understood") {
-  const Ran ran =
+  const Ended ran =
       run(fmt::format("check '{}' '{}'", heron_ferry("course.yaml"), heron_ferry("members/weekend-16-man.yaml")));
   CHECK(ran.status == 0);
   CHECK(says(ran.out, "course.yaml: course \"Heron Ferry Municipal\""));
@@ -199,7 +199,7 @@ TEST_CASE("check says what it understood") {
 TEST_CASE("check names faults on standard output and goes on with the next file") {
   const Folder folder;
   const std::string course = folder.write("course.yaml", faulty_course);
-  const Ran ran = run(fmt::format("check '{}' '{}' '{}'", course, folder / "none.yaml", heron_ferry("course.yaml")));
+  const Ended ran = run(fmt::format("check '{}' '{}' '{}'", course, folder / "none.yaml", heron_ferry("course.yaml")));
   CHECK(ran.status == 2);
   CHECK(says(ran.out, "course.yaml:4:1: fault: holse:"));
   CHECK(says(ran.out, "none.yaml: fault: found no such file"));
@@ -216,14 +216,14 @@ TEST_CASE("check says where a hazard has no ground, and from where to where it w
   const std::size_t hazards = text.find("hazards:\n", text.find(corner));
   REQUIRE(hazards != std::string::npos);
   text.insert(hazards + 9, "      - {kind: trees, side: left, from: 235, to: 243, near: 50, far: 90}\n");
-  const Ran ran = run("check '" + folder.write("course.yaml", text) + "'");
+  const Ended ran = run("check '" + folder.write("course.yaml", text) + "'");
   CHECK(ran.status == 2);
   CHECK(says(ran.out, ": fault: holes[0].hazards[0]: found a hazard wholly inside the corner at 240 yards"));
   CHECK(says(ran.out, "expected one that begins before 232.1 yards or ends past 247.9 yards"));
 }
 
 TEST_CASE("without files the scenario is used, and the first line says so") {
-  const Ran ran = run("gain --method table --plan habit");
+  const Ended ran = run("gain --method table --plan habit");
   CHECK(ran.status == 0);
   CHECK(ran.err.empty());
   const std::string first = ran.out.substr(0, ran.out.find('\n'));
@@ -234,8 +234,8 @@ TEST_CASE("without files the scenario is used, and the first line says so") {
 }
 
 TEST_CASE("with everything given the answer comes first") {
-  const Ran ran = run(quick_gain + fmt::format("--tee back --course '{}' --player '{}'", heron_ferry("course.yaml"),
-                                               heron_ferry("members/weekend-16-man.yaml")));
+  const Ended ran = run(table_gain + fmt::format("--tee back --course '{}' --player '{}'", heron_ferry("course.yaml"),
+                                                 heron_ferry("members/weekend-16-man.yaml")));
   CHECK(ran.status == 0);
   CHECK(ran.out.rfind("20 more yards of driver carry ", 0) == 0);
   // The sentence is wrapped where it happens to be.
@@ -245,14 +245,14 @@ TEST_CASE("with everything given the answer comes first") {
 }
 
 TEST_CASE("the tees of a woman are those rated for women") {
-  const Ran ran = run(quick_gain + fmt::format("--player '{}'", heron_ferry("members/12-woman.yaml")));
+  const Ended ran = run(table_gain + fmt::format("--player '{}'", heron_ferry("members/12-woman.yaml")));
   CHECK(ran.status == 0);
   CHECK(says(ran.out, "Heron Ferry Municipal, forward tees."));
 }
 
 TEST_CASE("a loss is a fair question, with and without an equals sign") {
-  const Ran apart = run("gain --method table --plan habit --driver -20");
-  const Ran joined = run("gain --method table --plan habit --driver=-20");
+  const Ended apart = run("gain --method table --plan habit --driver -20");
+  const Ended joined = run("gain --method table --plan habit --driver=-20");
   CHECK(apart.status == 0);
   CHECK(says(apart.out, "20 fewer yards of driver carry cost"));
   CHECK(apart.out == joined.out);
@@ -263,14 +263,14 @@ TEST_CASE("a loss that leaves no carry is the command's fault") {
   const std::string player = folder.write("short.yaml",
                                           "format: yardworth/player/1\nlabel: short\nhandicap_index: 30\n"
                                           "clubs: [{club: driver, carry: 100}, {club: 7-iron, carry: 60}]\n");
-  const Ran ran = run(fmt::format("gain --driver -120 --player '{}'", player));
+  const Ended ran = run(fmt::format("gain --driver -120 --player '{}'", player));
   CHECK(ran.status == 2);
   CHECK(ran.out.empty());
   CHECK(says(ran.err, "yardworth: "));
 }
 
 TEST_CASE("JSON and CSV of the command are whole, and what was assumed is told") {
-  const Ran json = run(quick_gain + "--format json");
+  const Ended json = run(table_gain + "--format json");
   REQUIRE(json.status == 0);
   const auto parsed = nlohmann::json::parse(json.out);
   CHECK(parsed["format"] == "yardworth/gain/1");
@@ -278,7 +278,7 @@ TEST_CASE("JSON and CSV of the command are whole, and what was assumed is told")
   CHECK(parsed["holes"].size() == 18);
   CHECK(says(parsed["notes"][0].get<std::string>(), "built-in"));
 
-  const Ran csv = run(quick_gain + "--format csv");
+  const Ended csv = run(table_gain + "--format csv");
   CHECK(csv.status == 0);
   CHECK(csv.out.rfind("hole,par,length_yd,", 0) == 0);
   CHECK(std::count(csv.out.begin(), csv.out.end(), '\n') == 20);
@@ -286,33 +286,33 @@ TEST_CASE("JSON and CSV of the command are whole, and what was assumed is told")
 }
 
 TEST_CASE("the curve goes from nothing to its end in steps") {
-  const Ran csv = run(quick_gain + "--to 20 --step 10 --format csv");
+  const Ended csv = run(table_gain + "--to 20 --step 10 --format csv");
   CHECK(csv.status == 0);
   CHECK(says(csv.out, "\r\n0,0,"));
   CHECK(says(csv.out, "\r\n10,0,"));
   CHECK(says(csv.out, "\r\n20,0,"));
   CHECK(std::count(csv.out.begin(), csv.out.end(), '\n') == 4);
-  CHECK(says(run(quick_gain + "--to 20 --step 10").out, "Strokes saved a round against added carry"));
+  CHECK(says(run(table_gain + "--to 20 --step 10").out, "Strokes saved a round against added carry"));
 }
 
 TEST_CASE("an output is written whole, and an existing one only with --force") {
   const Folder folder;
   const std::string path = folder / "gain.txt";
-  const std::string to_file = quick_gain + fmt::format("--output '{}'", path);
-  const Ran first = run(to_file);
+  const std::string to_file = table_gain + fmt::format("--output '{}'", path);
+  const Ended first = run(to_file);
   CHECK(first.status == 0);
   CHECK(first.out.empty());
-  CHECK(content(path) == run(quick_gain).out);
+  CHECK(text_in(path) == run(table_gain).out);
 
   folder.write("gain.txt", "mine");
-  const Ran refused = run(to_file);
+  const Ended refused = run(to_file);
   CHECK(refused.status == 2);
   CHECK(says(refused.err, "--force"));
-  CHECK(content(path) == "mine");
+  CHECK(text_in(path) == "mine");
 
-  const Ran forced = run(to_file + " --force");
+  const Ended forced = run(to_file + " --force");
   CHECK(forced.status == 0);
-  CHECK(content(path) == run(quick_gain).out);
+  CHECK(text_in(path) == run(table_gain).out);
   CHECK(folder.files() == 1);
 }
 
@@ -320,7 +320,7 @@ TEST_CASE("an output that cannot be written is refused") {
   const Folder folder;
   for (const std::string& path : {folder / "none/gain.txt", folder / "."}) {
     CAPTURE(path);
-    const Ran ran = run(quick_gain + fmt::format("--output '{}' --force", path));
+    const Ended ran = run(table_gain + fmt::format("--output '{}' --force", path));
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
     CHECK(says(ran.err, "fault: found"));
@@ -330,7 +330,7 @@ TEST_CASE("an output that cannot be written is refused") {
 
 TEST_CASE("a full device is not done, a reader that leaves is no failure") {
   if (fs::exists("/dev/full")) {
-    const Ran full = run("--help", ">/dev/full");
+    const Ended full = run("--help", ">/dev/full");
     CHECK(full.status == 1);
     CHECK(says(full.err, "cannot write the output"));
   }
@@ -340,7 +340,7 @@ TEST_CASE("a full device is not done, a reader that leaves is no failure") {
   const std::string line =
       fmt::format("{{ sleep 0.2; '{}' --help; echo $? >'{}'; }} | true; sleep 0.6", YARDWORTH_PROGRAM, status);
   CHECK(std::system(line.c_str()) == 0);
-  CHECK(content(status) == "0\n");
+  CHECK(text_in(status) == "0\n");
 }
 
 TEST_CASE("an output is looked at before the work begins") {
@@ -349,43 +349,43 @@ TEST_CASE("an output is looked at before the work begins") {
   const std::string course = folder.write("course.yaml", faulty_course);
   for (const char* command : {"gain", "strategy"}) {
     // Nothing of the course is told: it was not even read.
-    const Ran ran = run(fmt::format("{} --course '{}' --output '{}'", command, course, path));
+    const Ended ran = run(fmt::format("{} --course '{}' --output '{}'", command, course, path));
     CHECK(ran.status == 2);
     CHECK(says(ran.err, "--force"));
     CHECK_FALSE(says(ran.err, "holse"));
   }
-  CHECK(content(path) == "mine");
+  CHECK(text_in(path) == "mine");
 }
 
 TEST_CASE("the strategy of a hole, with its graph in a file") {
   const Folder folder;
   const std::string graph = folder / "hole.dot";
   const std::string quick = fmt::format("strategy --hole 16 --driver +20 --irons +6 --dot '{}' ", graph);
-  const Ran text = run(quick);
+  const Ended text = run(quick);
   CHECK(text.status == 0);
   CHECK(text.err.empty());
   CHECK(says(text.out, "Assumed: built-in course Heron Ferry Municipal"));
   CHECK(says(text.out, "\nHole 16, par 3, 124 yards\n"));
-  CHECK(content(graph).rfind("digraph", 0) == 0);
+  CHECK(text_in(graph).rfind("digraph", 0) == 0);
   CHECK(run(quick).status == 2);
 
-  const Ran json = run(quick + "--force --format json");
+  const Ended json = run(quick + "--force --format json");
   REQUIRE(json.status == 0);
   CHECK(nlohmann::json::parse(json.out)["holes"][0]["number"] == 16);
-  const Ran csv = run("strategy --hole 16 --format csv");
+  const Ended csv = run("strategy --hole 16 --format csv");
   CHECK(csv.out.rfind("hole,par,length_yd,when,", 0) == 0);
   CHECK(says(csv.err, "Assumed: built-in course"));
 }
 
 TEST_CASE("a hole that the course does not have is the command's fault") {
-  const Ran ran =
+  const Ended ran =
       run(fmt::format("strategy --hole 10 --course '{}/courses/marsh-end/course.yaml'", YARDWORTH_SOURCE_DIR));
   CHECK(ran.status == 2);
   CHECK(says(ran.err, "--hole: found 10, expected a hole of Marsh End"));
 }
 
 TEST_CASE("more threads than cores change nothing, and nothing is said of them") {
-  const Ran many = run(quick_gain + "--threads 64");
+  const Ended many = run(table_gain + "--threads 64");
   CHECK(many.err.empty());
-  CHECK(many.out == run(quick_gain + "--threads 1").out);
+  CHECK(many.out == run(table_gain + "--threads 1").out);
 }

@@ -15,7 +15,7 @@ using yardworth::cli::Outcome;
 
 using yardworth::test::says;
 
-Outcome run(std::vector<std::string> more) {
+Outcome run_delivery(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"delivery"};
   arguments.insert(arguments.end(), more.begin(), more.end());
   return yardworth::cli::run(arguments, {});
@@ -31,7 +31,7 @@ std::vector<std::string> with_slice(std::vector<std::string> more) {
 }
 
 nlohmann::json json_of(const std::vector<std::string>& arguments) {
-  const Outcome outcome = run(arguments);
+  const Outcome outcome = run_delivery(arguments);
   REQUIRE(outcome.status == 0);
   return nlohmann::json::parse(outcome.out);
 }
@@ -39,7 +39,7 @@ nlohmann::json json_of(const std::vector<std::string>& arguments) {
 }  // namespace
 
 TEST_CASE("delivery: the answer, the losses and the cautions") {
-  const Outcome outcome = run(slice);
+  const Outcome outcome = run_delivery(slice);
   CHECK(outcome.status == 0);
   CHECK_FALSE(says(outcome.out, "Assumed"));
   CHECK(says(outcome.out, "Driver at 94 mph: "));
@@ -52,8 +52,8 @@ TEST_CASE("delivery: the answer, the losses and the cautions") {
 }
 
 TEST_CASE("delivery: what is not given is said to be assumed") {
-  CHECK(says(run({}).out, "Assumed, as is typical of a driver: club head speed 94.0 mph, attack angle -1.0"));
-  const Outcome wedge = run({"--club", "pitching wedge", "--format", "csv"});
+  CHECK(says(run_delivery({}).out, "Assumed, as is typical of a driver: club head speed 94.0 mph, attack angle -1.0"));
+  const Outcome wedge = run_delivery({"--club", "pitching wedge", "--format", "csv"});
   CHECK(says(wedge.err, "Assumed, as is typical of a pitching wedge"));
   CHECK(says(wedge.out, "pitching wedge,now,"));
 }
@@ -66,7 +66,7 @@ TEST_CASE("delivery: another one beside it") {
   CHECK(json["after"]["strike"]["dynamic_loft_deg"] == doctest::Approx(15.0));
   CHECK(json["after"]["strike"]["path_deg"] == doctest::Approx(-4.0));
   CHECK(json["after"]["flight"]["smash_factor"] > json["flight"]["smash_factor"]);
-  CHECK(says(run(with_slice({"--to", "attack-deg=2"})).out, "after"));
+  CHECK(says(run_delivery(with_slice({"--to", "attack-deg=2"})).out, "after"));
   CHECK(json_of({"--format", "json"})["after"].is_null());
 }
 
@@ -114,17 +114,17 @@ TEST_CASE("delivery: a wind from the side is left out of what is given away") {
   CHECK(air["best_carry_yd"].get<double>() - air["own_carry_yd"].get<double>() ==
         doctest::Approx(json["together_yd"].get<double>()));
   CHECK(json["flight"]["carry_yd"].get<double>() != doctest::Approx(still["flight"]["carry_yd"].get<double>()));
-  const std::string text = run(in_wind({"--wind-mps", "15", "--wind-from-deg", "270"})).out;
+  const std::string text = run_delivery(in_wind({"--wind-mps", "15", "--wind-from-deg", "270"})).out;
   CHECK_FALSE(says(text, "no more to gain"));
   CHECK(says(text, "Without the wind from the side: "));
 }
 
 TEST_CASE("delivery: loft and attack, which act on each other, are named together") {
-  CHECK(says(run({}).out, "dynamic loft and attack angle together"));
+  CHECK(says(run_delivery({}).out, "dynamic loft and attack angle together"));
 }
 
 TEST_CASE("delivery: the help says what is typical unless given") {
-  const std::string help = run({"--help"}).out;
+  const std::string help = run_delivery({"--help"}).out;
   std::size_t said = 0;
   for (std::size_t at = help.find("typical of the"); at != std::string::npos; at = help.find("typical of the", at + 1))
     ++said;
@@ -135,8 +135,8 @@ TEST_CASE("delivery: the board") {
   const auto json = json_of(with_slice({"--table", "--format", "json"}));
   CHECK(json["board"].size() == 7 * 5);
   CHECK(json["board"].front()["club_speed_mph"] == doctest::Approx(80.0));
-  CHECK(says(run(with_slice({"--table"})).out, "attack +3.0"));
-  const Outcome csv = run(with_slice({"--table", "--format", "csv"}));
+  CHECK(says(run_delivery(with_slice({"--table"})).out, "attack +3.0"));
+  const Outcome csv = run_delivery(with_slice({"--table", "--format", "csv"}));
   CHECK(csv.out.rfind("club,club_speed_mph,attack_deg,dynamic_loft_deg,carry_yd,total_yd\r\n", 0) == 0);
   CHECK(csv.err.empty());
 }
@@ -151,7 +151,7 @@ TEST_CASE("delivery: the board by the speeds and attack angles that are asked fo
   CHECK(json["board"].back()["attack_deg"] == doctest::Approx(4.0));
   for (const char* wrong : {"loft=1..2:1", "attack-deg=1..2", "attack-deg=2..1:1", "attack-deg=0..1:0",
                             "attack-deg=0..1:0.001", "attack-deg=-90..1:5", "attack-deg=nan..1:5", "attack-deg"}) {
-    const Outcome refused = run(with_slice({"--table", wrong}));
+    const Outcome refused = run_delivery(with_slice({"--table", wrong}));
     CAPTURE(wrong);
     CHECK(refused.status == 2);
     CHECK(says(refused.err, "--table: found"));
@@ -182,11 +182,11 @@ TEST_CASE("delivery: what is not understood is refused with what is allowed") {
            Refused{{"--firmness", "hard"}, "expected soft"},
            Refused{{"--wind-mps", "60"}, "expected a number from 0 to 25"},
        }) {
-    const Outcome outcome = run(refused.arguments);
+    const Outcome outcome = run_delivery(refused.arguments);
     CAPTURE(refused.words);
     CHECK(outcome.status == 2);
     CHECK(outcome.out.empty());
     CHECK_MESSAGE(says(outcome.err, refused.words), outcome.err);
   }
-  CHECK(run({"--output", "/nowhere/at/all.txt"}).status != 0);
+  CHECK(run_delivery({"--output", "/nowhere/at/all.txt"}).status != 0);
 }

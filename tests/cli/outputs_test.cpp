@@ -25,7 +25,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const std::string quick_gain = "gain --method table --plan habit --driver +20 --format json";
+const std::string json_gain = "gain --method table --plan habit --driver +20 --format json";
 
 std::string content(const fs::path& path) {
   std::ostringstream text;
@@ -76,27 +76,27 @@ class Outputs {
 
 TEST_CASE("a limit on file sizes is an error of the output, with nothing left") {
   const Outputs outputs;
-  const Ran ran = outputs.run("ulimit -f 1;", quick_gain + fmt::format(" --force --output '{}'", outputs.file()));
+  const Ran ran = outputs.run("ulimit -f 1;", json_gain + fmt::format(" --force --output '{}'", outputs.file()));
   CHECK(ran.status == 1);
   CHECK_MESSAGE(says(ran.err, "an output that cannot be written: File too large"), ran.err);
   CHECK(content(outputs.file()) == "old");
   CHECK(outputs.files() == 1);
 
-  const Ran out = outputs.run("ulimit -f 1;", quick_gain + fmt::format(" >'{}'", outputs.folder() + "/out"));
+  const Ran out = outputs.run("ulimit -f 1;", json_gain + fmt::format(" >'{}'", outputs.folder() + "/out"));
   CHECK(out.status == 1);
   CHECK_MESSAGE(says(out.err, "cannot write the output"), out.err);
 }
 
 TEST_CASE("an output that the system does not write could not be done") {
   const Outputs outputs;
-  if (fs::exists("/dev/full")) CHECK(outputs.run("", quick_gain + " >/dev/full").status == 1);
+  if (fs::exists("/dev/full")) CHECK(outputs.run("", json_gain + " >/dev/full").status == 1);
   if (::geteuid() == 0) {
     // Nobody, not even the superuser, makes files there.
-    CHECK(outputs.run("", quick_gain + " --output /proc/yardworth").status != 0);
+    CHECK(outputs.run("", json_gain + " --output /proc/yardworth").status != 0);
     return;
   }
   fs::permissions(outputs.folder(), fs::perms::owner_read | fs::perms::owner_exec);
-  CHECK(outputs.run("", quick_gain + fmt::format(" --output '{}/new'", outputs.folder())).status == 1);
+  CHECK(outputs.run("", json_gain + fmt::format(" --output '{}/new'", outputs.folder())).status == 1);
   fs::permissions(outputs.folder(), fs::perms::owner_all);
 }
 
@@ -111,7 +111,7 @@ TEST_CASE("no command writes over what it reads") {
   fs::create_symlink("player.yaml", outputs.folder() + "/soft");
   const std::string before = content(course) + content(player);
   const std::string both = fmt::format("--course '{}' --player '{}'", course, player);
-  for (const std::string& arguments : {std::string(quick_gain).append(" ").append(both), "strategy --hole 6 " + both,
+  for (const std::string& arguments : {std::string(json_gain).append(" ").append(both), "strategy --hole 6 " + both,
                                        fmt::format("bands --band scratch --course '{}'", course)}) {
     CAPTURE(arguments);
     const Ran ran = outputs.run("", arguments + fmt::format(" --force --output '{}/hard'", outputs.folder()));
@@ -131,7 +131,7 @@ TEST_CASE("with too little memory the command says so, and leaves nothing") {
   if (yardworth::test::sanitized) return;  // the sanitizers take more for themselves
   bool too_little = false;
   bool enough = false;
-  for (int kilobytes = 10'000; kilobytes < 400'000; kilobytes += kilobytes / 8) {
+  for (int kilobytes = 10'000; kilobytes < 400'000 && !enough; kilobytes += kilobytes / 8) {
     CAPTURE(kilobytes);
     const Outputs outputs;
     const Ran ran =

@@ -20,7 +20,7 @@ const std::string courses = YARDWORTH_SOURCE_DIR "/courses/";
 using yardworth::test::says;
 
 // Arguments are separated by blanks.
-Outcome run(const std::string& arguments) {
+Outcome run_words(const std::string& arguments) {
   std::istringstream words(arguments);
   std::vector<std::string> all;
   for (std::string word; words >> word;) all.push_back(word);
@@ -28,18 +28,18 @@ Outcome run(const std::string& arguments) {
 }
 
 nlohmann::json json_of(const std::string& arguments) {
-  const Outcome outcome = run(arguments + " --format json");
+  const Outcome outcome = run_words(arguments + " --format json");
   REQUIRE_MESSAGE(outcome.status == 0, outcome.err);
   return nlohmann::json::parse(outcome.out);
 }
 
-const std::string quick = "gain --plan habit --method table ";
+const std::string quick_gain = "gain --plan habit --method table ";
 const std::string steep = "--from-delivery club-speed-mph=94 attack-deg=-3 dynamic_loft_deg=18 ";
 
 }  // namespace
 
 TEST_CASE("a better strike is worth what its yards are, said as yards") {
-  const auto by_strike = json_of(quick + steep + "--to attack-deg=2 dynamic-loft-deg=15");
+  const auto by_strike = json_of(quick_gain + steep + "--to attack-deg=2 dynamic-loft-deg=15");
   const double driver = by_strike["change"]["driver_carry_yd"];
   const double irons = by_strike["change"]["irons_carry_yd"];
   const auto delivery = json_of(
@@ -50,43 +50,44 @@ TEST_CASE("a better strike is worth what its yards are, said as yards") {
   // Common practice, no source: the irons gain 5 to 7 yards where the driver gains 20.
   CHECK(irons / driver * 20.0 >= 5.0);
   CHECK(irons / driver * 20.0 <= 7.0);
-  const auto by_yards = json_of(quick + fmt::format("--driver {} --irons {}", driver, irons));
+  const auto by_yards = json_of(quick_gain + fmt::format("--driver {} --irons {}", driver, irons));
   CHECK(by_strike["round"]["strokes_saved"].get<double>() ==
         doctest::Approx(by_yards["round"]["strokes_saved"].get<double>()).epsilon(1e-12));
 }
 
 TEST_CASE("a strike and its mirror image are worth the same") {
-  const auto right = json_of(quick + "--from-delivery path-deg=-4 face-deg=-1 --to path-deg=2 --to face-deg=1");
-  const auto left = json_of(quick + "--from-delivery path-deg=4 face-deg=1 --to path-deg=-2 --to face-deg=-1");
+  const auto right = json_of(quick_gain + "--from-delivery path-deg=-4 face-deg=-1 --to path-deg=2 --to face-deg=1");
+  const auto left = json_of(quick_gain + "--from-delivery path-deg=4 face-deg=1 --to path-deg=-2 --to face-deg=-1");
   CHECK(right["change"]["driver_carry_yd"].get<double>() ==
         doctest::Approx(left["change"]["driver_carry_yd"].get<double>()).epsilon(1e-6));
 }
 
 TEST_CASE("what is said of the irons counts, and what is assumed of them is told") {
-  const std::string better = quick + steep + "--to attack-deg=2 ";
-  const Outcome assumed = run(better);
+  const std::string better = quick_gain + steep + "--to attack-deg=2 ";
+  const Outcome assumed = run_words(better);
   REQUIRE_MESSAGE(assumed.status == 0, assumed.err);
   CHECK(says(assumed.out, "The driver's strike: attack angle -3.0 -> 2.0"));
   CHECK(says(assumed.out, "6 yards for every 20 of the driver"));
   CHECK(says(assumed.out, "common practice, no source"));
   CHECK(says(assumed.out, "qualified"));
   CHECK(says(assumed.out, "medical professional"));
-  CHECK(says(run(quick + "--from-delivery attack-deg=-3 --to attack-deg=2").out,
+  CHECK(says(run_words(quick_gain + "--from-delivery attack-deg=-3 --to attack-deg=2").out,
              "Assumed, as is typical of a driver: club head speed 94.0 mph, dynamic loft"));
   CHECK(json_of(better + "--irons 0")["change"]["irons_carry_yd"] == 0.0);
   CHECK(json_of(better + "--irons 4")["change"]["irons_carry_yd"] == 4.0);
-  CHECK_FALSE(says(run(better + "--irons 0").out, "Assumed of the irons"));
+  CHECK_FALSE(says(run_words(better + "--irons 0").out, "Assumed of the irons"));
 }
 
 TEST_CASE("on a course in metres the strike's carry is told in metres") {
-  const Outcome outcome = run(quick + steep + "--to attack-deg=2 --course " + courses + "marsh-end/course.yaml");
+  const Outcome outcome =
+      run_words(quick_gain + steep + "--to attack-deg=2 --course " + courses + "marsh-end/course.yaml");
   REQUIRE_MESSAGE(outcome.status == 0, outcome.err);
   CHECK(says(outcome.out, " metres in still air"));
   CHECK(says(outcome.out, "6 metres for every 20 of the driver"));
 }
 
 TEST_CASE("a curve may go beyond the yards of a strike, and strategy takes strikes too") {
-  CHECK(json_of(quick + steep + "--to attack-deg=2 --to 20 --step 10")["curve"].size() == 3);
+  CHECK(json_of(quick_gain + steep + "--to attack-deg=2 --to 20 --step 10")["curve"].size() == 3);
   const auto strategy = json_of("strategy --hole 3 " + steep + "--to attack-deg=2 dynamic-loft-deg=15");
   CHECK(strategy["change"]["driver_carry_yd"] > 5.0);
 }
@@ -109,7 +110,7 @@ TEST_CASE("strikes that cannot be, and options that contradict each other, are t
            Refused{"strategy --to attack-deg=2", "needs --from-delivery"},
        }) {
     CAPTURE(refused.arguments);
-    const Outcome outcome = run(refused.arguments);
+    const Outcome outcome = run_words(refused.arguments);
     CHECK(outcome.status == 2);
     CHECK(outcome.out.empty());
     CHECK_MESSAGE(says(outcome.err, refused.words), outcome.err);

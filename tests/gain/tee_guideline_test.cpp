@@ -8,12 +8,12 @@ namespace yardworth {
 
 TEST_CASE("recommended lengths are those of the published guideline") {
   // USGA / PGA of America tee guideline, recommended 18-hole length by driver distance, as quoted.
-  struct Row {
+  struct Length {
     double driver, low, high;
   };
-  for (const Row& row : {Row{275.0, 6700.0, 6900.0}, Row{250.0, 6200.0, 6400.0}, Row{225.0, 5800.0, 6000.0},
-                         Row{200.0, 5200.0, 5400.0}, Row{175.0, 4400.0, 4600.0}, Row{150.0, 3500.0, 3700.0},
-                         Row{125.0, 2800.0, 3000.0}, Row{100.0, 2100.0, 2300.0}}) {
+  for (const Length& row : {Length{275.0, 6700.0, 6900.0}, Length{250.0, 6200.0, 6400.0}, Length{225.0, 5800.0, 6000.0},
+                            Length{200.0, 5200.0, 5400.0}, Length{175.0, 4400.0, 4600.0}, Length{150.0, 3500.0, 3700.0},
+                            Length{125.0, 2800.0, 3000.0}, Length{100.0, 2100.0, 2300.0}}) {
     CAPTURE(row.driver);
     const RecommendedLength length = recommended_length(row.driver, 18);
     CHECK(length.low_yd == doctest::Approx(row.low));

@@ -15,16 +15,16 @@ using samples::changed;
 using samples::lines;
 using samples::Slip;
 
-std::vector<std::string> findings_in(const std::string& text) { return lines(read_course(text, "f").findings); }
+std::vector<std::string> course_findings(const std::string& text) { return lines(read_course(text, "f").findings); }
 
-Course read_whole(const std::string& text) {
+Course whole_course(const std::string& text) {
   const auto reading = read_course(text, "f");
   CHECK(lines(reading.findings) == std::vector<std::string>{});
   REQUIRE(reading.ok());
   return *reading.value;
 }
 
-const std::vector<Slip> slips = {
+const std::vector<Slip> course_slips = {
     {"unknown key", "ground:", "colour: green\nground:",
      "7:1: fault: colour: found unknown key \"colour\", expected one of format, name, units, tees, ground, holes"},
     {"misspelt key", "    stroke_index: 11", "    stroke_idnex: 11",
@@ -176,7 +176,7 @@ const std::vector<Slip> slips = {
 };
 
 TEST_CASE("every key of a course is read") {
-  const Course course = read_whole(samples::course);
+  const Course course = whole_course(samples::course);
   CHECK(course.name == "Test Nine");
   CHECK(course.units == Units::yards);
   REQUIRE(course.tees.size() == 2);
@@ -220,7 +220,7 @@ TEST_CASE("every key of a course is read") {
 }
 
 TEST_CASE("each slip in a course file gives its own line, and no value") {
-  for (const Slip& slip : slips) {
+  for (const Slip& slip : course_slips) {
     CAPTURE(slip.name);
     const auto reading = read_course(changed(samples::course, slip.from, slip.to), "f");
     CHECK(lines(reading.findings) == std::vector<std::string>{slip.line});
@@ -232,7 +232,7 @@ TEST_CASE("all faults of a course file are reported together, in the order of th
   std::string text = changed(samples::course, "slope: 129", "slope: 12");
   text = changed(text, "    par: 4", "    par: 9");
   text = changed(text, "{number: 9, par: 4", "{number: 9, prr: 4");
-  CHECK(findings_in(text) ==
+  CHECK(course_findings(text) ==
         std::vector<std::string>{
             "5:46: fault: tees[0].slope: found 12, expected a number from 55 to 155",
             "10:10: fault: holes[0].par: found 9, expected a whole number from 3 to 6",
@@ -240,7 +240,7 @@ TEST_CASE("all faults of a course file are reported together, in the order of th
 }
 
 TEST_CASE("tees stand longest first by the whole course") {
-  const auto found = findings_in(changed(samples::course, "forward: 300", "forward: 399", true));
+  const auto found = course_findings(changed(samples::course, "forward: 300", "forward: 399", true));
   REQUIRE_FALSE(found.empty());
   CHECK(found.front() ==
         "6:5: fault: tees[1]: found 3241 yards from \"forward\" after 3218 yards from \"back\", expected tees longest "
@@ -254,7 +254,7 @@ TEST_CASE("a scorecard alone is a course") {
     text += "  - {number: " + std::to_string(number) + ", par: " + (short_hole ? "3" : "4") +
             ", length: {only: " + (short_hole ? "150" : "400") + "}}\n";
   }
-  const Course course = read_whole(text);
+  const Course course = whole_course(text);
   CHECK(course.units == Units::yards);
   CHECK(course.firmness == Firmness::normal);
   for (int i = 0; i < 9; ++i) CHECK(course.holes[static_cast<std::size_t>(i)].number == i + 1);
@@ -270,8 +270,8 @@ TEST_CASE("a scorecard alone is a course") {
 }
 
 TEST_CASE("metres convert every length and nothing else") {
-  const Course yards = read_whole(samples::course);
-  const Course metres = read_whole(changed(samples::course, "units: yards", "units: metres"));
+  const Course yards = whole_course(samples::course);
+  const Course metres = whole_course(changed(samples::course, "units: yards", "units: metres"));
   const double k = 1.0 / 0.9144;
   CHECK(metres.units == Units::metres);
   const Hole& a = yards.holes[0];
@@ -288,24 +288,24 @@ TEST_CASE("metres convert every length and nothing else") {
   // 1000 yards are 914.4 metres.
   std::string text = changed(samples::course, "units: yards", "units: metres");
   CHECK(read_course(changed(text, "back: 398", "back: 914.4"), "f").ok());
-  CHECK(findings_in(changed(text, "back: 398", "back: 914.5")) ==
+  CHECK(course_findings(changed(text, "back: 398", "back: 914.5")) ==
         std::vector<std::string>{
             "12:20: fault: holes[0].length.back: found 914.5, expected a number from 36.58 to 914.4 metres"});
 }
 
 TEST_CASE("a side hazard without near and far has those of its kind") {
-  const Course course = read_whole(changed(samples::course, ", near: 13, far: 25", ""));
+  const Course course = whole_course(changed(samples::course, ", near: 13, far: 25", ""));
   CHECK(course.holes[0].hazards[0].near_yd == 16.0);
   CHECK(course.holes[0].hazards[0].far_yd == 28.0);
   const std::string bounds = "{kind: out_of_bounds, side: left, from: 0, to: 398, near: 38}";
   const Course fenced =
-      read_whole(changed(samples::course, "{kind: penalty_area, side: across, from: 338, to: 352}", bounds));
+      whole_course(changed(samples::course, "{kind: penalty_area, side: across, from: 338, to: 352}", bounds));
   CHECK(fenced.holes[0].hazards[1].near_yd == 38.0);
   CHECK(fenced.holes[0].hazards[1].far_yd == 150.0);
 }
 
 TEST_CASE("a polygon may repeat its first corner at the end") {
-  const Course course = read_whole(changed(samples::course, "[-14, 396]]", "[-14, 396], [-22, 380]]"));
+  const Course course = whole_course(changed(samples::course, "[-14, 396]]", "[-14, 396], [-22, 380]]"));
   CHECK(course.holes[0].hazards[2].corners.size() == 3);
 }
 
@@ -331,16 +331,16 @@ TEST_CASE("only what is lost wholly inside a corner is a fault") {
     return samples::changed(samples::course, "side: right, from: 226, to: 244, near: 13, far: 25", place);
   };
   // The legs end 13 tan 9 degrees = 2.06 yards before and past the corner at 240.
-  read_whole(with_bunker("side: left, from: 238, to: 242.1, near: 13, far: 25"));
-  read_whole(with_bunker("side: left, from: 237.9, to: 242, near: 13, far: 25"));
-  CHECK(findings_in(with_bunker("side: left, from: 238, to: 242, near: 13, far: 25")).size() == 1);
+  whole_course(with_bunker("side: left, from: 238, to: 242.1, near: 13, far: 25"));
+  whole_course(with_bunker("side: left, from: 237.9, to: 242, near: 13, far: 25"));
+  CHECK(course_findings(with_bunker("side: left, from: 238, to: 242, near: 13, far: 25")).size() == 1);
   // On the outer side of the corner nothing is lost, nor nearer to the line.
-  read_whole(with_bunker("side: right, from: 238, to: 242, near: 13, far: 25"));
-  read_whole(with_bunker("side: left, from: 238, to: 242, near: 0, far: 25"));
+  whole_course(with_bunker("side: right, from: 238, to: 242, near: 13, far: 25"));
+  whole_course(with_bunker("side: left, from: 238, to: 242, near: 0, far: 25"));
   // A corner that is at fault itself says nothing of the hazards around it.
   const std::string no_corner =
       samples::changed(with_bunker("side: left, from: 238, to: 242, near: 13, far: 25"), "at: 240", "at: 500");
-  CHECK(findings_in(no_corner).size() == 1);
+  CHECK(course_findings(no_corner).size() == 1);
 }
 
 }  // namespace yardworth

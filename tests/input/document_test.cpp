@@ -22,9 +22,9 @@ namespace {
 using samples::changed;
 using samples::lines;
 
-std::vector<std::string> findings_in(const std::string& text) { return lines(read_any(text, "f").findings); }
+std::vector<std::string> document_findings(const std::string& text) { return lines(read_any(text, "f").findings); }
 std::string first_of(const std::string& text) {
-  const auto found = findings_in(text);
+  const auto found = document_findings(text);
   return found.empty() ? "" : found.front();
 }
 std::string repeated(const std::string& text, int times) {
@@ -46,9 +46,9 @@ TEST_CASE("whichever of our files it is") {
 }
 
 TEST_CASE("the format line") {
-  CHECK(findings_in("format: yardworth/course/2\nname: x\n") ==
+  CHECK(document_findings("format: yardworth/course/2\nname: x\n") ==
         std::vector<std::string>{"1:9: fault: format: found \"yardworth/course/2\", expected yardworth/course/1"});
-  CHECK(findings_in("format: recipe\n") ==
+  CHECK(document_findings("format: recipe\n") ==
         std::vector<std::string>{"1:9: fault: format: found \"recipe\", expected yardworth/course/1 or "
                                  "yardworth/player/1 or yardworth/baseline/1"});
   CHECK(first_of("format: [yardworth/course/1]\n").find("1:9: fault: format: found a list") == 0);
@@ -57,23 +57,23 @@ TEST_CASE("the format line") {
   // A file without it is still read as what it looks like.
   std::string text = changed(samples::course, "format: yardworth/course/1\n", "");
   text = changed(text, "slope: 129", "slope: 12");
-  CHECK(findings_in(text) ==
+  CHECK(document_findings(text) ==
         std::vector<std::string>{"1:1: fault: format: found nothing: the required key is missing, expected "
                                  "yardworth/course/1 or yardworth/player/1 or yardworth/baseline/1",
                                  "4:46: fault: tees[0].slope: found 12, expected a number from 55 to 155"});
-  CHECK(findings_in(changed(samples::player, "format:", "fromat:")) ==
+  CHECK(document_findings(changed(samples::player, "format:", "fromat:")) ==
         std::vector<std::string>{
             "1:1: fault: fromat: found unknown key \"fromat\", expected \"format\", the nearest known key"});
 }
 
 TEST_CASE("files that say nothing, or not a map") {
   const std::string empty = "1:1: fault: found an empty file, expected a file that begins with format:";
-  CHECK(findings_in("") == std::vector<std::string>{empty});
-  CHECK(findings_in("# nothing\n") == std::vector<std::string>{empty});
-  CHECK(findings_in("---\n") == std::vector<std::string>{empty});
-  CHECK(findings_in("hello") ==
+  CHECK(document_findings("") == std::vector<std::string>{empty});
+  CHECK(document_findings("# nothing\n") == std::vector<std::string>{empty});
+  CHECK(document_findings("---\n") == std::vector<std::string>{empty});
+  CHECK(document_findings("hello") ==
         std::vector<std::string>{"1:1: fault: found \"hello\", expected a map that begins with format:"});
-  CHECK(findings_in("- a\n") ==
+  CHECK(document_findings("- a\n") ==
         std::vector<std::string>{"1:1: fault: found a list, expected a map that begins with format:"});
 }
 
@@ -81,23 +81,23 @@ TEST_CASE("a byte order mark and other line ends are read, and places stay right
   const std::string crlf = changed(samples::course, "\n", "\r\n", true);
   CHECK(read_course("\xEF\xBB\xBF" + crlf, "f").ok());
   CHECK(read_course(changed(samples::course, "\n", "\r", true), "f").ok());
-  CHECK(findings_in("\xEF\xBB\xBF" + changed(crlf, "slope: 129", "slope: 12")) ==
+  CHECK(document_findings("\xEF\xBB\xBF" + changed(crlf, "slope: 129", "slope: 12")) ==
         std::vector<std::string>{"5:46: fault: tees[0].slope: found 12, expected a number from 55 to 155"});
-  CHECK(findings_in("\xEF\xBB\xBF"
-                    "form: x") == findings_in("form: x"));
+  CHECK(document_findings("\xEF\xBB\xBF"
+                          "form: x") == document_findings("form: x"));
 }
 
 TEST_CASE("columns are counted in characters") {
   // Two letters of two bytes each stand before the slope.
-  CHECK(findings_in(changed(changed(samples::course, "name: back", "name: b\xC3\xA4\xC3\xA4k"), "back",
-                            "b\xC3\xA4\xC3\xA4k", true)) == std::vector<std::string>{});
+  CHECK(document_findings(changed(changed(samples::course, "name: back", "name: b\xC3\xA4\xC3\xA4k"), "back",
+                                  "b\xC3\xA4\xC3\xA4k", true)) == std::vector<std::string>{});
   std::string text = changed(samples::course, "back", "b\xC3\xA4\xC3\xA4k", true);
-  CHECK(findings_in(changed(text, "slope: 129", "slope: 12")) ==
+  CHECK(document_findings(changed(text, "slope: 129", "slope: 12")) ==
         std::vector<std::string>{"5:46: fault: tees[0].slope: found 12, expected a number from 55 to 155"});
 }
 
 TEST_CASE("what is not text") {
-  CHECK(findings_in(changed(samples::course, "Nine", "N\xE9ne")) ==
+  CHECK(document_findings(changed(samples::course, "Nine", "N\xE9ne")) ==
         std::vector<std::string>{"2:13: fault: found byte 0xE9, which is not UTF-8, expected text in UTF-8"});
   CHECK(first_of(std::string("\xFF\xFE"
                              "f\0o\0",
@@ -115,7 +115,7 @@ TEST_CASE("what is not text") {
 
 TEST_CASE("text that YAML cannot read") {
   CHECK(
-      findings_in("format: yardworth/course/1\nholes: [{number: 1, par") ==
+      document_findings("format: yardworth/course/1\nholes: [{number: 1, par") ==
       std::vector<std::string>{"2:24: fault: found a { that is not closed, expected } at the end of the list of keys"});
   CHECK(first_of("format: yardworth/course/1\n\tname: x\n").find("fault: found a tab") != std::string::npos);
   CHECK(first_of("name: \"no end").find("quotation mark") != std::string::npos);
@@ -123,22 +123,22 @@ TEST_CASE("text that YAML cannot read") {
 }
 
 TEST_CASE("what YAML allows and our formats do without") {
-  CHECK(findings_in(changed(samples::player, "label: weekend 16", "label: &l weekend 16")) ==
+  CHECK(document_findings(changed(samples::player, "label: weekend 16", "label: &l weekend 16")) ==
         std::vector<std::string>{"2:8: fault: found an anchor (&), expected the value without a name of its own"});
-  CHECK(findings_in(
+  CHECK(document_findings(
             changed(changed(samples::player, "label: weekend", "label: &l weekend"), "gender: men", "gender: *l")) ==
         std::vector<std::string>{"2:8: fault: found an anchor (&), expected the value without a name of its own",
                                  "4:9: fault: found an alias (*), expected the value itself"});
-  CHECK(findings_in(changed(samples::player, "label: weekend 16", "label: !!binary aGk=")) ==
+  CHECK(document_findings(changed(samples::player, "label: weekend 16", "label: !!binary aGk=")) ==
         std::vector<std::string>{
             "2:8: fault: found the tag tag:yaml.org,2002:binary, expected a plain value without a tag"});
-  CHECK(findings_in(changed(samples::player, "clubs:\n", "clubs: !!set\n")) ==
+  CHECK(document_findings(changed(samples::player, "clubs:\n", "clubs: !!set\n")) ==
         std::vector<std::string>{
             "6:8: fault: found the tag tag:yaml.org,2002:set, expected a plain value without a tag"});
-  CHECK(findings_in(samples::player + "---\na: b\n") ==
+  CHECK(document_findings(samples::player + "---\na: b\n") ==
         std::vector<std::string>{"11:1: fault: found a second document, expected one document in a file"});
-  CHECK(findings_in("---\n" + samples::player + "...\n").empty());
-  CHECK(findings_in(samples::player + "[a]: b\n") ==
+  CHECK(document_findings("---\n" + samples::player + "...\n").empty());
+  CHECK(document_findings(samples::player + "[a]: b\n") ==
         std::vector<std::string>{"11:1: fault: found a key that is not text, expected a key"});
 }
 
@@ -161,7 +161,7 @@ TEST_CASE("depth and size have limits") {
   CHECK(first_of(repeated("- ", 100'000)).find(deep) != std::string::npos);
   CHECK(first_of(repeated("? ", 100'000)).find(deep) != std::string::npos);
   CHECK(first_of("[" + repeated("[],", 200'000)).find("fault: found too much in one file") != std::string::npos);
-  const auto found = findings_in(changed(samples::course, "Test Nine", std::string(1'000'000, 'x')));
+  const auto found = document_findings(changed(samples::course, "Test Nine", std::string(1'000'000, 'x')));
   REQUIRE(found.size() == 1);
   CHECK(found.front() ==
         "2:7: fault: name: found \"" + std::string(60, 'x') + "...\", expected text of at most 1000 bytes");
@@ -205,7 +205,7 @@ TEST_CASE("what a limit is passed by is told, and comments may be as long as the
 }
 
 TEST_CASE("text from the file is escaped when it is printed") {
-  CHECK(findings_in(samples::player + "\"\\e[2J\\n\": 1\n").front() ==
+  CHECK(document_findings(samples::player + "\"\\e[2J\\n\": 1\n").front() ==
         "11:1: fault: \\x1B[2J\\x0A: found unknown key \"\\x1B[2J\\x0A\", expected one of format, label, "
         "handicap_index, band, gender, units, clubs");
 }

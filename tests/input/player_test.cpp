@@ -14,9 +14,9 @@ using samples::changed;
 using samples::lines;
 using samples::Slip;
 
-std::vector<std::string> findings_in(const std::string& text) { return lines(read_player(text, "f").findings); }
+std::vector<std::string> player_findings(const std::string& text) { return lines(read_player(text, "f").findings); }
 
-const std::vector<Slip> slips = {
+const std::vector<Slip> player_slips = {
     {"carry 0", "carry: 131", "carry: 0",
      "10:27: fault: clubs[3].carry: found 0, expected a number from 5 to 420 yards"},
     {"negative carry", "carry: 131", "carry: -131",
@@ -64,7 +64,7 @@ const std::vector<Slip> slips = {
      "4:9: fault: gender: found \"man\", expected men; the words are men, women"},
 };
 
-Player read_whole(const std::string& text) {
+Player whole_player(const std::string& text) {
   const auto reading = read_player(text, "f");
   CHECK(lines(reading.findings) == std::vector<std::string>{});
   REQUIRE(reading.ok());
@@ -72,7 +72,7 @@ Player read_whole(const std::string& text) {
 }
 
 TEST_CASE("every key of a player is read") {
-  const Player player = read_whole(samples::player);
+  const Player player = whole_player(samples::player);
   CHECK(player.label == "weekend 16");
   CHECK(player.handicap_index == 16.2);
   CHECK(player.band == Band::from_13_to_20);
@@ -91,7 +91,7 @@ TEST_CASE("every key of a player is read") {
 }
 
 TEST_CASE("each slip in a player file gives its own line") {
-  for (const Slip& slip : slips) {
+  for (const Slip& slip : player_slips) {
     CAPTURE(slip.name);
     const auto reading = read_player(changed(samples::player, slip.from, slip.to), "f");
     CHECK(lines(reading.findings) == std::vector<std::string>{slip.line});
@@ -100,7 +100,7 @@ TEST_CASE("each slip in a player file gives its own line") {
 }
 
 TEST_CASE("carries alone are a player; the rest is that of the handicap") {
-  const Player player = read_whole(
+  const Player player = whole_player(
       "format: yardworth/player/1\nlabel: x\nhandicap_index: 24.4\nclubs: [{club: driver, carry: 170}, {club: 7-iron, "
       "carry: 150}]\n");
   const Skill skill = skill_of(24.4, Gender::men);
@@ -113,11 +113,11 @@ TEST_CASE("carries alone are a player; the rest is that of the handicap") {
 }
 
 TEST_CASE("a band stands in for an index, and goes before the one it would give") {
-  const Player by_band = read_whole(changed(samples::player, "handicap_index: 16.2", "band: 21 and over"));
+  const Player by_band = whole_player(changed(samples::player, "handicap_index: 16.2", "band: 21 and over"));
   CHECK_FALSE(by_band.handicap_index.has_value());
   CHECK(by_band.band == Band::from_21);
   CHECK(by_band.skill.driver_carry_yd == skill_of(Band::from_21, Gender::men).driver_carry_yd);
-  const Player both = read_whole(changed(samples::player, "handicap_index: 16.2", "handicap_index: 19\nband: bogey"));
+  const Player both = whole_player(changed(samples::player, "handicap_index: 16.2", "handicap_index: 19\nband: bogey"));
   CHECK(both.band == Band::bogey);
   CHECK(both.handicap_index == 19.0);
 }
@@ -127,18 +127,18 @@ TEST_CASE("a player in metres") {
   std::string text = changed(samples::player, "units: yards", "units: metres");
   text = changed(text, "carry: 172", "carry: 174");
   text = changed(text, "carry: 150", "carry: 152");
-  const Player player = read_whole(text);
+  const Player player = whole_player(text);
   CHECK(player.clubs[0].carry_yd == doctest::Approx(196.0 / 0.9144));
   CHECK(player.clubs[0].carry_sd_yd == doctest::Approx(17.0 / 0.9144));
   CHECK(player.clubs[0].direction_sd_rad == doctest::Approx(radians(6.1)));
   CHECK(
-      findings_in(changed(text, "carry: 152", "carry: 150")) ==
+      player_findings(changed(text, "carry: 152", "carry: 150")) ==
       std::vector<std::string>{
           "9:5: advice: clubs[2]: found a gap of 24 metres between 5-wood and 6-iron, expected at most 22.86 metres"});
 }
 
 TEST_CASE("a plus handicap is written as a negative number") {
-  const Player player = read_whole(changed(samples::player, "16.2", "-2.1"));
+  const Player player = whole_player(changed(samples::player, "16.2", "-2.1"));
   CHECK(player.handicap_index == -2.1);
   CHECK(player.band == Band::below_6);
 }

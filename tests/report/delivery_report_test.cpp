@@ -14,7 +14,7 @@ using test::lines_of;
 using test::says;
 
 // Round numbers that no flight has; what is tested is how they are told.
-DeliveryReport sample() {
+DeliveryReport sample_delivery() {
   DeliveryResult result;
   result.club = *typical_club("driver");
   result.limits = attainable(result.club);
@@ -43,7 +43,7 @@ DeliveryReport sample() {
 }  // namespace
 
 TEST_CASE("a delivery in one sentence") {
-  DeliveryReport report = sample();
+  DeliveryReport report = sample_delivery();
   CHECK(delivery_sentence(report.result) ==
         "Driver at 90 mph: 200 yards of carry, 220 in all; up to 8.0 yards of carry more at the same speed, 5.0 of "
         "them by "
@@ -58,7 +58,7 @@ TEST_CASE("a delivery in one sentence") {
 }
 
 TEST_CASE("angles that are worth more together than in turn are named together") {
-  DeliveryReport report = sample();
+  DeliveryReport report = sample_delivery();
   auto& losses = report.result.losses.losses;
   losses[0].in_turn_m = 1.0 * metres_per_yard;
   losses[1].in_turn_m = 6.5 * metres_per_yard;
@@ -72,7 +72,7 @@ TEST_CASE("angles that are worth more together than in turn are named together")
 }
 
 TEST_CASE("what a delivery rests on names weather and limits that are not the usual ones") {
-  DeliveryReport report = sample();
+  DeliveryReport report = sample_delivery();
   CHECK_FALSE(says(delivery_text(report), "hPa"));
   CHECK_FALSE(says(delivery_text(report), "m/s"));
   CHECK_FALSE(says(delivery_text(report), "widened"));
@@ -97,7 +97,7 @@ TEST_CASE("what a delivery rests on names weather and limits that are not the us
 }
 
 TEST_CASE("a delivery for a terminal") {
-  const std::string text = delivery_text(sample());
+  const std::string text = delivery_text(sample_delivery());
   CHECK(says(text, "Assumed: nothing.\n\nDriver at 90 mph"));
   CHECK(says(text, "smash factor"));
   CHECK(says(text, "apex, feet"));
@@ -105,14 +105,14 @@ TEST_CASE("a delivery for a terminal") {
   CHECK(says(text, "Cautions\n"));
   CHECK_FALSE(says(text, "nan"));
   for (const std::string& line : lines_of(text)) CHECK(display_width(line) <= report_width);
-  CHECK(says(delivery_text(sample(), true), "\x1b[1mDriver"));
-  DeliveryReport iron = sample();
+  CHECK(says(delivery_text(sample_delivery(), true), "\x1b[1mDriver"));
+  DeliveryReport iron = sample_delivery();
   iron.result.new_head.reset();
   CHECK_FALSE(says(delivery_text(iron), "A new head"));
 }
 
 TEST_CASE("a delivery as JSON and CSV") {
-  DeliveryReport report = sample();
+  DeliveryReport report = sample_delivery();
   const auto json = nlohmann::json::parse(delivery_json(report));
   CHECK(json["format"] == "yardworth/delivery/1");
   CHECK(json["flight"]["ball_speed_mph"] == doctest::Approx(126.0));

@@ -14,7 +14,7 @@ namespace {
 
 using test::says;
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 
 constexpr Aim down_the_middle{0.0, 215.0, AimMark::middle, AimSide::straight, 0.0};
 constexpr Aim left_of_middle{-12.0, 215.0, AimMark::middle, AimSide::left, 12.0};
@@ -24,7 +24,7 @@ TeeOption option(const std::string& club, const Aim& aim, double strokes, double
   return {club, 200.0, aim, strokes, costs};
 }
 
-StrategyReport sample() {
+StrategyReport sample_strategy() {
   TeePlay before;
   before.tee_shot = option("5-wood", down_the_middle, 4.75, 0.0);
   before.alternatives = {option("driver", left_edge, 4.875, 0.125)};
@@ -55,7 +55,7 @@ StrategyReport sample() {
 }  // namespace
 
 TEST_CASE("the advice for a hole in one sentence") {
-  HoleStrategy hole = sample().result.holes.front();
+  HoleStrategy hole = sample_strategy().result.holes.front();
   CHECK(strategy_sentence(hole, Units::yards) ==
         "Driver 12 yards left of the middle instead of 5-wood down the middle: 4.75 strokes become 4.50; the carry "
         "over the penalty area at 214 is now on with driver.");
@@ -67,7 +67,7 @@ TEST_CASE("the advice for a hole in one sentence") {
 }
 
 TEST_CASE("text of a strategy: the advice, then the tables") {
-  const std::string text = strategy_text(sample());
+  const std::string text = strategy_text(sample_strategy());
   CHECK(text.rfind("Assumed: middle tees.\n\nThe best plan of weekend 16", 0) == 0);
   CHECK(says(text, "\nHole 7, par 4, 380 yards\nDriver 12 yards left"));
   CHECK(says(text, "before  5-wood down the middle"));
@@ -79,11 +79,11 @@ TEST_CASE("text of a strategy: the advice, then the tables") {
   CHECK_FALSE(says(text, "trees left"));
   CHECK_FALSE(says(text, "Proof"));
   CHECK(says(text, "- Course ratings and handicaps are for the authorised golf association"));
-  CHECK(says(strategy_text(sample(), true), "\x1b[1mDriver 12 yards"));
+  CHECK(says(strategy_text(sample_strategy(), true), "\x1b[1mDriver 12 yards"));
 }
 
 TEST_CASE("text of several holes begins with all of them at a glance") {
-  StrategyReport report = sample();
+  StrategyReport report = sample_strategy();
   report.result.holes.push_back(report.result.holes.front());
   report.result.holes.back().number = 8;
   const std::string text = strategy_text(report);
@@ -92,7 +92,7 @@ TEST_CASE("text of several holes begins with all of them at a glance") {
 }
 
 TEST_CASE("text tells the proof where there is one") {
-  StrategyReport report = sample();
+  StrategyReport report = sample_strategy();
   report.result.holes.front().proof_before = OptimalityProof{2.5e-9, 812, 0.0041};
   CHECK(
       says(strategy_text(report), "Proof: nothing played from any of 812 places beats the plan by more than 2.5e-09"));
@@ -101,7 +101,7 @@ TEST_CASE("text tells the proof where there is one") {
 }
 
 TEST_CASE("JSON of a strategy") {
-  const Json json = Json::parse(strategy_json(sample()));
+  const Json json = Json::parse(strategy_json(sample_strategy()));
   CHECK(json["format"] == "yardworth/strategy/1");
   CHECK(json["change"]["driver_carry_yd"] == 20.0);
   const Json& hole = json["holes"][0];
@@ -116,7 +116,7 @@ TEST_CASE("JSON of a strategy") {
   CHECK(hole["hazards"][1]["kind"] == "trees");
   CHECK_FALSE(hole.contains("proof"));
 
-  StrategyReport alone = sample();
+  StrategyReport alone = sample_strategy();
   alone.result.change.reset();
   alone.result.holes.front().after.reset();
   const Json before_only = Json::parse(strategy_json(alone));
@@ -126,7 +126,7 @@ TEST_CASE("JSON of a strategy") {
 }
 
 TEST_CASE("CSV of a strategy has a row for each hole and option") {
-  std::istringstream stream(strategy_csv(sample()));
+  std::istringstream stream(strategy_csv(sample_strategy()));
   std::vector<std::string> lines;
   for (std::string line; std::getline(stream, line);) lines.push_back(line);
   REQUIRE(lines.size() == 5);
@@ -137,7 +137,7 @@ TEST_CASE("CSV of a strategy has a row for each hole and option") {
 }
 
 TEST_CASE("names from files are harmless in every format") {
-  StrategyReport report = sample();
+  StrategyReport report = sample_strategy();
   report.result.player = "\x1b]0;owned\x07";
   report.result.holes.front().before.tee_shot.club = "=cmd\x9b\n";
   report.result.holes.front().before.next.front().clubs = {{"\x1b[2J", 1.0}};
@@ -149,7 +149,7 @@ TEST_CASE("names from files are harmless in every format") {
 }
 
 TEST_CASE("text of a strategy keeps within its width") {
-  StrategyReport report = sample();
+  StrategyReport report = sample_strategy();
   TeePlay& policy = *report.result.holes.front().after;
   policy.tee_shot.club = std::string(60, 'c');
   policy.next.front().clubs = {{"50-degree wedge", 0.4}, {"54-degree wedge", 0.35}, {"pitching wedge", 0.25}};
@@ -164,7 +164,7 @@ TEST_CASE("text of a strategy keeps within its width") {
 
 TEST_CASE("the aims of a hole are told from one line") {
   constexpr Aim beside_line{20.0, 215.0, AimMark::line_of_play, AimSide::right, 20.0};
-  HoleStrategy hole = sample().result.holes.front();
+  HoleStrategy hole = sample_strategy().result.holes.front();
   hole.policy_change = {};
   hole.before.tee_shot = option("5-wood", {-3.0, 190.0, AimMark::middle, AimSide::left, 3.0}, 4.75, 0.0);
   hole.after->tee_shot = option("driver", beside_line, 4.5, 0.0);
@@ -173,12 +173,12 @@ TEST_CASE("the aims of a hole are told from one line") {
         "become 4.50.");
   hole.before.tee_shot.aim = down_the_middle;
   CHECK(says(strategy_sentence(hole, Units::yards), "instead of 5-wood down the line of play:"));
-  StrategyReport report = sample();
+  StrategyReport report = sample_strategy();
   report.result.holes = {hole};
   CHECK(says(strategy_text(report), "or driver 15 yards left of the line of play"));
   CHECK_FALSE(says(strategy_text(report), "of the fairway     "));
   // Marks of the fairway stand beside each other, but not distances from two of them.
-  hole = sample().result.holes.front();
+  hole = sample_strategy().result.holes.front();
   hole.policy_change = {};
   hole.before.tee_shot.aim = left_edge;
   CHECK(says(strategy_sentence(hole, Units::yards),

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
-#include <boost/math/distributions/students_t.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <cmath>
 #include <cstdio>
 #include <functional>
 
+#include "shot/cut_student.hpp"
 #include "strategy/discretisation.hpp"
 
 // Strike lattices struck at every stride-th node, against Boost.Math's distributions and its Gauss-Kronrod integration.
@@ -16,31 +16,9 @@ namespace yardworth {
 namespace {
 
 using boost::math::quadrature::gauss_kronrod;
+using test::CutStudent;
+using test::lattice_of;
 using Function = std::function<double(double)>;
-
-// Student t with 5 degrees of freedom, scaled to unit variance, nothing beyond +-limit.
-class CutStudent {
- public:
-  explicit CutStudent(double limit) : limit_(limit), inside_(1.0 - 2.0 * boost::math::cdf(student_, -limit * unit_)) {}
-
-  double density(double z) const { return unit_ * boost::math::pdf(student_, z * unit_) / inside_; }
-  double limit() const { return limit_; }
-  // Of all directions, those right of z.
-  double share_above(double z) const {
-    const auto above = [&](double x) { return boost::math::cdf(boost::math::complement(student_, x * unit_)); };
-    return (above(std::min(z, limit_)) - above(limit_)) / inside_;
-  }
-  double expectation(const Function& f) const {
-    return gauss_kronrod<double, 31>::integrate([&](double z) { return f(z) * density(z); }, -limit_, limit_, 12,
-                                                1e-12);
-  }
-
- private:
-  boost::math::students_t_distribution<double> student_{5.0};
-  double unit_ = std::sqrt(5.0 / 3.0);
-  double limit_;
-  double inside_;
-};
 
 // What a trapezoid rule of this step makes of an integral: the integral and the first term of the Euler-Maclaurin
 // formula (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration, 2nd ed., 1984, section 2.9; from memory).
@@ -51,21 +29,16 @@ double trapezoid(const CutStudent& cut, double step, const Function& f) {
     const auto g = [&](double x) { return f(x) * cut.density(x); };
     return (g(z + h) - g(z - h)) / (2.0 * h);
   };
-  return cut.expectation(f) + step * step / 12.0 * (slope(cut.limit()) - slope(-cut.limit()));
+  return cut.expectation(f) + step * step / 12.0 * (slope(cut.limit) - slope(-cut.limit));
 }
 
-const Function functions[] = {[](double z) { return z; }, [](double z) { return z * z; },
-                              [](double z) { return std::cos(z); }, [](double z) { return std::exp(-z * z / 2.0); },
-                              [](double z) { return 1.0 / (1.0 + std::exp(-z)); }};
-
-const StrikeLattice& lattice_of(const StrikeLattices& lattices, int which) {
-  const StrikeLattice* all[] = {&lattices.solid, &lattices.poor, &lattices.tee_solid, &lattices.tee_poor};
-  return *all[which];
-}
+const Function smooth_functions[] = {
+    [](double z) { return z; }, [](double z) { return z * z; }, [](double z) { return std::cos(z); },
+    [](double z) { return std::exp(-z * z / 2.0); }, [](double z) { return 1.0 / (1.0 + std::exp(-z)); }};
 
 }  // namespace
 
-TEST_CASE("at every stride that fits the weights sum to 1, and smooth functions of the direction come out") {
+TEST_CASE("at every stride that fits the weights sum to 1, and smooth smooth_functions of the direction come out") {
   for (const int finer : {1, 2}) {
     DiscretisationOptions options;
     options.steps_per_sd *= finer;
@@ -88,11 +61,11 @@ TEST_CASE("at every stride that fits the weights sum to 1, and smooth functions 
         CHECK(std::abs(sum - 1.0) < 1e-12);
         const double step = static_cast<double>(stride) / lattice.steps_per_sd();
         const double whole = trapezoid(cut, step, [](double) { return 1.0; });
-        for (const Function& f : functions) {
-          CAPTURE(&f - functions);
+        for (const Function& f : smooth_functions) {
+          CAPTURE(&f - smooth_functions);
           double found = 0.0;
           for (std::size_t i = 0; i < weights.size(); ++i) {
-            found += weights[i] * f(static_cast<double>(i) * step - cut.limit());
+            found += weights[i] * f(static_cast<double>(i) * step - cut.limit);
           }
           CHECK(std::abs(found - trapezoid(cut, step, f) / whole) < 1e-6 + 0.004 * std::pow(step, 4.0));
         }

@@ -4,11 +4,11 @@
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
-#include <boost/math/distributions/students_t.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <cmath>
 #include <functional>
 
+#include "shot/cut_student.hpp"
 #include "shot/rest.hpp"
 #include "shot/sample.hpp"
 #include "shot/samples.hpp"
@@ -18,30 +18,8 @@ namespace yardworth {
 namespace {
 
 using boost::math::quadrature::gauss_kronrod;
-
-// S. Ko, PhD thesis, Columbia University, 2012: t distributions and mixtures fit measured shots. Our cut t, written
-// down a second time: Student t with 5 degrees of freedom, scaled to unit variance, nothing beyond +-limit.
-struct CutStudent {
-  explicit CutStudent(double limit_sd) : limit(limit_sd) {
-    inside = boost::math::cdf(student, limit * unit) - boost::math::cdf(student, -limit * unit);
-  }
-  double density(double z) const {
-    return std::abs(z) > limit ? 0.0 : unit * boost::math::pdf(student, z * unit) / inside;
-  }
-  double cdf(double z) const {
-    if (z <= -limit) return 0.0;
-    if (z >= limit) return 1.0;
-    return (boost::math::cdf(student, z * unit) - boost::math::cdf(student, -limit * unit)) / inside;
-  }
-  double expectation(const std::function<double(double)>& f) const {
-    return gauss_kronrod<double, 31>::integrate([&](double z) { return f(z) * density(z); }, -limit, limit, 12, 1e-12);
-  }
-
-  boost::math::students_t_distribution<double> student{5.0};
-  double unit = std::sqrt(5.0 / 3.0);
-  double limit;
-  double inside = 1.0;
-};
+using test::CutStudent;
+using test::lattice_of;
 
 double weighted(const StrikeLattice& lattice, const std::function<double(int)>& of_step) {
   double sum = 0.0;
@@ -49,11 +27,6 @@ double weighted(const StrikeLattice& lattice, const std::function<double(int)>& 
     sum += lattice.weights()[static_cast<std::size_t>(lattice.half_width() + j)] * of_step(j);
   }
   return sum;
-}
-
-const StrikeLattice& lattice_of(const StrikeLattices& lattices, int which) {
-  const StrikeLattice* all[] = {&lattices.solid, &lattices.poor, &lattices.tee_solid, &lattices.tee_poor};
-  return *all[which];
 }
 
 TEST_CASE("lattice weights: sum 1, mean 0, the spread of the cut t") {

@@ -210,7 +210,7 @@ TEST_CASE("strokes are at least in proportion to the length of the hole, for eve
   const Discretisation search = search_grid();
   int finished = 0;
   int stopped = 0;
-  test::check_property("strokes in proportion", 2026, test::repeats(3000), [&] {
+  test::check_property("strokes in proportion", 2026, test::repeats(2000), [&] {
     const Hole hole = any_hole();
     const Player player = any_player();
     const auto firmness = *rc::gen::element(Firmness::soft, Firmness::normal, Firmness::firm);

@@ -141,13 +141,13 @@ TEST_CASE("the quick search loses less than 0.01 strokes on any hole to one that
   MESSAGE(within_goal << " of " << holes << " holes come within the goal of " << goal << " strokes");
 }
 
-// Equal weights, a coarse grid and few strikes where visits are few, against the lattice, a grid four times as fine and
+// Equal weights, a coarse grid and few strikes where visits are few, against the lattice, a grid three times as fine and
 // every node: the two rules share neither nodes nor weights.
 TEST_CASE("a hole comes to the same on the held-out grid as on a fine one struck at every node" *
           doctest::skip(test::sanitized)) {
   DiscretisationOptions fine;
-  fine.ring_yd /= 4.3;
-  fine.arc_yd /= 4.3;
+  fine.ring_yd /= 3.1;
+  fine.arc_yd /= 3.1;
   fine.steps_per_sd *= 3;
   fine.tee_refinement *= 2;
   fine.sampling_density = every_node;
@@ -222,7 +222,7 @@ TEST_CASE("the best plan is never worse than the habit") {
       const PolicyIterationOptions options;
       CHECK(find_best_policy(here.model, habit_of(here.model), habit, options).exact.at_tee <=
             habit.at_tee + options.tolerance);
-      if (test::sanitized) continue;
+      if (test::sanitized || hole.number % 3 != 0) continue;
       // Where both are struck alike, at every node and from the rarest place, nothing is lost.
       const test::PreparedHole all = closely.prepare(hole);
       const Policy silent(static_cast<std::size_t>(all.model.state_count()));

@@ -1,0 +1,34 @@
+#include "report/sentence_words.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "report/text.hpp"
+#include "yardworth/diagnostics.hpp"
+
+namespace yardworth::report {
+
+Subject carry_subject(const DistanceChange& change, Units units) {
+  const auto number = [&](double yards) { return plain_number(std::abs(from_yards(yards, units))); };
+  const auto more = [](double yards) { return yards < 0.0 ? "fewer" : "more"; };
+  const std::string irons = number(change.irons_carry_yd);
+  if (change.driver_carry_yd == 0.0) {
+    return {fmt::format("{} {} {} in the irons", irons, more(change.irons_carry_yd), unit_after(irons, units)),
+            irons == "1"};
+  }
+  const std::string driver = number(change.driver_carry_yd);
+  std::string words =
+      fmt::format("{} {} {} of driver carry", driver, more(change.driver_carry_yd), unit_after(driver, units));
+  if (change.irons_carry_yd != 0.0) {
+    words += fmt::format(", with {} {} in the irons,", irons, more(change.irons_carry_yd));
+  }
+  return {words, driver == "1"};
+}
+
+std::string shown_name(const std::string& text) {
+  constexpr std::size_t name_width = 40;
+  return shorten(escape_control(text), name_width);
+}
+
+}  // namespace yardworth::report

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+
+#include "yardworth/change.hpp"
+#include "yardworth/units.hpp"
+
+namespace yardworth::report {
+
+// What a sentence is about, and whether the verb behind it ends with an s.
+struct Subject {
+  std::string text;
+  bool singular = true;
+};
+
+// "20 more yards of driver carry, with 6 more in the irons,".
+Subject carry_subject(const DistanceChange& change, Units units);
+
+// A name of a file as a sentence has it: safe for a terminal, and no longer than a sentence can bear.
+std::string shown_name(const std::string& text);
+
+}  // namespace yardworth::report

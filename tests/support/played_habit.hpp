@@ -1,0 +1,71 @@
+#pragma once
+
+#include <cmath>
+#include <cstdint>
+
+#include "gain/followed_policy.hpp"
+#include "gain/solve_hole.hpp"
+#include "shot/sample.hpp"
+#include "strategy/habit.hpp"
+#include "support/prepared_hole.hpp"
+
+namespace yardworth::test {
+
+struct PlayedMean {
+  double mean = 0.0;
+  double variance = 0.0;  // of the mean
+};
+
+// The mean strokes of a hole whose every shot is decided where the ball lies and struck at random: no states, rings or
+// lattices. The short game is not drawn but counts what it is expected to take, since it is not what is asked about.
+inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& action_from, int plays,
+                                    std::uint64_t seed) {
+  constexpr int most_strokes = 200;
+  RandomEngine engine(seed);
+  double sum = 0.0;
+  double squares = 0.0;
+  for (int play = 0; play < plays; ++play) {
+    Lie lie = Lie::tee;
+    Point at = model.tee();
+    double strokes = 0.0;
+    bool short_game = false;
+    while (!short_game && strokes < most_strokes) {
+      const Action action = action_from(lie, at);
+      const Swing swing = model.swing_of(lie, action);
+      const Strike strike = draw_strike(swing, engine);
+      const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
+      const Rest rest = come_to_rest(model.map(), at, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
+      strokes += 1 + rest.penalty_strokes;
+      if (rest.replay) continue;
+      at = rest.at;
+      lie = rest.lie;
+      const double left = distance_yd(at, model.pin());
+      short_game = lie == Lie::green || left <= short_game_radius_yd;
+      if (short_game) strokes += model.short_game().strokes(lie, left);
+    }
+    sum += strokes;
+    squares += strokes * strokes;
+  }
+  const double mean = sum / plays;
+  return {mean, (squares / plays - mean * mean) / plays};
+}
+
+// What the habit is worth on a hole before and after a change: evaluated as gain does, and played.
+struct HabitPlayed {
+  double evaluated_before = 0.0, evaluated_after = 0.0;
+  PlayedMean before, after;
+};
+
+inline HabitPlayed play_habit(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
+                              const Baseline& baseline, int plays, std::uint64_t seed) {
+  const HoleMap map(hole, course.firmness);
+  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline, search_grid());
+  SolveOptions wanted;
+  wanted.habit = true;
+  const SolvedHabit solved = *solve_hole(models, wanted).habit;
+  const ActionFrom before = [&](Lie lie, Point from) { return habit_action(models.before, lie, from); };
+  return {solved.before.at_tee, solved.after.at_tee, play_at_the_place(models.before, before, plays, seed),
+          play_at_the_place(models.after, habit_as_followed(models.after, solved.after.policy), plays, seed)};
+}
+
+}  // namespace yardworth::test
