@@ -134,7 +134,7 @@ Outcome refusal_of(OutputRefusal refusal) {
 namespace {
 
 // The option that a member of a request comes from, where there is one; what it names otherwise.
-std::string option_of(const std::string& member) {
+std::string option_for(const std::string& member) {
   constexpr std::pair<std::string_view, std::string_view> options[] = {
       {"change.driver_carry_yd", "--driver"},
       {"change.irons_carry_yd", "--irons"},
@@ -156,7 +156,8 @@ std::string option_of(const std::string& member) {
 Outcome faults_of_request(const InvalidRequest& error) {
   Outcome outcome{at_fault, "", ""};
   for (Diagnostic finding : error.findings()) {
-    const std::string option = finding.file == "request" ? option_of(finding.path) : finding.file + ": " + finding.path;
+    const std::string option =
+        finding.file == "request" ? option_for(finding.path) : finding.file + ": " + finding.path;
     outcome.err +=
         escape_control(fmt::format("yardworth: {}: found {}, expected {}", option, finding.found, finding.expected)) +
         "\n";

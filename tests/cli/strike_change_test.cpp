@@ -119,7 +119,7 @@ TEST_CASE("strikes that cannot be, and options that contradict each other, are t
 
 TEST_CASE("faults of --to are told beside those of the strike before, and none of them twice") {
   const auto lines_of = [](const std::string& arguments) {
-    const Outcome outcome = run(arguments);
+    const Outcome outcome = run_words(arguments);
     CHECK(outcome.status == 2);
     return yardworth::test::lines_of(outcome.err);
   };
@@ -145,9 +145,9 @@ TEST_CASE("faults of --to are told beside those of the strike before, and none o
 }
 
 TEST_CASE("delivery tells every fault of --to and --table, as gain does") {
-  const Outcome outcome =
-      run("delivery --attack-deg 8 --dynamic-loft-deg 5 --to attack-deg=up --to lie=3 --table lie=1 --table "
-          "attack-deg=2..1:1");
+  const Outcome outcome = run_words(
+      "delivery --attack-deg 8 --dynamic-loft-deg 5 --to attack-deg=up --to lie=3 --table lie=1 --table "
+      "attack-deg=2..1:1");
   CHECK(outcome.status == 2);
   const auto lines = yardworth::test::lines_of(outcome.err);
   REQUIRE(lines.size() == 5);

@@ -16,9 +16,8 @@ namespace yardworth::test {
 struct CutStudent {
   explicit CutStudent(double limit_sd) : limit(limit_sd), inside(1.0 - 2.0 * above(limit_sd)) {}
 
-  double density(double z) const {
-    return std::abs(z) > limit ? 0.0 : unit * boost::math::pdf(student, z * unit) / inside;
-  }
+  // Goes on beyond the limits, so that its slope there can be told.
+  double density(double z) const { return unit * boost::math::pdf(student, z * unit) / inside; }
   // Of all directions, those right of z.
   double share_above(double z) const { return (above(std::clamp(z, -limit, limit)) - above(limit)) / inside; }
   double cdf(double z) const { return share_above(-z); }

@@ -31,7 +31,7 @@ std::string between(const std::string& text, const std::string& from, const std:
 // A number as the page has it: without ".0" behind it.
 std::string plain(const std::string& number) { return std::regex_replace(number, std::regex("\\.0$"), ""); }
 
-Ranges registered() {
+Ranges registered_ranges() {
   const std::string code =
       between(test::text_of("include/yardworth/limits.hpp"), "// Of a strike and of what it flies", "// Of a request;");
   const std::regex limit(R"re(inline constexpr Limits (\w+)\{([^,]+), ([^,}]+)(?:, "([^"]+)")?\};)re");
@@ -48,7 +48,7 @@ Ranges registered() {
 TEST_CASE("the table of limits of a strike in docs/formats.md has the names and ranges of the library") {
   const std::string section = between(test::text_of("docs/formats.md"), "### The limits of a strike", "\n### `");
   const Ranges page = matches(section, std::regex(R"(\n\| `(\w+)` \| ([^|]+) \| [^|]+ \| [^|]+ \|)"));
-  const Ranges library = registered();
+  const Ranges library = registered_ranges();
   CHECK(library.size() > 30);
   CHECK(page == library);
   for (const auto& limit : library) CHECK_MESSAGE(page.count(limit.first) == 1, limit.first);

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "support/words.hpp"
+
 namespace yardworth::test {
 
 // A file of the tree, or one made up by a test.
@@ -30,13 +32,6 @@ inline std::vector<SourceFile> source_files(const std::string& folder) {
   }
   std::sort(files.begin(), files.end(), [](const SourceFile& a, const SourceFile& b) { return a.path < b.path; });
   return files;
-}
-
-inline std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream in(text);
-  for (std::string line; std::getline(in, line);) lines.push_back(line);
-  return lines;
 }
 
 // One to a line, for a message.
