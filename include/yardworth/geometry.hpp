@@ -11,6 +11,8 @@ namespace yardworth {
 struct Point {
   double x = 0.0;
   double y = 0.0;
+
+  friend bool operator==(const Point&, const Point&) = default;
 };
 
 // A simple polygon, open (the last corner is not the first one repeated).

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <limits>
 
 namespace yardworth::numerics {
@@ -201,6 +202,10 @@ inline constexpr double roll_step_yd = 2.0;
 inline constexpr double open_roll_step_yd = 4.0;
 // A ball with less roll left lies still.
 inline constexpr double least_roll_yd = 1e-6;
+// What is kept of shots and habits for those who play a hole from other tees (KeptShots), some 60 MB; then it is thrown
+// away.
+inline constexpr std::size_t most_kept_strikes = 700000;
+inline constexpr std::size_t most_kept_habits = 300000;
 // Where a ball last crossed into a penalty area is found to this, and a place to drop looked for at steps of the
 // second.
 inline constexpr double crossing_yd = 0.001;

@@ -80,6 +80,7 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   fill_raster();
   note_areas_of_rows();
   for (std::size_t area = 0; area < areas_.size(); ++area) mark_edges(area);
+  note_crowds();
   measure_clearance(&GroundProbe::clearance_yd, false);
   measure_clearance(&GroundProbe::edge_free_yd, true);
 }
@@ -129,7 +130,7 @@ std::optional<double> HoleMap::edge_between(Point a, Point b) const {
 }
 
 HoleMap::GroundProbe HoleMap::probe_closely(const Cell* cell, Point p) const {
-  if (cell == nullptr || cell->outline == many_edges) return {ground_by_areas(p), 0, 0};
+  if (cell == nullptr || cell->outline >= many_edges) return probe_areas(cell, p);
   const Outline& outline = outlines_[cell->outline];
   // Past a corner a rolling ball may come to another edge soon: it is watched closely.
   const std::uint8_t edge_free_yd =
@@ -137,9 +138,19 @@ HoleMap::GroundProbe HoleMap::probe_closely(const Cell* cell, Point p) const {
   return {outline.has_inside(p) ? outline.inside : outline.outside, 0, edge_free_yd};
 }
 
-Ground HoleMap::ground_by_areas(Point p) const {
-  const int area = area_at(p);
+HoleMap::GroundProbe HoleMap::probe_areas(const Cell* cell, Point p) const {
+  return {ground_of(cell == nullptr ? area_at(p) : area_in(crowds_[cell->outline - many_edges], p)), 0, 0};
+}
+
+Ground HoleMap::ground_of(int area) const {
   return area < 0 ? Ground::rough : areas_[static_cast<std::size_t>(area)].ground;
+}
+
+int HoleMap::area_in(const Crowd& crowd, Point p) const {
+  for (std::uint32_t i = crowd.first; i < crowd.end; ++i) {
+    if (covers_area(crowded_areas_[i], p)) return crowded_areas_[i];
+  }
+  return crowd.behind;
 }
 
 void HoleMap::place_raster() {
@@ -233,22 +244,70 @@ void HoleMap::mark_edges(std::size_t area) {
   }
 }
 
+Point HoleMap::middle_of(std::size_t row, std::size_t column) const {
+  return origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
+}
+
 void HoleMap::mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge) {
   Cell& cell = cells_[row * columns_ + column];
   cell.has_edge_that_counts |= facts_of(areas_[area].ground).edge_counts;
-  if (cell.outline == no_edge && outlines_.size() < many_edges) {
-    const Point middle = origin_ + cell_yd * Point{static_cast<double>(column) + 0.5, static_cast<double>(row) + 0.5};
-    cell.outline = static_cast<std::uint16_t>(outlines_.size());
-    outlines_.push_back(outline_of(area, edge, middle));
-  } else if (cell.outline >= many_edges || !join(outlines_[cell.outline], area, edge)) {
-    cell.outline = many_edges;
+  if (cell.outline == no_edge) {
+    cell.outline = static_cast<std::uint32_t>(outlines_.size());
+    outlines_.push_back(outline_of(area, edge, row, middle_of(row, column)));
+    return;
+  }
+  if (cell.outline < many_edges) {
+    Outline& outline = outlines_[cell.outline];
+    if (join(outline, area, edge)) return;
+    cell.outline = many_edges + static_cast<std::uint32_t>(crowds_.size());
+    crowds_.emplace_back();
+    cells_of_crowds_.push_back(row * columns_ + column);
+    crowding_.emplace_back(cell.outline - many_edges, outline.area);
+  }
+  crowding_.emplace_back(cell.outline - many_edges, static_cast<std::uint16_t>(area));
+}
+
+// An area without an edge in a cell covers all of it or nothing: of those that do the first alone can count, and hides
+// all that come after it.
+void HoleMap::note_crowds() {
+  for (const auto& [crowd, area] : crowding_) ++crowds_[crowd].end;
+  std::uint32_t room = 0;
+  for (Crowd& crowd : crowds_) {
+    crowd.first = room;
+    room += crowd.end;
+    crowd.end = crowd.first;
+  }
+  crowded_areas_.resize(room);
+  for (const auto& [crowd, area] : crowding_) {
+    Crowd& of_cell = crowds_[crowd];
+    // They were met in their order.
+    if (of_cell.end > of_cell.first && crowded_areas_[of_cell.end - 1] == area) continue;
+    crowded_areas_[of_cell.end++] = area;
+  }
+  crowding_ = {};
+  for (std::size_t i = 0; i < crowds_.size(); ++i) {
+    const std::size_t row = cells_of_crowds_[i] / columns_;
+    find_behind(crowds_[i], row, middle_of(row, cells_of_crowds_[i] % columns_));
+  }
+  cells_of_crowds_ = {};
+}
+
+void HoleMap::find_behind(Crowd& crowd, std::size_t row, Point middle) const {
+  auto in_cell = crowded_areas_.begin() + crowd.first;
+  const auto end = crowded_areas_.begin() + crowd.end;
+  for (const std::uint16_t area : areas_of_row_[row]) {
+    while (in_cell != end && *in_cell < area) ++in_cell;
+    if ((in_cell != end && *in_cell == area) || !covers_area(area, middle)) continue;
+    crowd.behind = area;
+    crowd.end = static_cast<std::uint32_t>(in_cell - crowded_areas_.begin());
+    return;
   }
 }
 
 // Of a cell with nothing else of outlines in it: the other areas cover the whole cell or none of it.
-HoleMap::Outline HoleMap::outline_of(std::size_t area, Edge edge, Point middle) const {
+HoleMap::Outline HoleMap::outline_of(std::size_t area, Edge edge, std::size_t row, Point middle) const {
   Ground other = Ground::rough;
-  for (std::size_t i = 0; i < areas_.size(); ++i) {
+  for (const std::uint16_t i : areas_of_row_[row]) {
     if (i != area && covers_area(i, middle)) {
       other = areas_[i].ground;
       break;
@@ -271,12 +330,33 @@ bool HoleMap::join(Outline& outline, std::size_t area, Edge edge) {
   if (same(edge.end, first.start)) {
     std::swap(first, edge);
   } else if (!same(first.end, edge.start)) {
-    return false;
+    return join_apart(outline, edge);
   }
   const Point a = first.end - first.start;
   const Point b = edge.end - edge.start;
   outline.corner = a.x * b.y - a.y * b.x >= 0.0 ? Outline::Corner::outward : Outline::Corner::inward;
   outline.edge = first;
+  outline.next = edge;
+  return true;
+}
+
+// Takes up an edge that does not meet the one there is, where each lies wholly on one side of the other and both have
+// the area, or both the rest, between them.
+bool HoleMap::join_apart(Outline& outline, Edge edge) {
+  const Edge& known = outline.edge;
+  const auto all_left = [](const Edge& of, const Edge& other) {
+    return of.has_on_left(other.start) && of.has_on_left(other.end);
+  };
+  const auto all_right = [](const Edge& of, const Edge& other) {
+    return !of.has_on_left(other.start) && !of.has_on_left(other.end);
+  };
+  if (all_left(known, edge) && all_left(edge, known)) {
+    outline.corner = Outline::Corner::outward;
+  } else if (all_right(known, edge) && all_right(edge, known)) {
+    outline.corner = Outline::Corner::inward;
+  } else {
+    return false;
+  }
   outline.next = edge;
   return true;
 }

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/numerics.hpp"
@@ -22,8 +23,8 @@ struct Area {
 };
 
 // The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of two-yard cells knows
-// the cells that lie wholly in one ground; in a cell that a single edge crosses, or two that meet, their sides decide;
-// only in the cells where outlines cross or crowd are the polygons themselves asked.
+// the cells that lie wholly in one ground; in a cell that a single edge crosses, or two of one area, their sides
+// decide; only in the cells where outlines cross or crowd are polygons themselves asked, those that have an edge there.
 class HoleMap {
  public:
   HoleMap(const Hole& hole, Firmness firmness);
@@ -58,12 +59,12 @@ class HoleMap {
 
  private:
   static constexpr double cell_yd = numerics::map_cell_yd;
-  static constexpr std::uint16_t no_edge = 65535;
-  static constexpr std::uint16_t many_edges = 65534;
+  static constexpr std::uint32_t no_edge = 0xFFFFFFFF;
+  static constexpr std::uint32_t many_edges = 0x80000000;
   struct Cell {
     GroundProbe probe;  // the ground is that of its middle
     bool has_edge_that_counts;
-    std::uint16_t outline;  // index into outlines_, or one of the two above
+    std::uint32_t outline;  // index into outlines_, or no_edge, or many_edges and an index into crowds_ more
   };
   // An edge of an area, which lies on its left; the edge itself belongs to the area.
   struct Edge {
@@ -73,7 +74,9 @@ class HoleMap {
     double left_of(Point p) const { return (end.x - start.x) * (p.y - start.y) - (end.y - start.y) * (p.x - start.x); }
     bool has_on_left(Point p) const { return left_of(p) >= 0.0; }
   };
-  // All there is of outlines in a cell: one edge, or two that meet, with the ground on both sides.
+  // All there is of outlines in a cell: one edge, or two of an area, with the ground on both sides. Two that meet make
+  // a corner, and so do two that would outside the cell, as those of a thin strip: the area is what lies left of both,
+  // or (inward) of either.
   struct Outline {
     enum class Corner : std::uint8_t { none, outward, inward };
 
@@ -89,6 +92,14 @@ class HoleMap {
       return corner == Corner::outward ? left && next.has_on_left(p) : left || next.has_on_left(p);
     }
   };
+  // Of a cell with many edges: the areas that have one in it and may count there, in order, as a stretch of
+  // crowded_areas_, and the area that counts where none of them covers a point (-1: none), which covers all of the
+  // cell.
+  struct Crowd {
+    std::uint32_t first = 0;
+    std::uint32_t end = 0;
+    std::int32_t behind = -1;
+  };
   struct Box {
     Point low, high;
   };
@@ -101,7 +112,10 @@ class HoleMap {
   }
   // In a cell that has edges, or outside the raster (no cell).
   GroundProbe probe_closely(const Cell* cell, Point p) const;
-  Ground ground_by_areas(Point p) const;
+  // In one with many, or outside: rare, and so kept out of the way.
+  [[gnu::noinline]] GroundProbe probe_areas(const Cell* cell, Point p) const;
+  Ground ground_of(int area) const;
+  int area_in(const Crowd& crowd, Point p) const;
   bool covers_area(std::size_t area, Point p) const;
   void add_area(Ground ground, int hazard, Polygon polygon);
   void place_raster();
@@ -109,8 +123,12 @@ class HoleMap {
   void note_areas_of_rows();
   void mark_edges(std::size_t area);
   void mark_cell(std::size_t row, std::size_t column, std::size_t area, Edge edge);
-  Outline outline_of(std::size_t area, Edge edge, Point middle) const;
+  void note_crowds();
+  void find_behind(Crowd& crowd, std::size_t row, Point middle) const;
+  Point middle_of(std::size_t row, std::size_t column) const;
+  Outline outline_of(std::size_t area, Edge edge, std::size_t row, Point middle) const;
   static bool join(Outline& outline, std::size_t area, Edge edge);
+  static bool join_apart(Outline& outline, Edge edge);
   void measure_clearance(std::uint8_t GroundProbe::*clearance, bool edges_that_count);
 
   LineOfPlay line_;
@@ -127,6 +145,11 @@ class HoleMap {
   Point end_;  // of the raster, in cells
   std::vector<Cell> cells_;
   std::vector<Outline> outlines_;
+  // While edges are marked: crowd and area, and where the crowds are.
+  std::vector<std::pair<std::uint32_t, std::uint16_t>> crowding_;
+  std::vector<std::size_t> cells_of_crowds_;
+  std::vector<Crowd> crowds_;
+  std::vector<std::uint16_t> crowded_areas_;
 };
 
 // Inside the polygon or on its edge, by counting crossings: the same answer as covers(), without its set-up cost.

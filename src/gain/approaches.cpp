@@ -1,7 +1,10 @@
 #include "gain/approaches.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
+#include <vector>
 
 #include "core/numerics.hpp"
 #include "strategy/expected_visits.hpp"
@@ -17,12 +20,25 @@ bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Actio
   return std::abs(total - left) <= numerics::nearly_at_hole * left;
 }
 
+constexpr int no_approach = -1;
+
 // Follows balls to their approach, and counts its club.
 class Approaches {
  public:
   Approaches(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
              const ActionFrom& action_from, StrikeOutcomes& outcomes)
-      : model_(model), player_(player), planned_(planned), action_from_(action_from), outcomes_(outcomes) {}
+      : model_(model),
+        player_(player),
+        planned_(planned),
+        action_from_(action_from),
+        outcomes_(outcomes),
+        clubs_left_(static_cast<std::size_t>(model.state_count())) {
+    for (const Lie lie : all_lies) {
+      for (const Swing& swing : model.swings(lie)) {
+        furthest(lie) = std::max(furthest(lie), swing.total_yd(roll_on_green(model)));
+      }
+    }
+  }
 
   std::map<std::string, double> clubs() {
     play_strokes(model_, {numerics::approach_visits_left, numerics::most_strokes_followed},
@@ -35,34 +51,49 @@ class Approaches {
  private:
   void play_on(StateId state, double visits_here, Visits& next) {
     const Lie lie = model_.lie_of(state);
-    const Action& action = planned_.policy[static_cast<std::size_t>(state)];
-    if (lie != Lie::tee && count_if_approach(lie, model_.place_of(state), action, visits_here)) return;
-    if (visits_here < numerics::approach_visits)
-      return pass_on(*planned_.rows[static_cast<std::size_t>(state)], state, visits_here, next);
-    for (const StrikeOutcome& outcome : outcomes_.of(state)) {
-      come_to(state, outcome, visits_here * outcome.weight, next);
+    const auto index = static_cast<std::size_t>(state);
+    if (lie != Lie::tee) {
+      const int club = club_of_approach(lie, model_.place_of(state), planned_.policy[index]);
+      if (club != no_approach) return count(club, visits_here);
+    }
+    if (visits_here < numerics::approach_visits) return pass_on(*planned_.rows[index], state, visits_here, next);
+    const std::span<const StrikeOutcome> outcomes = outcomes_.of(state);
+    std::vector<int>& clubs = clubs_left_[index];
+    for (std::size_t i = clubs.size(); i < outcomes.size(); ++i) clubs.push_back(club_left(outcomes[i]));
+    for (std::size_t i = 0; i < outcomes.size(); ++i) {
+      const double visits = visits_here * outcomes[i].weight;
+      if (clubs[i] == no_approach) pass_on(outcomes[i].continuation, state, visits, next);
+      if (clubs[i] != no_approach) count(clubs[i], visits);
     }
   }
 
-  void come_to(StateId state, const StrikeOutcome& outcome, double visits_here, Visits& next) {
-    const auto& [rest, continuation, weight] = outcome;
-    const bool played_on = continuation.kind == Continuation::Kind::between_states;
-    if (played_on && count_if_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at), visits_here)) return;
-    pass_on(continuation, state, visits_here, next);
+  // From where no swing comes to the green nobody has to be asked what is played.
+  int club_left(const StrikeOutcome& outcome) {
+    const Rest& rest = outcome.rest;
+    if (outcome.continuation.kind != Continuation::Kind::between_states) return no_approach;
+    constexpr double least_share = 1.0 - numerics::nearly_at_hole - numerics::rounding_share;
+    if (furthest(rest.lie) < least_share * distance_yd(rest.at, model_.pin())) return no_approach;
+    return club_of_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at));
   }
 
-  bool count_if_approach(Lie lie, Point from, const Action& action, double visits_here) {
-    if (!is_played_at_green(model_, lie, from, action)) return false;
-    clubs_[player_.clubs[model_.swings(lie)[static_cast<std::size_t>(action.swing)].club].name] += visits_here;
-    return true;
+  double& furthest(Lie lie) { return furthest_yd_[static_cast<std::size_t>(lie)]; }
+
+  int club_of_approach(Lie lie, Point from, const Action& action) const {
+    if (!is_played_at_green(model_, lie, from, action)) return no_approach;
+    return static_cast<int>(model_.swings(lie)[static_cast<std::size_t>(action.swing)].club);
   }
+
+  void count(int club, double visits) { clubs_[player_.clubs[static_cast<std::size_t>(club)].name] += visits; }
 
   const HoleModel& model_;
   const Player& player_;
   const PolicyEvaluation& planned_;
   const ActionFrom& action_from_;
   StrikeOutcomes& outcomes_;
+  std::array<double, all_lies.size()> furthest_yd_{};  // that a swing of a lie goes towards the hole
   std::map<std::string, double> clubs_;
+  // By state and outcome: the approach that it leaves. Told once, since balls come to a state stroke after stroke.
+  std::vector<std::vector<int>> clubs_left_;
 };
 
 }  // namespace

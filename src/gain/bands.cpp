@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 #include <set>
 #include <utility>
@@ -9,10 +10,11 @@
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
 #include "gain/request_rules.hpp"
+#include "gain/round_gain.hpp"
 #include "gain/tee_guideline.hpp"
 #include "gain/what_was_asked.hpp"
 #include "input/derived_table.hpp"
-#include "strategy/hole_model.hpp"
+#include "strategy/kept_shots.hpp"
 
 namespace yardworth {
 
@@ -32,7 +34,8 @@ Golfer golfer_of(Band band, Gender gender) {
   return {band, gender, standard_player(band, gender), Baseline(derived_table(band, gender))};
 }
 
-// One round to be reckoned, and its gain once it is, or the holes that cannot be finished.
+// One round to be reckoned, and its gain once it is, or the holes that cannot be finished. Of one with neither, none
+// has been reckoned.
 struct Round {
   const Golfer* golfer = nullptr;
   const Course* course = nullptr;
@@ -42,23 +45,90 @@ struct Round {
   std::vector<UnfinishedHole> unfinished;
 };
 
-void reckon(Round& round, PolicyChoice policy) {
+GainRequest request_of(const Round& round, PolicyChoice policy) {
   GainRequest request;
   request.tee = round.tee;
   request.change = round.change;
   request.policy = policy;
-  request.threads = 1;
   request.describe_play = true;
-  try {
-    round.gain = compute_gain(*round.course, round.golfer->player, round.golfer->baseline, request);
-  } catch (const CannotFinish& error) {
-    round.unfinished = error.holes();
+  return request;
+}
+
+// The rounds of one golfer on one course, one after the other, with one change, and what of them is reckoned. A hole is
+// played from all their tees together: only the tee shot differs.
+struct Rounds {
+  std::vector<Round*> from_tees;
+  std::vector<std::vector<HoleGains>> holes;                           // by tee, by hole
+  std::vector<std::vector<std::optional<UnfinishedHole>>> unfinished;  // likewise
+
+  const Round& any() const { return *from_tees.front(); }
+};
+
+std::vector<Rounds> by_golfer(std::vector<Round>& rounds) {
+  std::vector<Rounds> together;
+  for (Round& round : rounds) {
+    const bool goes_on = !together.empty() && together.back().any().golfer == round.golfer &&
+                         together.back().any().course == round.course;
+    if (!goes_on) together.emplace_back();
+    Rounds& of_golfer = together.back();
+    of_golfer.from_tees.push_back(&round);
+    of_golfer.holes.emplace_back(round.course->holes.size());
+    of_golfer.unfinished.emplace_back(round.course->holes.size());
+  }
+  return together;
+}
+
+// One hole of the rounds of a golfer. The maps are those of its course.
+void reckon_hole(Rounds& rounds, std::size_t hole, const HoleMap& map, const Discretisation& search,
+                 PolicyChoice policy) {
+  const Golfer& golfer = *rounds.any().golfer;
+  const Golfers golfers = lengthen_all(golfer.player, rounds.any().change);
+  KeptShots shots;
+  for (std::size_t i = 0; i < rounds.from_tees.size(); ++i) {
+    const Round& round = *rounds.from_tees[i];
+    const HoleAsked asked{round.course->holes[hole], map, round.tee, golfers, golfer.baseline, search, &shots};
+    rounds.unfinished[i][hole] = compute_hole_gain(asked, request_of(round, policy), rounds.holes[i][hole]);
   }
 }
 
-// Rounds are reckoned in parallel, each by itself, so that nothing depends on how many are at a time.
+void gather(Rounds& rounds, PolicyChoice policy) {
+  for (std::size_t i = 0; i < rounds.from_tees.size(); ++i) {
+    Round& round = *rounds.from_tees[i];
+    for (const auto& hole : rounds.unfinished[i]) {
+      if (hole) round.unfinished.push_back(*hole);
+    }
+    if (!round.unfinished.empty()) continue;
+    round.gain = put_together(*round.course, round.golfer->player, round.golfer->baseline, request_of(round, policy),
+                              rounds.holes[i]);
+  }
+}
+
+// A hole of one golfer's rounds at a time is reckoned in parallel with others, each by itself, so that nothing depends
+// on how many are at a time.
 void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
-  work_in_parallel(request.threads, rounds.size(), [&](std::size_t i) { reckon(rounds[i], request.policy); });
+  for (const Round& round : rounds) {
+    require_valid(*round.course, round.golfer->player, request_of(round, request.policy));
+  }
+  const Discretisation search = search_grid();  // its lattices serve all holes
+  std::map<const Course*, std::vector<HoleMap>> maps;
+  std::vector<Rounds> together = by_golfer(rounds);
+  std::vector<std::pair<std::size_t, std::size_t>> pieces;  // whose rounds, and which hole of them
+  std::vector<double> sizes;
+  for (std::size_t i = 0; i < together.size(); ++i) {
+    const Round& round = together[i].any();
+    auto [maps_of_course, is_new] = maps.try_emplace(round.course);
+    for (std::size_t hole = 0; hole < round.course->holes.size(); ++hole) {
+      const Hole& here = round.course->holes[hole];
+      if (is_new) maps_of_course->second.emplace_back(here, round.course->firmness);
+      pieces.emplace_back(i, hole);
+      sizes.push_back(here.length_yd.front() * static_cast<double>(together[i].from_tees.size()));
+    }
+  }
+  work_in_parallel(request.threads, sizes, [&](std::size_t piece) {
+    const auto [whose, hole] = pieces[piece];
+    reckon_hole(together[whose], hole, maps.at(together[whose].any().course)[hole], search, request.policy);
+  });
+  for (Rounds& of_golfer : together) gather(of_golfer, request.policy);
 }
 
 // Second shots of par 4s by place in the bag.

@@ -5,6 +5,7 @@
 #include "gain/policy_change.hpp"
 #include "gain/strokes_variance.hpp"
 #include "gain/tee_shot.hpp"
+#include "gain/tee_view.hpp"
 
 namespace yardworth {
 
@@ -39,9 +40,12 @@ void describe_plays(const HoleModels& models, const Played& before, const Played
     return;
   }
   const Golfers& golfers = models.golfers;
+  const std::vector<HazardView> hazards = hazards_from(models.before.map(), models.before.tee());
   PlayWorkspace workspace;
-  gain.play_before = describe_play(models.before, golfers.before, before.planned, before.from, gain.par, workspace);
-  gain.play_after = describe_play(models.after, golfers.all_longer, after.planned, after.from, gain.par, workspace);
+  gain.play_before =
+      describe_play(models.before, golfers.before, before.planned, before.from, gain.par, hazards, workspace);
+  gain.play_after =
+      describe_play(models.after, golfers.all_longer, after.planned, after.from, gain.par, hazards, workspace);
   gain.strokes_variance = gain.play_before->strokes_variance;
 }
 

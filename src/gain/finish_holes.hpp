@@ -2,10 +2,12 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "gain/hole_models.hpp"
 #include "yardworth/course.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 
@@ -25,5 +27,18 @@ struct HolesAsked {
 // holes that cannot be finished, once all have been tried.
 using HoleWork = std::function<void(std::size_t hole, const HoleModels& models)>;
 void finish_holes(const HolesAsked& asked, const HoleWork& work);
+
+// The same for one hole, whose map and search grid are there already, and whose shots, if they are, are taken from
+// those kept. Nothing where the work is done; else what is wanting.
+struct HoleAsked {
+  const Hole& hole;
+  const HoleMap& map;
+  std::size_t tee = 0;
+  const Golfers& golfers;
+  const Baseline& baseline;
+  const Discretisation& search;
+  KeptShots* kept_shots = nullptr;
+};
+std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::function<void(const HoleModels&)>& work);
 
 }  // namespace yardworth

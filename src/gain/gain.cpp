@@ -89,6 +89,12 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
   return holes;
 }
 
+std::optional<UnfinishedHole> compute_hole_gain(const HoleAsked& asked, const GainRequest& request, HoleGains& gains) {
+  return finish_hole(asked, [&](const HoleModels& models) {
+    gains = gains_on(asked.hole, asked.tee, models, asked.baseline, request);
+  });
+}
+
 GainResult put_together(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request, const std::vector<HoleGains>& holes) {
   GainResult result;

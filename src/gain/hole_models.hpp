@@ -11,7 +11,7 @@ namespace yardworth {
 // it is made of.
 struct HoleModels {
   HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
-             const Discretisation& discretisation);
+             const Discretisation& discretisation, KeptShots* kept_shots = nullptr);
 
   const Golfers& golfers;
   Discretisation discretisation;  // of the search

@@ -33,11 +33,12 @@ std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
   return all;
 }
 
-std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_shot) {
+std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
+                                   const Action& tee_shot) {
   const std::vector<double> chances = hazard_chances(model, tee_shot);
   const std::vector<Finished> ends = finishes(model, tee_shot);
   std::vector<HazardMet> met;
-  for (const HazardView& view : hazards_from(model.map(), model.tee())) {
+  for (const HazardView& view : hazards) {
     HazardMet hazard;
     hazard.hazard = view;
     hazard.found = chances[static_cast<std::size_t>(view.hazard)];
@@ -55,13 +56,14 @@ std::vector<HazardMet> hazards_met(const HoleModel& model, const Action& tee_sho
 }  // namespace
 
 HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
-                       const ActionFrom& action_from, int par, PlayWorkspace& workspace) {
+                       const ActionFrom& action_from, int par, const std::vector<HazardView>& hazards,
+                       PlayWorkspace& workspace) {
   HolePlay play;
   StrikeOutcomes outcomes(model, planned, workspace.outcomes);
   play.strokes_variance = strokes_variance(model, planned);
   play.green_in_regulation = green_in_regulation(model, planned, par, outcomes);
   if (par > 3) play.approach = approach_clubs(model, player, planned, action_from, outcomes);
-  play.hazards = hazards_met(model, planned.policy[static_cast<std::size_t>(model.tee_state())]);
+  play.hazards = hazards_met(model, hazards, planned.policy[static_cast<std::size_t>(model.tee_state())]);
   return play;
 }
 

@@ -24,18 +24,32 @@ struct Stretch {
   double to = 0.0;
 };
 
-// Where the line of play lies in the polygon, from the first such place to the last.
-std::optional<Stretch> crossing(const LineOfPlay& line, const Polygon& polygon) {
-  std::optional<Stretch> found;
+// A place on the line of play.
+struct OnLine {
+  double along = 0.0;
+  Point at;
+};
+
+std::vector<OnLine> places_on(const LineOfPlay& line) {
+  std::vector<OnLine> places;
   for (double along = 0.0; along <= line.length_yd() + telling::beyond_green_yd; along += edge_step_yd) {
-    if (!contains(polygon, line.at(along))) continue;
+    places.push_back({along, line.at(along)});
+  }
+  return places;
+}
+
+// Where the line of play lies in the polygon, from the first such place to the last.
+std::optional<Stretch> crossing(const std::vector<OnLine>& line, const Polygon& polygon) {
+  std::optional<Stretch> found;
+  for (const auto& [along, at] : line) {
+    if (!contains(polygon, at)) continue;
     if (!found) found = Stretch{along, along};
     found->to = along;
   }
   return found;
 }
 
-HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
+HazardView view_of(const HoleMap& map, const std::vector<OnLine>& line, const Area& area, double tee_along) {
   constexpr double infinity = std::numeric_limits<double>::infinity();
   Stretch along{infinity, -infinity};
   Stretch right{infinity, -infinity};
@@ -45,7 +59,7 @@ HazardView view_of(const HoleMap& map, const Area& area, double tee_along) {
     right = {std::min(right.from, place.right_yd), std::max(right.to, place.right_yd)};
   }
   HazardView view{area.hazard, area.ground, right.from + right.to < 0.0 ? HazardSide::left : HazardSide::right};
-  if (const auto crossed = crossing(map.line(), area.polygon)) {
+  if (const auto crossed = crossing(line, area.polygon)) {
     along = *crossed;
     view.side = right.to - right.from < telling::narrow_yd ? HazardSide::in_the_middle : HazardSide::across;
   }
@@ -85,10 +99,11 @@ Aim beside(AimMark mark, LinePlace place) {
 
 std::vector<HazardView> hazards_from(const HoleMap& map, Point tee) {
   const double tee_along = map.line().nearest(tee).along_yd;
+  const std::vector<OnLine> line = places_on(map.line());
   std::vector<HazardView> hazards;
   for (const Area& area : map.areas()) {
     if (area.hazard < 0) continue;
-    const HazardView view = view_of(map, area, tee_along);
+    const HazardView view = view_of(map, line, area, tee_along);
     if (view.to_yd > 0.0) hazards.push_back(view);
   }
   std::stable_sort(hazards.begin(), hazards.end(), [](const HazardView& a, const HazardView& b) {

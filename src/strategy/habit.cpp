@@ -1,6 +1,7 @@
 #include "strategy/habit.hpp"
 
 #include "core/numerics.hpp"
+#include "strategy/kept_shots.hpp"
 #include "strategy/shot_at_hole.hpp"
 
 namespace yardworth {
@@ -18,9 +19,7 @@ Action full_action(const HoleModel& model, Point from, const std::vector<Swing>&
   return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing), 0};
 }
 
-}  // namespace
-
-Action habit_action(const HoleModel& model, Lie lie, Point from) {
+Action choose_by_habit(const HoleModel& model, Lie lie, Point from) {
   if (const auto action = action_to_hole(model, lie, from)) return *action;
   const std::vector<Swing>& swings = model.swings(lie);
   for (std::size_t i = 0; i < swings.size(); ++i) {
@@ -30,11 +29,21 @@ Action habit_action(const HoleModel& model, Lie lie, Point from) {
   return full_action(model, from, swings, 0);
 }
 
+}  // namespace
+
+Action habit_action(const HoleModel& model, Lie lie, Point from) {
+  KeptShots* const kept = model.kept_shots();
+  if (kept == nullptr) return choose_by_habit(model, lie, from);
+  return kept->habit_of(model.bag_number(), lie, from, [&] { return choose_by_habit(model, lie, from); });
+}
+
 ActionOf habit_of(const HoleModel& model) {
   return [&model](StateId state) { return habit_action(model, model.lie_of(state), model.place_of(state)); };
 }
 
-std::vector<double> habit_edges_yd(const HoleModel& model) {
+namespace {
+
+std::vector<double> find_habit_edges(const HoleModel& model) {
   const LineOfPlay& line = model.map().line();
   const auto lay_up = [&](Lie lie, double along) {
     // A shot at the hole changes its club smoothly.
@@ -60,6 +69,14 @@ std::vector<double> habit_edges_yd(const HoleModel& model) {
     }
   }
   return edges;
+}
+
+}  // namespace
+
+std::vector<double> habit_edges_yd(const HoleModel& model) {
+  KeptShots* const kept = model.kept_shots();
+  if (kept == nullptr) return find_habit_edges(model);
+  return kept->habit_edges_of(model.bag_number(), [&] { return find_habit_edges(model); });
 }
 
 }  // namespace yardworth

@@ -4,17 +4,20 @@
 #include <numeric>
 #include <optional>
 
+#include "strategy/kept_shots.hpp"
+
 namespace yardworth {
 
 HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
-                     const Discretisation& discretisation)
+                     const Discretisation& discretisation, KeptShots* kept_shots)
     : map_(&map),
       tee_(tee),
       short_game_(&short_game),
       grid_(short_game_radius_yd,
             std::max(numerics::least_grid_yd, distance_yd(tee, map.pin()) + numerics::grid_behind_tee_yd),
             discretisation.options()),
-      discretisation_(discretisation) {
+      discretisation_(discretisation),
+      kept_shots_(kept_shots) {
   take_swings(player);
   for (const Lie lie : all_lies) {
     auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(lie)];
@@ -31,6 +34,7 @@ HoleModel HoleModel::for_player(const Player& player) const {
 
 void HoleModel::take_swings(const Player& player) {
   for (const Lie lie : all_lies) swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
+  if (kept_shots_ != nullptr) bag_number_ = kept_shots_->number_of(swings_);
 }
 
 namespace {

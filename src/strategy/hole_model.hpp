@@ -64,12 +64,14 @@ struct Continuation {
   }
 };
 
-// One hole for one golfer: the states, the shots and what they lead to. Holds references: map and baseline must outlive
-// it.
+class KeptShots;
+
+// One hole for one golfer: the states, the shots and what they lead to. Holds references: map, baseline and
+// kept shots must outlive it.
 class HoleModel {
  public:
   HoleModel(const HoleMap& map, Point tee, const Player& player, const Baseline& short_game,
-            const Discretisation& discretisation);
+            const Discretisation& discretisation, KeptShots* kept_shots = nullptr);
 
   // The same hole, states and strikes for another golfer.
   HoleModel for_player(const Player& player) const;
@@ -78,6 +80,10 @@ class HoleModel {
   Point tee() const { return tee_; }
   Point pin() const { return map_->pin(); }
   const Baseline& short_game() const { return *short_game_; }
+  // Where shots of this hole are kept that others may have struck before (KeptShots), and which of its bags the golfer
+  // plays with; null where they are not.
+  KeptShots* kept_shots() const { return kept_shots_; }
+  std::size_t bag_number() const { return bag_number_; }
   // Full swings by lie, longest first.
   const std::vector<Swing>& swings(Lie lie) const { return swings_[static_cast<std::size_t>(lie)]; }
 
@@ -181,6 +187,8 @@ class HoleModel {
   std::vector<int> place_at_;  // by vertex: its index among them, or that of the nearest of them on its ring
   std::vector<Point> places_;  // by state
   Discretisation discretisation_;
+  KeptShots* kept_shots_;
+  std::size_t bag_number_ = 0;
 };
 
 // The direction that a golfer takes who plays `total_yd` down the middle: to the line of play that far away, or to the

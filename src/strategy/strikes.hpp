@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "strategy/hole_model.hpp"
+#include "strategy/kept_shots.hpp"
 
 namespace yardworth {
 
@@ -117,11 +118,9 @@ void for_each_equal_weight_strike(const HoleModel& model, StateId state, const S
   }
 }
 
-// The strikes of an action from a state, at every stride-th node, or but for the tee shot over equal-weight strikes, as
-// many in proportion.
 template <class Visit>
-void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool equal_weight,
-                     Visit visit) {
+void strike_anew(const HoleModel& model, StateId state, const Action& action, int stride, bool equal_weight,
+                 Visit visit) {
   const Swing swing = model.swing_of(model.lie_of(state), action);
   const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
   if (equal_weight && state != model.tee_state()) {
@@ -129,6 +128,27 @@ void for_each_strike(const HoleModel& model, StateId state, const Action& action
   } else {
     for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
   }
+}
+
+// The strikes of an action from a state, at every stride-th node, or but for the tee shot over equal-weight strikes, as
+// many in proportion.
+template <class Visit>
+void for_each_strike(const HoleModel& model, StateId state, const Action& action, int stride, bool equal_weight,
+                     Visit visit) {
+  KeptShots* const kept = model.kept_shots();
+  if (kept == nullptr || state == model.tee_state()) {
+    return strike_anew(model, state, action, stride, equal_weight, visit);
+  }
+  const PlacedShot shot{model.place_of(state),
+                        model.swing_of(model.lie_of(state), action),
+                        action.reference_heading_rad,
+                        action.aim,
+                        model.lattice_offset_of(state),
+                        stride,
+                        equal_weight};
+  const auto strikes =
+      kept->strikes_of(shot, [&](auto keep) { strike_anew(model, state, action, stride, equal_weight, keep); });
+  for (const Struck& struck : strikes) visit(struck.rest, struck.weight);
 }
 
 // The same as the rows of a model are summed.

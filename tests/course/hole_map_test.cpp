@@ -136,6 +136,31 @@ TEST_CASE("what the ball lies on is what Boost.Geometry says of the polygons, on
   });
 }
 
+TEST_CASE("a hole of thin strips round a dogleg is what Boost.Geometry says of the polygons") {
+  for (const double apart_yd : {0.9, 2.5}) {
+    Hole hole = straight_hole(400.0);
+    hole.doglegs = {{220.0, radians(35.0)}};
+    for (double at = 60.0; at < 340.0; at += apart_yd) {
+      Hazard strip;
+      strip.kind = HazardKind::penalty_area;
+      strip.side = Side::across;
+      strip.from_yd = at;
+      strip.to_yd = at + 0.4;
+      strip.far_yd = 60.0;
+      hole.hazards.push_back(strip);
+    }
+    const HoleMap map(hole, Firmness::normal);
+    const AskedDirectly direct(map);
+    Engine engine(5);
+    int different = 0;
+    for (int i = 0; i < 20000; ++i) {
+      const Point p = random_point(map, engine);
+      if (map.ground_at(p) != direct.at(p)) ++different;
+    }
+    CHECK(different == 0);
+  }
+}
+
 TEST_CASE("corners and edges of areas, doglegs included") {
   int corners = 0;
   for (const Course& course : both_courses()) {

@@ -10,6 +10,7 @@
 #include "baseline/published.hpp"
 #include "course/set_up.hpp"
 #include "gain/strokes_variance.hpp"
+#include "gain/tee_view.hpp"
 #include "shot/short_game.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/habit.hpp"
@@ -65,7 +66,8 @@ Played play_once(const HoleModel& model, const Player& player, int par, RandomEn
 HolePlay described(const HoleModel& model, const Player& player, int par) {
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };
   PlayWorkspace workspace;
-  return describe_play(model, player, test::habit_value(model), habit, par, workspace);
+  return describe_play(model, player, test::habit_value(model), habit, par, hazards_from(model.map(), model.tee()),
+                       workspace);
 }
 
 Player sharp_golfer(double carry_yd) {
