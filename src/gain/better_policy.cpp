@@ -62,10 +62,10 @@ FoundPolicy search_from(const HoleModel& search, const HoleModel& held_out_model
 
 FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
                           const PolicyIterationOptions& options) {
-  if (!start.enough) return search_from(search, held_out_model, start, options);
   try {
     return search_from(search, held_out_model, start, options);
-  } catch (const CannotFinish&) {
+  } catch (const CannotFinish& error) {
+    if (!start.enough) throw SearchCannotFinish(error.what());
     return start_alone(search, std::move(start));
   }
 }

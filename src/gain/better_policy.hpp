@@ -1,6 +1,7 @@
 #pragma once
 
 #include "strategy/policy_iteration.hpp"
+#include "yardworth/diagnostics.hpp"
 
 namespace yardworth {
 
@@ -20,7 +21,13 @@ struct FoundPolicy {
   BestPolicy searched;        // what the search found, and what it says of that itself
 };
 
-// The best policy found from a start. Throws CannotFinish like evaluate_policy.
+// The search met a place that it cannot leave, though its start holes out: with the start alone there may be an answer.
+class SearchCannotFinish : public CannotFinish {
+ public:
+  using CannotFinish::CannotFinish;
+};
+
+// The best policy found from a start. Throws SearchCannotFinish where the start is not enough.
 FoundPolicy better_policy(const HoleModel& search, const HoleModel& held_out_model, PolicyStart start,
                           const PolicyIterationOptions& options = {});
 

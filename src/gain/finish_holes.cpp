@@ -1,6 +1,9 @@
 #include "gain/finish_holes.hpp"
 
+#include <utility>
+
 #include "core/parallel.hpp"
+#include "gain/better_policy.hpp"
 #include "strategy/needed_carry.hpp"
 
 namespace yardworth {
@@ -13,19 +16,24 @@ std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::fun
   more_strikes.equal_weight_rows = false;
   DiscretisationOptions closer = more_strikes;
   closer.arc_yd = held_out_options(closer).arc_yd;
+  std::vector<DiscretisationOptions> grids = {asked.search.options(), more_strikes, closer};
   // A search looks at places where the habit never comes. Where it cannot be done on any grid, the best policy is the
-  // habit: what one policy finishes the other does too.
+  // habit: what one policy finishes the other does too. Where it was not the search that failed, that changes nothing.
   for (const bool start_is_enough : {false, true}) {
-    for (const DiscretisationOptions& options : {asked.search.options(), more_strikes, closer}) {
+    std::vector<DiscretisationOptions> not_searched;
+    for (const DiscretisationOptions& options : grids) {
       try {
         HoleModels models(asked.map, tee, asked.golfers, asked.baseline, asked.search.with(options), asked.kept_shots);
         models.start_is_enough = start_is_enough;
         work(models);
         return std::nullopt;
+      } catch (const SearchCannotFinish&) {
+        not_searched.push_back(options);
       } catch (const CannotFinish&) {
         continue;
       }
     }
+    grids = std::move(not_searched);
   }
   return UnfinishedHole{asked.hole.number, needed_carry_yd(asked.map, tee)};
 }

@@ -108,6 +108,34 @@ std::vector<double> values_behind(const Planned& planned, const std::vector<Cand
   return filled_values(model, find_best_policy(model, habit_of(model), warm_start, everywhere).exact.value);
 }
 
+bool can_be_finished_behind(const Planned& planned, const Candidate& candidate) {
+  try {
+    values_behind(planned, {candidate});
+    return true;
+  } catch (const CannotFinish&) {
+    return false;
+  }
+}
+
+// Of tee shots those worth weighing. One that may come to a place which no shot gets the ball away from is none that
+// could be played instead, and no reason to refuse a hole that the policy itself finishes.
+std::vector<WeighedTeeShot> weigh_with_play_behind(const Planned& planned, std::vector<Candidate> candidates) {
+  const HoleModel& model = planned.search;
+  try {
+    return weigh(model, candidates, values_behind(planned, candidates));
+  } catch (const CannotFinish&) {
+    candidates.erase(
+        std::remove_if(candidates.begin(), candidates.end(),
+                       [&](const Candidate& candidate) { return !can_be_finished_behind(planned, candidate); }),
+        candidates.end());
+  }
+  try {
+    return weigh(model, candidates, values_behind(planned, candidates));
+  } catch (const CannotFinish&) {
+    return {};
+  }
+}
+
 std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
   const HoleModel& model = planned.search;
   const PolicyEvaluation& searched = planned.best.searched.exact;
@@ -116,7 +144,7 @@ std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
   for (const WeighedTeeShot& shot : weigh(model, all, filled_values(model, searched.value))) {
     if (shot.least() <= searched.at_tee + too_dear) fair.push_back(shot.candidate);
   }
-  return weigh(model, fair, values_behind(planned, fair));
+  return weigh_with_play_behind(planned, std::move(fair));
 }
 
 // What the search takes for better than a policy that was judged the best is as good as that, no better.

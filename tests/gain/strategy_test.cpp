@@ -10,6 +10,8 @@
 #include <stdexcept>
 #include <string>
 
+#include "gain/better_policy.hpp"
+#include "gain/finish_holes.hpp"
 #include "strategy/dot.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
@@ -106,6 +108,51 @@ TEST_CASE("strategy and gain agree to the last bit for a part of the change, and
     CHECK(hole.before.tee_shot.strokes == gain.strokes.before);
     CHECK(hole.after->tee_shot.strokes == gain.strokes.replanned);
   }
+}
+
+// Behind other tee shots of these golfers lie places that no shot of a policy leaves.
+TEST_CASE("a hole that gain answers strategy answers too, with the same strokes") {
+  struct Played {
+    const char* member;
+    int hole;
+  };
+  for (const auto& [member, hole] : {Played{"junior", 5}, Played{"28-woman", 7}}) {
+    const Player player = test::scenario_member(member);
+    StrategyRequest request = request_for(hole);
+    request.change = DistanceChange{10.0, 0.0};
+    const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
+    GainRequest of_gain;
+    of_gain.tee = test::middle_tee;
+    of_gain.holes = request.holes;
+    of_gain.change = *request.change;
+    of_gain.policy = PolicyChoice::best;
+    const GainResult gain = compute_gain(test::scenario_course(), player, test::baseline_of(player), of_gain);
+    CHECK(result.holes.front().before.tee_shot.strokes == gain.answer().holes.front().strokes.before);
+    CHECK(result.holes.front().after->tee_shot.strokes == gain.answer().holes.front().strokes.replanned);
+  }
+}
+
+// Three grids, each once.
+TEST_CASE("a hole that no policy finishes is tried on each grid once; where the search fails, with its start again") {
+  const Player player = test::scenario_member("weekend-16-man");
+  const Baseline baseline = test::baseline_of(player);
+  const Golfers golfers = lengthen_all(player, {20.0, 0.0});
+  const Hole hole = test::open_hole(1, 300.0);
+  const HoleMap map(hole, Firmness::normal);
+  const Discretisation search = search_grid();
+  const HoleAsked asked{hole, map, 0, golfers, baseline, search};
+  int tried = 0;
+  CHECK(finish_hole(asked, [&](const HoleModels&) {
+          ++tried;
+          throw CannotFinish("the plan");
+        }).has_value());
+  CHECK(tried == 3);
+  tried = 0;
+  CHECK_FALSE(finish_hole(asked, [&](const HoleModels& models) {
+                ++tried;
+                if (!models.start_is_enough) throw SearchCannotFinish("the search");
+              }).has_value());
+  CHECK(tried == 4);
 }
 
 TEST_CASE("nothing else costs less than the plan's own tee shot, even where the search would have it so") {
