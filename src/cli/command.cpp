@@ -8,6 +8,7 @@
 
 #include "cli/help.hpp"
 #include "core/spelling.hpp"
+#include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
 #include "yardworth/version.hpp"
@@ -100,7 +101,21 @@ Outcome refusal(int status, const std::string& why) {
   return {status, "", fmt::format("yardworth: {}\n", escape_control(why))};
 }
 
-Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings) {
+namespace {
+
+// Each line is a finding of its own; what it goes on with is indented.
+std::string broken_at_words(const std::string& lines, std::size_t columns) {
+  constexpr std::size_t indent = 2;
+  const std::size_t width = std::max(columns, narrowest_page);
+  std::string broken;
+  std::istringstream all(lines);
+  for (std::string line; std::getline(all, line);) {
+    broken += display_width(line) <= width ? line + '\n' : wrap(line, width, indent);
+  }
+  return broken;
+}
+
+Outcome run_unbroken(std::vector<std::string> arguments, const Surroundings& surroundings) {
   CLI::App app("What added distance is worth in strokes on a real course, and why.", "yardworth");
   app.formatter(help_in(surroundings.columns().value_or(report_width)));
   app.set_version_flag("--version", fmt::format("yardworth {}", version));
@@ -117,6 +132,14 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
     return refuse(app, error);
   }
   return action();
+}
+
+}  // namespace
+
+Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings) {
+  Outcome outcome = run_unbroken(std::move(arguments), surroundings);
+  if (surroundings.error_columns) outcome.err = broken_at_words(outcome.err, *surroundings.error_columns);
+  return outcome;
 }
 
 }  // namespace yardworth::cli

@@ -28,6 +28,8 @@ struct Surroundings {
   // Columns: of the terminal that standard output is, and of the environment variable COLUMNS, where there are any.
   std::optional<std::size_t> terminal_columns = std::nullopt;
   std::optional<std::size_t> said_columns = std::nullopt;
+  // Of the terminal that standard error is, where it is one: longer lines are then broken between words.
+  std::optional<std::size_t> error_columns = std::nullopt;
 
   // How many columns text for standard output, or for a file, has; nothing where nobody says. Longer lines than those
   // of reports are hard to read, however wide a terminal is.

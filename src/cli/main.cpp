@@ -29,9 +29,9 @@ bool wants_colour() {
   return ::isatty(STDOUT_FILENO) == 1 && !refused && !dumb;
 }
 
-std::optional<std::size_t> terminal_columns() {
+std::optional<std::size_t> terminal_columns(int descriptor) {
   winsize size{};
-  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return std::nullopt;
+  if (::ioctl(descriptor, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return std::nullopt;
   return size.ws_col;
 }
 
@@ -75,7 +75,8 @@ int main(int argc, char** argv) {
     std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
     const bool progress = ::isatty(STDERR_FILENO) == 1;
-    return finish(yardworth::cli::run(arguments, {wants_colour(), progress, terminal_columns(), said_columns()}));
+    return finish(yardworth::cli::run(arguments, {wants_colour(), progress, terminal_columns(STDOUT_FILENO),
+                                                  said_columns(), terminal_columns(STDERR_FILENO)}));
   } catch (const std::bad_alloc&) {
     write_all(STDERR_FILENO, "yardworth: out of memory: more is needed than the system gives\n");
     return not_done;

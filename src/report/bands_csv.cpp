@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/cannot_finish_words.hpp"
+#include "report/bands_parts.hpp"
 #include "report/csv_parts.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
@@ -12,7 +13,7 @@ namespace yardworth {
 namespace {
 
 using report::Cells;
-using report::ComputedParts;
+using report::computed_parts;
 using report::join;
 using report::length;
 using report::length_heading;
@@ -31,8 +32,6 @@ std::string band_cell(Band band) {
   if (dash != std::string::npos) words.replace(dash, 1, " to ");
   return words;
 }
-
-ComputedParts computed_parts(const BandsResult& result) { return {true, result.replanning_computed}; }
 
 Cells golfer_cells(const BandsResult& result, const BandOnTee& golfer) {
   return {band_cell(golfer.band), std::string(name(golfer.gender)), text(result.tees[golfer.tee].name),
@@ -73,8 +72,7 @@ Cells approach_cells(const std::vector<std::string>& clubs, const RoundPlay& pla
 }
 
 Cells play_cells(const BandOnTee& golfer) {
-  const bool has_fairways =
-      std::any_of(golfer.holes.begin(), golfer.holes.end(), [](const BandHole& hole) { return hole.par > 3; });
+  const bool has_fairways = report::has_fairways(golfer);
   return {number(golfer.index_change),
           number(golfer.before.green_in_regulation),
           number(golfer.after.green_in_regulation),

@@ -1,4 +1,5 @@
 #include "core/cannot_finish_words.hpp"
+#include "report/bands_parts.hpp"
 #include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
@@ -10,7 +11,10 @@ namespace {
 using report::all_caution_words;
 using report::all_note_words;
 using report::before_after_json;
+using report::computed_parts;
+using report::ComputedParts;
 using report::Json;
+using report::null_unless;
 using report::or_null;
 using report::put_strokes;
 using report::shares_json;
@@ -27,9 +31,9 @@ Json hazard_json(const HazardMet& before, const HazardMet& after, Units units) {
           {"cleared_probability", before_after_json(before.cleared, after.cleared)}};
 }
 
-Json hole_json(const BandHole& hole, Units units) {
+Json hole_json(const BandHole& hole, ComputedParts computed, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
-  put_strokes(json, hole.strokes);
+  put_strokes(json, hole.strokes, computed);
   json["green_in_regulation_probability"] =
       before_after_json(hole.before.green_in_regulation, hole.after.green_in_regulation);
   json["approach_share"] = before_after_json(shares_json(hole.before.approach), shares_json(hole.after.approach));
@@ -47,23 +51,26 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
     json["cannot_finish"] = cannot_finish_words(golfer.cannot_finish, result.units);
     return json;
   }
-  json["round"] = strokes_json(golfer.round);
+  const ComputedParts computed = computed_parts(result);
+  json["round"] = strokes_json(golfer.round, computed);
   json["handicap_index_change"] = or_null(golfer.index_change);
   const RoundPlay& before = golfer.before;
   const RoundPlay& after = golfer.after;
   json["green_in_regulation_share"] = before_after_json(before.green_in_regulation, after.green_in_regulation);
-  json["fairway_share"] = before_after_json(before.fairway, after.fairway);
+  const bool has_fairways = report::has_fairways(golfer);
+  json["fairway_share"] =
+      before_after_json(null_unless(has_fairways, before.fairway), null_unless(has_fairways, after.fairway));
   json["tee_shot_penalty_strokes"] = before_after_json(before.penalty, after.penalty);
   json["approach_share"] = before_after_json(shares_json(before.approach), shares_json(after.approach));
   json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
   json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
   json["holes"] = Json::array();
-  for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole, result.units));
+  for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole, computed, result.units));
   if (result.changed_hazards.empty()) return json;
   json["changed_holes"] = Json::array();
   for (const ChangedHole& hole : golfer.changed) {
-    json["changed_holes"].push_back(
-        {{"without", hole_json(hole.without, result.units)}, {"with", hole_json(hole.with, result.units)}});
+    json["changed_holes"].push_back({{"without", hole_json(hole.without, computed, result.units)},
+                                     {"with", hole_json(hole.with, computed, result.units)}});
   }
   return json;
 }

@@ -2,11 +2,16 @@
 
 #include <string>
 
+#include "report/gain_parts.hpp"
 #include "yardworth/bands.hpp"
 
 namespace yardworth::report {
 
 // "bunker left": what a changed hazard is. Where it lies depends on the tee.
 std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard);
+
+// Which parts of the strokes saved were worked out, and whether there are fairways: holes longer than a par 3.
+ComputedParts computed_parts(const BandsResult& result);
+bool has_fairways(const BandOnTee& golfer);
 
 }  // namespace yardworth::report

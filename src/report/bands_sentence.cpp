@@ -111,6 +111,12 @@ std::string bands_sentence(const BandsResult& result) {
 
 namespace report {
 
+ComputedParts computed_parts(const BandsResult& result) { return {true, result.replanning_computed}; }
+
+bool has_fairways(const BandOnTee& golfer) {
+  return std::any_of(golfer.holes.begin(), golfer.holes.end(), [](const BandHole& hole) { return hole.par > 3; });
+}
+
 std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard) {
   for (const BandOnTee& golfer : result.golfers) {
     for (const ChangedHole& hole : golfer.changed) {

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "report/gain_parts.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/gain.hpp"
@@ -40,12 +41,6 @@ inline Cells join(Cells first, const Cells& second) {
 inline Cells strokes_headings() {
   return {"strokes_before", "strokes_after", "strokes_saved", "from_tee", "from_irons", "from_replanning"};
 }
-
-// Which parts of the strokes saved somebody worked out; the others are 0 by construction.
-struct ComputedParts {
-  bool irons = true;
-  bool replanning = true;
-};
 
 inline Cells strokes_cells(const FourValues& values, ComputedParts computed) {
   return {number(values.before),

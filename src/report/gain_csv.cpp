@@ -5,7 +5,7 @@ namespace yardworth {
 namespace {
 
 using report::Cells;
-using report::ComputedParts;
+using report::computed_parts;
 using report::join;
 using report::length;
 using report::length_heading;
@@ -13,10 +13,6 @@ using report::number;
 using report::strokes_cells;
 using report::strokes_headings;
 using report::text;
-
-ComputedParts computed_parts(const GainResult& result) {
-  return {result.method == Method::play, result.replanning_computed};
-}
 
 Cells shot_headings(Units units) {
   return {"tee_club_before",

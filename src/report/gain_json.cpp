@@ -9,6 +9,8 @@ namespace {
 using report::all_caution_words;
 using report::all_note_words;
 using report::before_after_json;
+using report::computed_parts;
+using report::ComputedParts;
 using report::Json;
 using report::or_null;
 using report::put_strokes;
@@ -24,9 +26,9 @@ Json next_club_json(const HoleGain& hole) {
   return json;
 }
 
-Json hole_json(const HoleGain& hole, Units units) {
+Json hole_json(const HoleGain& hole, ComputedParts computed, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
-  put_strokes(json, hole.strokes);
+  put_strokes(json, hole.strokes, computed);
   json["tee_club"] = before_after_json(hole.before.club, hole.after.club);
   json["left_yd"] = before_after_json(hole.before.left_yd, hole.after.left_yd);
   json["left_sd_yd"] = before_after_json(hole.before.left_sd_yd, hole.after.left_sd_yd);
@@ -38,9 +40,9 @@ Json hole_json(const HoleGain& hole, Units units) {
   return json;
 }
 
-Json holes_json(const PolicyGain& policy, Units units) {
+Json holes_json(const PolicyGain& policy, ComputedParts computed, Units units) {
   Json json = Json::array();
-  for (const HoleGain& hole : policy.holes) json.push_back(hole_json(hole, units));
+  for (const HoleGain& hole : policy.holes) json.push_back(hole_json(hole, computed, units));
   return json;
 }
 
@@ -48,11 +50,11 @@ Json change_json(const DistanceChange& change) {
   return {{"driver_carry_yd", change.driver_carry_yd}, {"irons_carry_yd", change.irons_carry_yd}};
 }
 
-Json curve_json(const std::vector<CurvePoint>& curve) {
+Json curve_json(const std::vector<CurvePoint>& curve, ComputedParts computed) {
   Json json = Json::array();
   for (const CurvePoint& point : curve) {
     Json entry = change_json(point.change);
-    put_strokes(entry, point.round);
+    put_strokes(entry, point.round, computed);
     json.push_back(std::move(entry));
   }
   return json;
@@ -94,13 +96,16 @@ std::string gain_json(const GainReport& report) {
   const GainResult& result = report.result;
   Json json = head_json(result);
   json["replanning_computed"] = result.replanning_computed;
-  json["round"] = strokes_json(result.answer().round);
-  json["holes"] = holes_json(result.answer(), result.units);
+  const ComputedParts computed = computed_parts(result);
+  json["round"] = strokes_json(result.answer().round, computed);
+  json["holes"] = holes_json(result.answer(), computed, result.units);
   if (result.best && result.habit) {
-    json["habit"] = {{"round", strokes_json(result.habit->round)}, {"holes", holes_json(*result.habit, result.units)}};
+    const ComputedParts of_habit{computed.irons, false};
+    json["habit"] = {{"round", strokes_json(result.habit->round, of_habit)},
+                     {"holes", holes_json(*result.habit, of_habit, result.units)}};
   }
   if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
-  if (!report.curve.empty()) json["curve"] = curve_json(report.curve);
+  if (!report.curve.empty()) json["curve"] = curve_json(report.curve, computed);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = all_notes(report);
   json["cautions"] = all_caution_words(result.cautions);

@@ -46,6 +46,10 @@ bool before_in_bag(const std::string& a, const std::string& b) { return bag_plac
 
 }  // namespace
 
+ComputedParts computed_parts(const GainResult& result) {
+  return {result.method == Method::play, result.replanning_computed};
+}
+
 std::vector<std::string> in_bag_order(const ClubShares& shares) {
   std::vector<std::string> clubs;
   for (const auto& [club, share] : shares) clubs.push_back(club);

@@ -8,6 +8,13 @@
 
 namespace yardworth::report {
 
+// Which parts of the strokes saved somebody worked out; the others are 0 by construction.
+struct ComputedParts {
+  bool irons = true;
+  bool replanning = true;
+};
+ComputedParts computed_parts(const GainResult& result);
+
 // A club with its probability before and after the change.
 struct ClubShare {
   std::string club;

@@ -17,18 +17,20 @@ inline Json text(std::string_view view) { return std::string(view); }
 
 inline Json or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 
-inline void put_strokes(Json& json, const FourValues& values) {
+inline Json null_unless(bool computed, double value) { return computed ? Json(value) : Json(nullptr); }
+
+inline void put_strokes(Json& json, const FourValues& values, ComputedParts computed) {
   json["strokes_before"] = values.before;
   json["strokes_after"] = values.replanned;
   json["strokes_saved"] = values.strokes_saved();
   json["from_tee"] = values.from_tee();
-  json["from_irons"] = values.from_irons();
-  json["from_replanning"] = values.from_replanning();
+  json["from_irons"] = null_unless(computed.irons, values.from_irons());
+  json["from_replanning"] = null_unless(computed.replanning, values.from_replanning());
 }
 
-inline Json strokes_json(const FourValues& values) {
+inline Json strokes_json(const FourValues& values, ComputedParts computed) {
   Json json;
-  put_strokes(json, values);
+  put_strokes(json, values, computed);
   return json;
 }
 

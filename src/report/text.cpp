@@ -334,6 +334,24 @@ std::string wrap(const std::string& text, std::size_t columns, std::size_t inden
   return wrapped + '\n';
 }
 
+std::string break_long_words(const std::string& text, std::size_t columns) {
+  std::string broken;
+  std::size_t width = 0;  // of the word so far
+  for (std::string_view rest = text; !rest.empty();) {
+    const std::string_view from_here = rest;
+    const std::size_t own = take_character(rest);
+    const std::string_view character = from_here.substr(0, from_here.size() - rest.size());
+    const bool between_words = character == " " || character == "\n";
+    if (!between_words && width + own > columns) {
+      broken += ' ';
+      width = 0;
+    }
+    broken += character;
+    width = between_words ? 0 : width + own;
+  }
+  return broken;
+}
+
 TableColumn give_way(TableColumn column, int turn, GivesWay how) {
   column.turn = turn;
   column.gives_way = how;
@@ -367,11 +385,18 @@ std::string format_table_in_parts(const Table& table, std::size_t first, std::si
 
 Page::Page(std::size_t columns) : columns_(std::max(columns, narrowest_page)) {}
 
-std::string Page::section(const std::string& title) const { return '\n' + wrap(title, columns_); }
+std::string Page::section(const std::string& title) const {
+  return '\n' + wrap(break_long_words(title, columns_), columns_);
+}
 
-std::string Page::paragraph(const std::string& words) const { return wrap(words, columns_); }
+std::string Page::paragraph(const std::string& words) const {
+  return wrap(break_long_words(words, columns_), columns_);
+}
 
-std::string Page::bullet(const std::string& words) const { return wrap("- " + escape_control(words), columns_, 2); }
+std::string Page::bullet(const std::string& words) const {
+  constexpr std::size_t indent = 2;
+  return wrap("- " + break_long_words(escape_control(words), columns_ - indent), columns_, indent);
+}
 
 std::string Page::table(const Table& table) const { return format_table(table, columns_); }
 

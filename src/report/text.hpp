@@ -33,6 +33,8 @@ std::string shorten(const std::string& text, std::size_t columns);
 // Words of a text broken into lines of at most so many columns; the lines after the first begin with indent spaces.
 // A word longer than a line has a line of its own. Ends with a newline.
 std::string wrap(const std::string& text, std::size_t columns, std::size_t indent = 0);
+// The text with a space wherever a word passes so many columns (> 1), so that no line of it has to.
+std::string break_long_words(const std::string& text, std::size_t columns);
 
 enum class Align { left, right };
 

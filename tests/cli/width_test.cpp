@@ -10,6 +10,10 @@
 #include <cstdlib>
 #include <sstream>
 #include <string>
+#include <vector>
+
+#include "cli/command.hpp"
+#include "support/words.hpp"
 
 // The built program writes for the terminal it has, else for COLUMNS, else as wide as ever.
 
@@ -110,4 +114,27 @@ TEST_CASE("findings keep to one line each where nobody says a width: programs lo
   const std::string text = written("", "check docs/formats.md courses/heron-ferry/course.yaml");
   CHECK(std::count(text.begin(), text.end(), '\n') == 2);
   CHECK(longest_line(text) > 100);
+}
+
+TEST_CASE("complaints are broken between words where standard error is a terminal, and left alone elsewhere") {
+  constexpr std::size_t columns = 50;
+  using yardworth::cli::run;
+  for (const std::vector<std::string>& arguments :
+       {std::vector<std::string>{"gian"}, std::vector<std::string>{"gain", "--driver", "+2000", "--tee", "nowhere"}}) {
+    const std::string one_line = run(arguments, {}).err;
+    CHECK(one_line.size() > columns);
+    yardworth::cli::Surroundings terminal;
+    terminal.error_columns = columns;
+    const std::string broken = run(arguments, terminal).err;
+    CHECK(yardworth::test::words_of(broken) == yardworth::test::words_of(one_line));
+    std::istringstream lines(broken);
+    std::string line;
+    std::getline(lines, line);
+    CHECK(line.size() <= columns);
+    std::getline(lines, line);
+    CHECK(line.size() <= columns);
+    CHECK(line.rfind("  ", 0) == 0);
+    terminal.error_columns = one_line.size();
+    CHECK(run(arguments, terminal).err == one_line);
+  }
 }

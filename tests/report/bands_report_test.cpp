@@ -206,6 +206,19 @@ TEST_CASE("JSON of bands keeps its contract") {
   CHECK(changed["golfers"][0]["changed_holes"][0]["without"]["strokes_before"] == 5.0);
 }
 
+TEST_CASE("JSON of bands has null for what was not computed, and for fairways where there are none") {
+  BandsReport report = sample_bands();
+  for (BandHole& hole : report.result.golfers[0].holes) hole.par = 3;
+  report.result.golfers[1].holes[0].par = 4;
+  report.result.replanning_computed = false;
+  const Json json = Json::parse(bands_json(report));
+  CHECK(json["golfers"][0]["fairway_share"] == Json{{"before", nullptr}, {"after", nullptr}});
+  CHECK(json["golfers"][1]["fairway_share"]["before"].is_number());
+  CHECK(json["golfers"][0]["round"]["from_irons"].is_number());
+  CHECK(json["golfers"][0]["round"]["from_replanning"].is_null());
+  CHECK(json["golfers"][0]["holes"][0]["from_replanning"].is_null());
+}
+
 TEST_CASE("CSV of bands: one row for each band and tee, all of the same width") {
   const std::vector<std::string> rows = lines_of(bands_csv(sample_bands()));
   REQUIRE(rows.size() == 5);

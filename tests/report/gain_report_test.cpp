@@ -180,6 +180,20 @@ TEST_CASE("JSON carries any name and has only printable ASCII in it") {
   CHECK(json["tee"] == "\ufffd\ufffd");
 }
 
+TEST_CASE("JSON of a gain has null for what was not computed") {
+  GainReport report = with_curve();
+  CHECK(Json::parse(gain_json(report))["habit"]["round"]["from_replanning"].is_null());
+  report.result.replanning_computed = false;
+  const Json looked_no_further = Json::parse(gain_json(report));
+  for (const Json& strokes :
+       {looked_no_further["round"], looked_no_further["holes"][0], looked_no_further["curve"][1]}) {
+    CHECK(strokes["from_irons"].is_number());
+    CHECK(strokes["from_replanning"].is_null());
+  }
+  report.result.method = Method::table;
+  CHECK(Json::parse(gain_json(report))["round"]["from_irons"].is_null());
+}
+
 TEST_CASE("CSV of a gain: a row for each hole, then the round") {
   const auto lines = lines_of(gain_csv(sample_gain()));
   REQUIRE(lines.size() == 4);

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "support/words.hpp"
 #include "yardworth/report.hpp"
 
 using namespace yardworth;
@@ -47,6 +48,14 @@ TEST_CASE("paragraphs are broken between words") {
   CHECK(wrap("- one two three", 9, 2) == "- one two\n  three\n");
   CHECK(wrap("incomprehensible is long", 8) == "incomprehensible\nis long\n");
   CHECK(wrap("", 8) == "\n");
+  CHECK(break_long_words("incomprehensible is long", 8) == "incompre hensible is long");
+  CHECK(wrap("- " + break_long_words("incomprehensible is long", 6), 8, 2) ==
+        "- incomp\n  rehens\n  ible\n  is\n  long\n");
+  const std::string name(95, 'n');
+  for (const std::string& text :
+       {Page(60).paragraph("from the " + name + " tees"), Page(60).bullet(name + " tees"), Page(60).section(name)}) {
+    for (const std::string& line : test::lines_of(text)) CHECK(display_width(line) <= 60);
+  }
 }
 
 TEST_CASE("columns of a table stand in line") {
