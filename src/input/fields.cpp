@@ -86,9 +86,9 @@ std::vector<Diagnostic> Findings::in_order() const {
   std::vector<Diagnostic> told;
   for (std::size_t i = 0; i < std::min(ordered.size(), most_findings); ++i) told.push_back(*ordered[i]);
   if (ordered.size() <= most_findings) return told;
-  Diagnostic rest;
-  rest.severity = ordered[most_findings]->severity;
-  rest.file = file_;
+  // They stand where the first of them is.
+  Diagnostic rest = *ordered[most_findings];
+  rest.path.clear();
   rest.found = fmt::format("{} more of the kind", ordered.size() - most_findings);
   rest.expected = "the first ones to be put right";
   told.push_back(std::move(rest));

@@ -52,8 +52,8 @@ void check_same(const HoleGain& a, const HoleGain& b) {
 
 }  // namespace
 
-// Only the tee shot differs, and how closely a place is struck, of which there are four ways.
-TEST_CASE("who plays a hole from twenty tees strikes fewer than four times as many shots as from one") {
+// Only the tee shot differs, and how closely a place is struck.
+TEST_CASE("who plays a hole from twenty tees strikes fewer than twice as many shots as from one") {
   const Plays plays;
   KeptShots from_one;
   plays.from(0, PolicyChoice::habit, &from_one);
@@ -61,14 +61,14 @@ TEST_CASE("who plays a hole from twenty tees strikes fewer than four times as ma
   for (std::size_t tee = 0; tee < limits::most_tees; ++tee) plays.from(tee, PolicyChoice::habit, &from_all);
   MESSAGE("shots struck: " << from_one.shots_struck() << " from one tee, " << from_all.shots_struck() << " from all");
   CHECK(from_one.shots_struck() > 100);
-  CHECK(from_all.shots_struck() < 4 * from_one.shots_struck());
+  CHECK(from_all.shots_struck() < 2 * from_one.shots_struck());
 }
 
 TEST_CASE("kept shots change no answer") {
   const Plays plays;
   for (const PolicyChoice policy : {PolicyChoice::habit, PolicyChoice::best}) {
     KeptShots kept;
-    for (const std::size_t tee : {0, 9, 9})
+    for (const std::size_t tee : {std::size_t{0}, std::size_t{9}, std::size_t{9}})
       check_same(plays.from(tee, policy, &kept), plays.from(tee, policy, nullptr));
   }
 }
