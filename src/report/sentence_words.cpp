@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "core/distance_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 
