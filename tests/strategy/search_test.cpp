@@ -141,8 +141,8 @@ TEST_CASE("the quick search loses less than 0.01 strokes on any hole to one that
   MESSAGE(within_goal << " of " << holes << " holes come within the goal of " << goal << " strokes");
 }
 
-// Equal weights, a coarse grid and few strikes where visits are few, against the lattice, a grid three times as fine and
-// every node: the two rules share neither nodes nor weights.
+// Equal weights, a coarse grid and few strikes where visits are few, against the lattice, a grid three times as fine
+// and every node: the two rules share neither nodes nor weights.
 TEST_CASE("a hole comes to the same on the held-out grid as on a fine one struck at every node" *
           doctest::skip(test::sanitized)) {
   DiscretisationOptions fine;
