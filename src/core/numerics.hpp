@@ -67,6 +67,10 @@ inline constexpr int largest_lattice_stride = 6;
 // common factor, so that of as many vertices in a row no two begin at the same.
 inline constexpr int lattice_offsets = 233;
 inline constexpr int lattice_offset_step = 89;
+// Holes begin so many carries of a lattice apart, and their rings this share of a ring's distance: numbers without a
+// common factor, and the golden section, so that of 18 holes no two err alike.
+inline constexpr int hole_offset_step = 61;
+inline constexpr double hole_ring_shift = 0.6180339887498949;
 // Equal-weight strikes at stride 1, for each stride: of solid ones this share of the steps in a spread, of poor ones so
 // many. About half as many as the nodes of the lattices, for the same error.
 inline constexpr int equal_weight_share_above = 17;

@@ -10,13 +10,14 @@ namespace yardworth {
 
 std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::function<void(const HoleModels&)>& work) {
   const Point tee = asked.map.tee(asked.hole.length_yd[asked.tee]);
+  const DiscretisationOptions searched = options_for_hole(asked.search.options(), asked.hole.number);
   // Of few strikes from a place none may get away, though of more some do; and of states far apart some may lie where a
   // golfer never plays from and cannot play on.
-  DiscretisationOptions more_strikes = asked.search.options();
+  DiscretisationOptions more_strikes = searched;
   more_strikes.equal_weight_rows = false;
   DiscretisationOptions closer = more_strikes;
   closer.arc_yd = held_out_options(closer).arc_yd;
-  std::vector<DiscretisationOptions> grids = {asked.search.options(), more_strikes, closer};
+  std::vector<DiscretisationOptions> grids = {searched, more_strikes, closer};
   // A search looks at places where the habit never comes. Where it cannot be done on any grid, the best policy is the
   // habit: what one policy finishes the other does too. Where it was not the search that failed, that changes nothing.
   for (const bool start_is_enough : {false, true}) {

@@ -1,6 +1,7 @@
 #include "strategy/discretisation.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace yardworth {
@@ -53,8 +54,15 @@ DiscretisationOptions search_options() {
   return options;
 }
 
+DiscretisationOptions options_for_hole(DiscretisationOptions options, int number) {
+  options.lattice_offset += numerics::hole_offset_step * number;
+  const double turns = numerics::hole_ring_shift * number;
+  options.ring_shift = turns - std::floor(turns);
+  return options;
+}
+
 DiscretisationOptions held_out_options(DiscretisationOptions searched) {
-  searched.lattice_offset = lattice_offsets / 2;
+  searched.lattice_offset += lattice_offsets / 2;
   searched.arc_yd /= numerics::held_out_arcs;
   searched.sampling_density /= numerics::held_out_density_divisor;
   return searched;

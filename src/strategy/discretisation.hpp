@@ -26,11 +26,17 @@ struct DiscretisationOptions {
   // Where states begin along the lattice. A policy found under one offset is evaluated under another: of many actions
   // weighed with small errors the best-looking owes some of its looks to them.
   int lattice_offset = 0;
+  // The rings but the first lie this share of their distance from each other nearer the hole, from 0 to below 1.
+  double ring_shift = 0.0;
 };
 
 // The grid that a golfer's policies are looked for on. The best shot changes less along a ring than the strokes it
 // leads to, so states may lie far apart there; what is saved goes into rings and strikes.
 DiscretisationOptions search_options();
+
+// For a hole of this number: where its rings lie and its strikes begin is its own. Holes that are alike would otherwise
+// err alike, and a round adds their errors up.
+DiscretisationOptions options_for_hole(DiscretisationOptions options, int number);
 
 // The held-out grid for policies that were looked for on another: the same rings, states close together along them, and
 // other strikes, which the search has not seen.

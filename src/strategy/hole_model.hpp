@@ -143,7 +143,7 @@ class HoleModel {
   // tee shot has nodes enough.
   int lattice_offset_of(StateId state) const {
     const int first = discretisation_.options().lattice_offset;
-    if (state == tee_state()) return first;
+    if (state == tee_state()) return first % lattice_offsets;
     const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
     return (vertex * numerics::lattice_offset_step + first) % lattice_offsets;
   }

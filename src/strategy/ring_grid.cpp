@@ -14,7 +14,8 @@ std::vector<double> ring_radii(double first_yd, double last_yd, const Discretisa
   std::vector<double> radii = {first_yd};
   while (radii.back() < last_yd) {
     const double share = std::clamp(radii.back() / numerics::rings_even_from_yd, numerics::closest_rings_share, 1.0);
-    radii.push_back(radii.back() + options.ring_yd * share);
+    const double shift = radii.size() == 1 ? options.ring_shift : 0.0;
+    radii.push_back(radii.back() + options.ring_yd * share * (1.0 - shift));
   }
   const double furthest_yd = radii.back();
   for (const double edge : options.edges_yd) {

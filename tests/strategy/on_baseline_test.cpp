@@ -97,7 +97,8 @@ TEST_CASE("on the scenario the bound holds for every member, and is under a hund
     const Golfers golfers = lengthen_all(player, {});
     for (const Hole& hole : course.holes) {
       const HoleMap map(hole, course.firmness);
-      const HoleModels models(map, map.tee(hole.length_yd[test::middle_tee]), golfers, baseline, search_grid());
+      const HoleModels models(map, map.tee(hole.length_yd[test::middle_tee]), golfers, baseline,
+                              test::search_grid_for(hole));
       const PolicyEvaluation habit = test::habit_value(models.before);
       CAPTURE(member);
       CAPTURE(hole.number);
@@ -110,7 +111,9 @@ TEST_CASE("on the scenario the bound holds for every member, and is under a hund
         // One ball in a million comes to a corner that the habit never leaves: there is nothing to compare with.
         continue;
       }
-      CHECK(error <= habit.baseline_bound + 1e-9);
+      // Where the bound comes from a second evaluation, that has strikes of its own.
+      constexpr double of_other_strikes = 0.0005;
+      CHECK(error <= habit.baseline_bound + of_other_strikes);
       largest_error = std::max(largest_error, error);
     }
     if (test::sanitized) break;

@@ -39,16 +39,16 @@ double worth_of(const HoleModel& model, Point from, const Rest& rest) {
 }
 
 // By node of one aim, from the leftmost on.
-struct Struck {
+struct StruckNodes {
   std::vector<double> worth;
   int strikes = 0;
 };
 
-Struck strike_all(const Tails& tails, const Stratum& stratum, int thin) {
+StruckNodes strike_all(const Tails& tails, const Stratum& stratum, int thin) {
   const HoleModel& model = tails.model();
   const Point from = model.place_of(tails.state);
   const auto nodes = static_cast<int>(stratum.weights().size());
-  Struck struck;
+  StruckNodes struck;
   struck.worth.assign(static_cast<std::size_t>(nodes), std::nan(""));
   strike_thinly(model, from, tails.swing, stratum, heading_rad(from, model.pin()), -stratum.lattice->half_width(),
                 nodes, thin, [&](int i, int n, const Rest& rest) {
@@ -85,8 +85,8 @@ TEST_CASE("thin tails: every node has a strike that stands for it, and the middl
       CAPTURE(stratum.solid);
       const int thin = thin_nodes(stratum);
       REQUIRE(thin % numerics::thin_every == 0);
-      const Struck all = strike_all(tails, stratum, 0);
-      const Struck thinned = strike_all(tails, stratum, thin);
+      const StruckNodes all = strike_all(tails, stratum, 0);
+      const StruckNodes thinned = strike_all(tails, stratum, thin);
       const auto nodes = static_cast<int>(stratum.weights().size());
       CHECK(all.strikes == nodes);
       CHECK(thinned.strikes == nodes - 2 * thin + 2 * thin / numerics::thin_every);
@@ -120,8 +120,8 @@ TEST_CASE("thin tails: the sum is that over every node, within what tails weigh 
     for (const Stratum& stratum : strata_of(tails.model(), tails.state, tails.swing, stride)) {
       CAPTURE(stride);
       CAPTURE(stratum.solid);
-      const Struck all = strike_all(tails, stratum, 0);
-      const Struck thinned = strike_all(tails, stratum, thin_nodes(stratum));
+      const StruckNodes all = strike_all(tails, stratum, 0);
+      const StruckNodes thinned = strike_all(tails, stratum, thin_nodes(stratum));
       const auto [least, most] = std::minmax_element(all.worth.begin(), all.worth.end());
       const double off = std::abs(sum_of(stratum, thinned.worth) - sum_of(stratum, all.worth));
       const double cut = stratum.solid ? direction_cut_sd : poor_direction_cut_sd;

@@ -2,11 +2,14 @@
 
 #include <cmath>
 #include <cstdint>
+#include <vector>
 
+#include "core/parallel.hpp"
 #include "gain/followed_policy.hpp"
 #include "gain/solve_hole.hpp"
 #include "shot/sample.hpp"
 #include "strategy/habit.hpp"
+#include "support/agreement_cases.hpp"
 #include "support/prepared_hole.hpp"
 
 namespace yardworth::test {
@@ -59,13 +62,49 @@ struct HabitPlayed {
 inline HabitPlayed play_habit(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
                               const Baseline& baseline, int plays, std::uint64_t seed) {
   const HoleMap map(hole, course.firmness);
-  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline, search_grid());
+  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline, search_grid_for(hole));
   SolveOptions wanted;
   wanted.habit = true;
   const SolvedHabit solved = *solve_hole(models, wanted).habit;
   const ActionFrom before = [&](Lie lie, Point from) { return habit_action(models.before, lie, from); };
   return {solved.before.at_tee, solved.after.at_tee, play_at_the_place(models.before, before, plays, seed),
           play_at_the_place(models.after, habit_as_followed(models.after, solved.after.policy), plays, seed)};
+}
+
+// A round of that: evaluated less played.
+struct RoundPlayed {
+  double off_before = 0.0, off_after = 0.0;
+  double standard_error = 0.0;  // of the less sure of the two
+  double worst_off = 0.0;       // of a hole
+  int worst_hole = 0;
+
+  double off_saved() const { return off_before - off_after; }
+};
+
+inline RoundPlayed play_round(const OnCourse& on, const OfGolfer& of, int plays) {
+  std::vector<HabitPlayed> holes(on.course.holes.size());
+  const Golfers golfers = lengthen_all(of.player, {20.0, 6.0});
+  const Baseline baseline = baseline_of(of.player);
+  work_in_parallel(0, holes.size(), [&](std::size_t i) {
+    holes[i] = play_habit(on.course, on.course.holes[i], on.tee, golfers, baseline, plays, 500 + i);
+  });
+  RoundPlayed round;
+  double variance_before = 0.0;
+  double variance_after = 0.0;
+  for (std::size_t i = 0; i < holes.size(); ++i) {
+    const double before = holes[i].evaluated_before - holes[i].before.mean;
+    const double after = holes[i].evaluated_after - holes[i].after.mean;
+    round.off_before += before;
+    round.off_after += after;
+    variance_before += holes[i].before.variance;
+    variance_after += holes[i].after.variance;
+    const double off = std::abs(before) > std::abs(after) ? before : after;
+    if (std::abs(off) <= std::abs(round.worst_off)) continue;
+    round.worst_off = off;
+    round.worst_hole = on.course.holes[i].number;
+  }
+  round.standard_error = std::sqrt(std::max(variance_before, variance_after));
+  return round;
 }
 
 }  // namespace yardworth::test

@@ -15,6 +15,12 @@ struct Mesh {
   bool edges = true;
 };
 
+// As the program searches a hole of this number.
+inline Discretisation search_grid_for(const Hole& hole) {
+  static const Discretisation grid = search_grid();
+  return grid.with(options_for_hole(grid.options(), hole.number));
+}
+
 // A hole ready to be played by a golfer. The baseline and the mesh have to outlive it.
 struct PreparedHole {
   PreparedHole(const Hole& hole, Firmness firmness, std::size_t tee, const Player& player, const Baseline& baseline,
