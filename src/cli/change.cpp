@@ -45,17 +45,18 @@ std::string conflict(const AskedChange& change) {
   return "";
 }
 
-bool fly_strikes(AskedChange& change, Units units, std::vector<std::string>& opening, std::string& complaints) {
+bool fly_strikes(AskedChange& change, const Player& player, Units units, std::vector<std::string>& opening,
+                 std::string& complaints) {
   if (change.from.empty()) return true;
   const TypicalClub driver = *typical_club("driver");
-  const SaidStrike usual = usual_strike(driver);
-  const SaidStrike before = read_strike("--from-delivery", change.from, usual, complaints);
+  const SaidStrike own = own_driver_strike(player);
+  const SaidStrike before = read_strike("--from-delivery", change.from, own, complaints);
   const SaidStrike after = read_strike("--to", change.to, before, complaints);
   if (!complaints.empty()) return false;
   const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
   change.by_strike = strikes.in_yards(change.carry.irons, units);
-  for (std::string& sentence :
-       report::opening_of_strikes(driver, before.said, strikes, change.carry.irons.has_value(), units)) {
+  for (std::string& sentence : report::opening_of_strikes(driver, either(before.said, own.said), strikes,
+                                                          change.carry.irons.has_value(), units)) {
     opening.push_back(std::move(sentence));
   }
   return true;

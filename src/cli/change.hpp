@@ -28,8 +28,9 @@ void add_strike_after_option(CLI::App& command, AskedChange& change);
 // What is wrong with the options together, if anything.
 std::string conflict(const AskedChange& change);
 
-// Works out by_strike where strikes are said, and what a report says of them; false, with complaints, where a strike
-// cannot be.
-bool fly_strikes(AskedChange& change, Units units, std::vector<std::string>& opening, std::string& complaints);
+// Works out by_strike where strikes are said, on top of the player's own, and what a report says of them; false, with
+// complaints, where a strike cannot be.
+bool fly_strikes(AskedChange& change, const Player& player, Units units, std::vector<std::string>& opening,
+                 std::string& complaints);
 
 }  // namespace yardworth::cli

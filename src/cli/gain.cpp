@@ -88,7 +88,7 @@ Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
   std::string complaints;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return {at_fault, "", complaints};
-  if (!fly_strikes(options.change, inputs->course.units, inputs->assumed, complaints)) {
+  if (!fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
     return {at_fault, "", complaints};
   }
   say_default_change(options, *inputs);

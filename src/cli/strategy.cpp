@@ -85,7 +85,7 @@ Outcome run_strategy(StrategyOptions options, const Surroundings& surroundings) 
   }
   std::string complaints;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
-  if (!inputs || !fly_strikes(options.change, inputs->course.units, inputs->assumed, complaints)) {
+  if (!inputs || !fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
     return {at_fault, "", complaints};
   }
   return computed([&] {

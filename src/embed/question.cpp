@@ -155,15 +155,15 @@ std::optional<DistanceChange> read_strikes(Reader& reader, const Members& option
   if (change.driver) tell("from_delivery", "\"driver\" beside it", "one of them: both say what the driver gains");
   if (to == nullptr) tell("from_delivery", "no \"to\" beside it", "what changes of that strike");
   const TypicalClub driver = *typical_club("driver");
-  const SaidStrike usual = usual_strike(driver);
-  const SaidStrike before = read_strike(*from, usual, below(tell, "from_delivery"));
+  const SaidStrike own = own_driver_strike(*reader.question.player);
+  const SaidStrike before = read_strike(*from, own, below(tell, "from_delivery"));
   if (to == nullptr) return std::nullopt;
   const SaidStrike after = read_strike(*to, before, below(tell, "to"));
   if (has_fault(reader.findings)) return std::nullopt;
   const Units units = reader.question.course->units;
   const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
   for (std::string& sentence :
-       report::opening_of_strikes(driver, before.said, strikes, change.irons.has_value(), units)) {
+       report::opening_of_strikes(driver, either(before.said, own.said), strikes, change.irons.has_value(), units)) {
     reader.question.opening.push_back(std::move(sentence));
   }
   return strikes.in_yards(change.irons, units);

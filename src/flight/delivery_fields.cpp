@@ -14,6 +14,12 @@ SaidStrike usual_strike(const TypicalClub& club) {
   return {typical_delivery(club, from_mph(usual_driver_speed_mph)), {}, {}};
 }
 
+SaidFields either(const SaidFields& one, const SaidFields& other) {
+  SaidFields said{};
+  for (std::size_t i = 0; i < said.size(); ++i) said[i] = one[i] || other[i];
+  return said;
+}
+
 SaidStrike on_top_of(const SaidStrike& before) { return {before.delivery, {}, before.unknown}; }
 
 void say(SaidStrike& strike, std::size_t field, std::optional<double> number) {

@@ -48,6 +48,8 @@ struct SaidStrike {
 
 // As a club golfer typically strikes the club: all that is not said.
 SaidStrike usual_strike(const TypicalClub& club);
+// What one or the other says.
+SaidFields either(const SaidFields& one, const SaidFields& other);
 // A strike on top of another, of which nothing is said yet.
 SaidStrike on_top_of(const SaidStrike& before);
 // Says one of its numbers; nothing where what was said is at fault.

@@ -2,8 +2,10 @@
 
 #include <optional>
 
+#include "flight/delivery_fields.hpp"
 #include "yardworth/change.hpp"
 #include "yardworth/flight.hpp"
+#include "yardworth/player.hpp"
 
 namespace yardworth {
 
@@ -23,6 +25,10 @@ struct StrikeChange {
     return {driver_carry_yd(), irons ? to_yards(*irons, units) : irons_carry_yd()};
   }
 };
+
+// How this golfer strikes the driver: as the file says, else as is typical. What is said of a strike before a change is
+// said on top of it.
+SaidStrike own_driver_strike(const Player& player);
 
 // Throws InvalidRequest where a strike cannot be.
 StrikeChange change_of_strike(const Delivery& before, const Delivery& after);

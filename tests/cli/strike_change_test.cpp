@@ -1,6 +1,10 @@
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <stdlib.h>
+#include <unistd.h>
 
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <sstream>
 #include <string>
@@ -53,6 +57,27 @@ TEST_CASE("a better strike is worth what its yards are, said as yards") {
   const auto by_yards = json_of(quick_gain + fmt::format("--driver {} --irons {}", driver, irons));
   CHECK(by_strike["round"]["strokes_saved"].get<double>() ==
         doctest::Approx(by_yards["round"]["strokes_saved"].get<double>()).epsilon(1e-12));
+}
+
+TEST_CASE("what is not said of the strike before is the player's own, where the file gives it") {
+  std::string file = (std::filesystem::temp_directory_path() / "yardworth-own-strike-XXXXXX").string();
+  const int opened = ::mkstemp(file.data());
+  REQUIRE(opened >= 0);
+  ::close(opened);
+  std::ofstream(file) << "format: yardworth/player/1\nlabel: pupil\nhandicap_index: 18\ngender: men\nunits: yards\n"
+                         "clubs:\n  - {club: driver, club_speed: 100, attack_deg: -3, dynamic_loft_deg: 18}\n"
+                         "  - {club: 7-iron, carry: 140}\n";
+  const std::string own = quick_gain + "--player " + file;
+  const Outcome told = run_words(own + " --from-delivery attack-deg=-3 --to attack-deg=1");
+  CHECK(told.status == 0);
+  CHECK_FALSE(says(told.out, "Assumed, as is typical of a driver"));
+  const auto by_own = json_of(own + " --from-delivery attack-deg=-3 --to attack-deg=1");
+  const auto by_all =
+      json_of(own + " --from-delivery club-speed-mph=100 attack-deg=-3 dynamic-loft-deg=18 path-deg=0 " +
+              "face-deg=0 --to attack-deg=1");
+  std::filesystem::remove(file);
+  CHECK(by_own["change"] == by_all["change"]);
+  CHECK(by_own["change"] != json_of(quick_gain + "--from-delivery attack-deg=-3 --to attack-deg=1")["change"]);
 }
 
 TEST_CASE("a strike and its mirror image are worth the same") {
