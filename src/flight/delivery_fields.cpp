@@ -6,6 +6,13 @@
 
 namespace yardworth {
 
+std::optional<std::size_t> field_of_key(std::string_view key) {
+  for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
+    if (delivery_fields[i].key == key) return i;
+  }
+  return std::nullopt;
+}
+
 bool SaidStrike::is_known() const {
   return std::none_of(unknown.begin(), unknown.end(), [](bool field) { return field; });
 }

@@ -32,6 +32,9 @@ inline constexpr std::array<DeliveryField, 5> delivery_fields = {{
     {"face_deg", limits::face, &Delivery::face_rad, radians, degrees, "face angle", "degrees"},
 }};
 
+// Which of them has a key; nothing where none has.
+std::optional<std::size_t> field_of_key(std::string_view key);
+
 // What follows from them, by the name that validate gives it.
 inline constexpr std::string_view spin_loft_key = "spin_loft_deg";
 

@@ -9,9 +9,7 @@ SaidStrike own_driver_strike(const Player& player) {
   for (const StruckClub& struck : player.strikes) {
     if (parse_club_name(struck.club).kind != ClubKind::driver) continue;
     for (const StruckClub::Number& number : struck.numbers) {
-      for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
-        if (delivery_fields[i].key == number.key) say(strike, i, number.value);
-      }
+      if (const auto field = field_of_key(number.key)) say(strike, *field, number.value);
     }
   }
   return strike;

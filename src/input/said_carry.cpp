@@ -53,8 +53,9 @@ std::vector<std::string> names_with_flight() {
 // together.
 void report_together(std::string key, std::string found, std::string expected, const TypicalClub& typical,
                      Fields& fields, Findings& findings) {
-  for (const DeliveryField& field : delivery_fields) {
-    if (field.key == key) found = fmt::format("a {} of {} {}", field.words, found, field.unit);
+  if (const auto known = field_of_key(key)) {
+    const DeliveryField& field = delivery_fields[*known];
+    found = fmt::format("a {} of {} {}", field.words, found, field.unit);
   }
   if (!fields.has(key)) {
     if (!key.empty()) found += fmt::format(", typical of a {}", typical.name);

@@ -48,11 +48,11 @@ std::string struck_carry(const StruckClub& struck, const Club& club, Units units
   std::string words = struck.club;
   std::vector<std::string> typical;
   for (const StruckClub::Number& number : struck.numbers) {
-    const auto field = std::find_if(delivery_fields.begin(), delivery_fields.end(),
-                                    [&](const DeliveryField& one) { return one.key == number.key; });
-    if (field == delivery_fields.end()) continue;
-    if (field->member == &Delivery::club_speed_mps) words += " at " + speed_words(number.value, units);
-    if (number.typical) typical.push_back(fmt::format("{} {:.1f}", field->words, number.value));
+    const auto known = field_of_key(number.key);
+    if (!known) continue;
+    const DeliveryField& field = delivery_fields[*known];
+    if (field.member == &Delivery::club_speed_mps) words += " at " + speed_words(number.value, units);
+    if (number.typical) typical.push_back(fmt::format("{} {:.1f}", field.words, number.value));
   }
   words += fmt::format(", carry {:.1f} and roll {:.1f}, {:.1f} {} in all", length(club.carry_yd), length(club.roll_yd),
                        length(club.carry_yd + club.roll_yd), name(units));

@@ -15,6 +15,13 @@ ActionAt policy_at(const HoleModel& model, const Policy& policy) {
   return [&model, &policy](Lie lie, Point from, RandomEngine&) { return action_near(model, policy, lie, from); };
 }
 
+Rest draw_rest(const HoleModel& model, Lie lie, Point from, const Action& action, RandomEngine& engine) {
+  const Swing swing = model.swing_of(lie, action);
+  const Strike strike = draw_strike(swing, engine);
+  const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
+  return come_to_rest(model.map(), from, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
+}
+
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine) {
   const auto by_baseline = [&model](Lie lie, double distance_yd, RandomEngine& random) {
     return draw_strokes(model.short_game().strokes(lie, distance_yd), random);
@@ -28,10 +35,7 @@ int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFro
   int strokes = 0;
   while (strokes < numerics::most_strokes_simulated) {
     const Action action = action_at(lie, at, engine);
-    const Swing swing = model.swing_of(lie, action);
-    const Strike strike = draw_strike(swing, engine);
-    const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
-    const Rest rest = come_to_rest(model.map(), at, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
+    const Rest rest = draw_rest(model, lie, at, action, engine);
     strokes += 1 + rest.penalty_strokes;
     if (rest.replay) continue;
     at = rest.at;

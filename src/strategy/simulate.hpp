@@ -17,6 +17,9 @@ ActionAt habit_at(const HoleModel& model);
 // A policy by state, played from any place as action_near says.
 ActionAt policy_at(const HoleModel& model, const Policy& policy);
 
+// Where a shot from a place, struck at random, comes to rest.
+Rest draw_rest(const HoleModel& model, Lie lie, Point from, const Action& action, RandomEngine& engine);
+
 // Strokes that a ball at rest in the short game or on the green still takes.
 using FinishFrom = std::function<int(Lie lie, double distance_yd, RandomEngine& engine)>;
 

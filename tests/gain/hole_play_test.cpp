@@ -48,9 +48,7 @@ Played play_once(const HoleModel& model, const Player& player, int par, RandomEn
     short_game = distance_yd(at, model.pin()) <= short_game_radius_yd;
     const bool approach = played.approach.empty() && lie != Lie::tee && !short_game && is_at_green(model, at, swing);
     if (approach) played.approach = player.clubs[swing.club].name;
-    const Strike strike = draw_strike(swing, engine);
-    const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
-    const Rest rest = come_to_rest(model.map(), at, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
+    const Rest rest = draw_rest(model, lie, at, action, engine);
     strokes += 1 + rest.penalty_strokes;
     if (rest.replay) continue;
     at = rest.at;

@@ -4,11 +4,12 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "core/parallel.hpp"
 #include "gain/followed_policy.hpp"
 #include "gain/solve_hole.hpp"
-#include "shot/sample.hpp"
 #include "strategy/habit.hpp"
+#include "strategy/simulate.hpp"
 #include "support/agreement_cases.hpp"
 #include "support/prepared_hole.hpp"
 
@@ -23,7 +24,6 @@ struct PlayedMean {
 // lattices. The short game is not drawn but counts what it is expected to take, since it is not what is asked about.
 inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& action_from, int plays,
                                     std::uint64_t seed) {
-  constexpr int most_strokes = 200;
   RandomEngine engine(seed);
   double sum = 0.0;
   double squares = 0.0;
@@ -32,12 +32,8 @@ inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& ac
     Point at = model.tee();
     double strokes = 0.0;
     bool short_game = false;
-    while (!short_game && strokes < most_strokes) {
-      const Action action = action_from(lie, at);
-      const Swing swing = model.swing_of(lie, action);
-      const Strike strike = draw_strike(swing, engine);
-      const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
-      const Rest rest = come_to_rest(model.map(), at, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
+    while (!short_game && strokes < numerics::most_strokes_simulated) {
+      const Rest rest = draw_rest(model, lie, at, action_from(lie, at), engine);
       strokes += 1 + rest.penalty_strokes;
       if (rest.replay) continue;
       at = rest.at;
