@@ -18,10 +18,23 @@ namespace {
 
 constexpr std::size_t rounds_kept = 20;
 
-// Strokes on one hole, round after round.
-std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const Discretisation& discretisation,
-                             double length_yd, const FinishFrom& finish_from, std::size_t rounds, std::uint64_t seed) {
-  const HoleMap map(reference_hole(length_yd, set_up_of(golfer.band)), Firmness::normal);
+// One hole, played once.
+struct HoleScore {
+  int strokes = 0;
+  int putts = 0;
+  bool fairway = false;
+};
+
+// One hole, round after round.
+struct HoleScores {
+  int par = 0;
+  std::vector<HoleScore> rounds;
+};
+
+HoleScores play_rounds(const Player& golfer, const Baseline& near, const Discretisation& discretisation,
+                       double length_yd, const ShortGame& short_game, std::size_t rounds, std::uint64_t seed) {
+  const Hole hole = reference_hole(length_yd, set_up_of(golfer.band));
+  const HoleMap map(hole, Firmness::normal);
   const HoleModel model(map, map.tee(length_yd), golfer, near, discretisation);
   const ActionOf habit = habit_of(model);
   PolicyIterationOptions closely;
@@ -29,9 +42,19 @@ std::vector<int> play_rounds(const Player& golfer, const Baseline& near, const D
   const BestPolicy best = find_best_policy(model, habit, evaluate_policy(model, habit), closely);
   const ActionAt play = policy_at(model, best.exact.policy);
   RandomEngine engine(seed);
-  std::vector<int> strokes(rounds);
-  for (int& round : strokes) round = play_hole(model, play, finish_from, engine);
-  return strokes;
+  HoleScores scores{hole.par, std::vector<HoleScore>(rounds)};
+  for (HoleScore& round : scores.rounds) {
+    const FinishFrom finish_from = [&](Lie lie, double distance_yd, RandomEngine& random) {
+      const ShortGame::Drawn drawn = short_game.draw(lie, distance_yd, random);
+      round.putts = drawn.putts;
+      return drawn.strokes;
+    };
+    round.strokes = play_hole(model, play, finish_from, engine, [&](int strokes_before, const Rest& rest) {
+      if (strokes_before > 0 || rest.replay || rest.penalty_strokes > 0) return;
+      round.fairway = rest.lie == Lie::fairway || rest.lie == Lie::green;
+    });
+  }
+  return scores;
 }
 
 double mean_of_lowest(const std::vector<double>& scores, std::size_t count) {
@@ -60,27 +83,41 @@ ScoreSummary summarise(const std::vector<double>& scores) {
   return summary;
 }
 
+// How the rounds were played, a round each.
+void count_play(const std::vector<HoleScores>& holes, ScoreSummary& summary) {
+  double longer_holes = 0.0;
+  for (const HoleScores& hole : holes) {
+    if (hole.par > 3) longer_holes += 1.0;
+    const double one = 1.0 / static_cast<double>(hole.rounds.size());
+    for (const HoleScore& round : hole.rounds) {
+      if (round.strokes - round.putts <= hole.par - 2) summary.greens += one;
+      if (hole.par > 3 && round.fairway) summary.fairway_share += one;
+      summary.putts += one * round.putts;
+    }
+  }
+  if (longer_holes > 0.0) summary.fairway_share /= longer_holes;
+}
+
 }  // namespace
 
 ScoreSummary simulate_scores(const Player& golfer, const BaselineTable& near, const std::vector<double>& lengths_yd,
                              int twenties, std::uint64_t seed) {
   const Putting putting(golfer.skill.putting);
   const ShortGame short_game(golfer.skill.short_game, putting);
-  const FinishFrom finish_from = [&](Lie lie, double distance_yd, RandomEngine& engine) {
-    return short_game.draw_strokes(lie, distance_yd, engine);
-  };
   const Baseline baseline(near);
   const Discretisation discretisation;
   const std::size_t rounds = static_cast<std::size_t>(twenties) * rounds_kept;
-  std::vector<std::vector<int>> holes(lengths_yd.size());
+  std::vector<HoleScores> holes(lengths_yd.size());
   work_in_parallel(0, lengths_yd, [&](std::size_t i) {
-    holes[i] = play_rounds(golfer, baseline, discretisation, lengths_yd[i], finish_from, rounds, seed + i);
+    holes[i] = play_rounds(golfer, baseline, discretisation, lengths_yd[i], short_game, rounds, seed + i);
   });
   std::vector<double> scores(rounds, 0.0);
-  for (const std::vector<int>& hole : holes) {
-    for (std::size_t round = 0; round < rounds; ++round) scores[round] += hole[round];
+  for (const HoleScores& hole : holes) {
+    for (std::size_t round = 0; round < rounds; ++round) scores[round] += hole.rounds[round].strokes;
   }
-  return summarise(scores);
+  ScoreSummary summary = summarise(scores);
+  count_play(holes, summary);
+  return summary;
 }
 
 std::vector<double> standard_lengths_yd(double total_yd) {

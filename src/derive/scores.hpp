@@ -14,6 +14,10 @@ struct ScoreSummary {
   double spread = 0.0;        // standard deviation from round to round
   double better_half = 0.0;   // mean of the lower ten of each twenty: what a course rating is about
   double best_8_of_20 = 0.0;  // mean of the lowest eight of each twenty: what a Handicap Index is made of
+  // Of a round.
+  double greens = 0.0;         // in regulation: on the green after at most par - 2 strokes
+  double fairway_share = 0.0;  // tee shots of holes longer than a par 3 that end on fairway or green
+  double putts = 0.0;
 };
 
 // `twenties` sets of twenty rounds over 18 holes of these lengths. Same seed, same result, whatever the threads.

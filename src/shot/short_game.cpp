@@ -125,13 +125,16 @@ double ShortGame::stroke(Lie lie, double distance_yd) const {
   return 1.0 + (1.0 - touch.poor_strike) * solid + touch.poor_strike * poor;
 }
 
-int ShortGame::draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const {
+ShortGame::Drawn ShortGame::draw(Lie lie, double distance_yd, RandomEngine& engine) const {
   using numerics::most_short_strokes;
   boost::random::uniform_01<double> uniform;
   boost::random::normal_distribution<double> normal;
   double left = distance_yd;
   for (int strokes = 0; strokes < most_short_strokes; ++strokes) {
-    if (lie == Lie::green) return strokes + putting_->draw_putts(left * feet_per_yard, engine);
+    if (lie == Lie::green) {
+      const int putts = putting_->draw_putts(left * feet_per_yard, engine);
+      return {strokes + putts, putts};
+    }
     const Touch& touch = touch_of(skill_, lie);
     if (uniform(engine) < touch.poor_strike) {
       const double u = uniform(engine);
@@ -154,7 +157,7 @@ int ShortGame::draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) c
           : place < fairway_beside_green + sand_beside_green ? Lie::bunker
                                                              : Lie::rough;
   }
-  return most_short_strokes;
+  return {most_short_strokes, 0};
 }
 
 }  // namespace yardworth

@@ -33,7 +33,14 @@ class ShortGame {
   // Expected strokes from a lie that is not the green (the tee counts as fairway), 0 to longest_yd from the hole.
   double strokes(Lie lie, double distance_yd) const;
   // Strokes taken, drawn one by one: the second road to strokes(). From the green: putts.
-  int draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const;
+  struct Drawn {
+    int strokes = 0;  // putts among them
+    int putts = 0;
+  };
+  Drawn draw(Lie lie, double distance_yd, RandomEngine& engine) const;
+  int draw_strokes(Lie lie, double distance_yd, RandomEngine& engine) const {
+    return draw(lie, distance_yd, engine).strokes;
+  }
 
  private:
   double from_rest(double distance_yd) const;

@@ -30,12 +30,18 @@ int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& e
 }
 
 int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine) {
+  return play_hole(model, action_at, finish_from, engine, [](int, const Rest&) {});
+}
+
+int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine,
+              const OnRest& on_rest) {
   Lie lie = Lie::tee;
   Point at = model.tee();
   int strokes = 0;
   while (strokes < numerics::most_strokes_simulated) {
     const Action action = action_at(lie, at, engine);
     const Rest rest = draw_rest(model, lie, at, action, engine);
+    on_rest(strokes, rest);
     strokes += 1 + rest.penalty_strokes;
     if (rest.replay) continue;
     at = rest.at;

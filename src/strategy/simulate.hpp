@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <functional>
 
+#include "shot/rest.hpp"
 #include "shot/sample.hpp"
 #include "strategy/policy.hpp"
 
@@ -27,6 +28,12 @@ using FinishFrom = std::function<int(Lie lie, double distance_yd, RandomEngine& 
 // whole number, or, given `finish_from`, what it says. A hole that has not ended after 200 strokes counts 200.
 int play_hole(const HoleModel& model, const ActionAt& action_at, RandomEngine& engine);
 int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine);
+
+// Told of every stroke from the tee on until the short game or the green: how many had been taken before it, and what
+// it came to.
+using OnRest = std::function<void(int strokes_before, const Rest& rest)>;
+int play_hole(const HoleModel& model, const ActionAt& action_at, const FinishFrom& finish_from, RandomEngine& engine,
+              const OnRest& on_rest);
 
 struct SampledMean {
   double mean = 0.0;

@@ -10,7 +10,9 @@
 #include "derive/scores.hpp"
 #include "input/derived_table.hpp"
 #include "shot/strike.hpp"
+#include "support/courses.hpp"
 #include "support/sanitized.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth {
 namespace {
@@ -89,6 +91,34 @@ TEST_CASE("simulated rounds have the mean that the tee column gives") {
   CHECK(std::abs(scores.mean - by_table) < 3.0 * error + 0.06);
   CHECK(scores.best_8_of_20 < scores.better_half);
   CHECK(scores.better_half < scores.mean);
+}
+
+// Two roads to fairways and greens: rounds played shot by shot, and the sums that gain describes a hole with.
+TEST_CASE("simulated rounds find the fairways and greens that gain works out") {
+  const Player golfer = standard_player(Band::from_13_to_20, Gender::men);
+  const BaselineTable table = derived_table(Band::from_13_to_20, Gender::men);
+  const std::vector<double> lengths = {160.0, 380.0, 520.0};
+  const ScoreSummary scores = simulate_scores(golfer, table, lengths, test::sanitized ? 5 : 200, 3);
+  std::vector<Hole> holes;
+  for (const double length : lengths) holes.push_back(reference_hole(length, SetUp::club));
+  for (std::size_t i = 0; i < holes.size(); ++i) holes[i].number = static_cast<int>(i) + 1;
+  GainRequest request;
+  request.policy = PolicyChoice::best;
+  request.describe_play = true;
+  double fairways = 0.0;
+  double greens = 0.0;
+  const GainResult gain = compute_gain(test::course_of(holes), golfer, Baseline(table), request);
+  for (const HoleGain& hole : gain.answer().holes) {
+    if (hole.par > 3) fairways += 0.5 * hole.before.fairway;
+    REQUIRE(hole.play_before.has_value());
+    greens += hole.play_before->green_in_regulation;
+  }
+  const double within = test::sanitized ? 0.15 : 0.03;
+  CHECK(std::abs(scores.fairway_share - fairways) < within);
+  CHECK(std::abs(scores.greens - greens) < 3.0 * within);
+  // Nobody holes out from the tee, and few putt more than thrice.
+  CHECK(scores.putts > 3.0 * 1.5);
+  CHECK(scores.putts < 3.0 * 2.6);
 }
 
 }  // namespace
