@@ -1,9 +1,13 @@
 #pragma once
 
+#include <limits>
 #include <string>
 #include <vector>
 
 namespace yardworth {
+
+// Of figures from courses or equipment that are not known well enough to say how far off would be wrong.
+inline constexpr double no_limit = std::numeric_limits<double>::infinity();
 
 // One published fact beside what the golfers and tables compiled in come to.
 struct PublishedCheck {
@@ -12,11 +16,12 @@ struct PublishedCheck {
   std::string source;
   double published = 0.0;
   double computed = 0.0;
-  double allowed = 0.0;  // largest difference
+  double allowed = 0.0;  // largest difference; no_limit: shown beside, and cannot fail
   int decimals = 2;      // how it is told
   bool fitted = false;   // the fit was given it: shown, but no test of anything
 
   double difference() const { return computed - published; }
+  bool has_limit() const { return allowed != no_limit; }
   bool holds() const { return difference() <= allowed + 1e-9 && difference() >= -allowed - 1e-9; }
 };
 
