@@ -91,7 +91,9 @@ struct Skill {
   double driver_roll_yd = 0.0;
   double carry_sd_floor_yd = 0.0;  // spread of carry, solid strikes: carry_sd_floor_yd + carry_sd_share x carry
   double carry_sd_share = 0.0;
+  // Spread of direction: straight lines over the places in the bag, with a bend at the hybrid.
   double driver_direction_sd_rad = 0.0;
+  double hybrid_direction_sd_rad = 0.0;  // of the longest club that is no full wood
   double wedge_direction_sd_rad = 0.0;
   double driver_poor_strike = 0.0;
   double wedge_poor_strike = 0.0;

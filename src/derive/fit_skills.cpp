@@ -72,12 +72,15 @@ double driver_roll_share(double index) {
 }
 
 // Degrees off line of a drive: tour 3-4, golfers around 80 4-9, around 100 5-11 (Broadie, Every Shot Counts, fig. 6.3,
-// as reported): the middles, those of amateurs times a factor that what they hit from 150 yards pins. Those who score
-// 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor strikes are among those drives.
-double driver_direction_sd_rad(double index, double scratch_deg, double amateur_factor, double poor_strike) {
-  const double all = radians(
-      at({{tour_index, 3.5}, {0.0, scratch_deg}, {8.0, 6.5 * amateur_factor}, {26.0, 8.0 * amateur_factor}}, index));
-  return solid_drives_sd_rad(all, poor_strike);
+// as reported): the middles. Those who score 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor
+// strikes are among those drives.
+constexpr Node tour_drives_deg = {tour_index, 3.5};
+constexpr Node eighty_drives_deg = {8.0, 6.5};
+constexpr Node hundred_drives_deg = {26.0, 8.0};
+
+double driver_direction_sd_rad(double index, double scratch_deg, double poor_strike) {
+  const double all = at({tour_drives_deg, {0.0, scratch_deg}, eighty_drives_deg, hundred_drives_deg}, index);
+  return solid_drives_sd_rad(radians(all), poor_strike);
 }
 
 // The length of putt of which half are holed: tour 8 ft, 0-9 handicap 6, golfers around 90 5 (Broadie, as reported).
@@ -124,10 +127,9 @@ struct SkillModel {
 
   Skill tour;
   std::vector<Node> putt_direction_sd;
-  double ninety_spread = 1.95;  // spreads of ninety over those of tour
-  // What of that goes for directions; and on the middles of the published ranges. With the middles themselves the two
-  // facts from 150 yards cannot both be met; the less, the nearer they come, and this is well inside the ranges.
-  double ninety_direction = 0.75;
+  // Spreads of ninety over those of tour: of carry, and of the direction of wedges, irons and hybrids. The two facts
+  // from 150 yards hardly tell the one from the other.
+  double ninety_spread = 1.95;
   double ninety_poor = 0.18;
   // Of the short game over tour's, by seam_lies: spreads 1 + looseness times as wide.
   std::array<std::vector<Node>, 4> looseness = begin_looseness();
@@ -164,11 +166,12 @@ Skill SkillModel::of(double index, Gender gender) const {
   const double spread = between(index, 1.0, ninety_index, ninety_spread);
   skill.carry_sd_floor_yd *= spread;
   skill.carry_sd_share *= spread;
-  skill.wedge_direction_sd_rad *= between(index, 1.0, ninety_index, std::max(1.1, ninety_spread * ninety_direction));
+  skill.wedge_direction_sd_rad *= spread;
+  skill.hybrid_direction_sd_rad *= spread;
   skill.driver_poor_strike = between(index, tour.driver_poor_strike, ninety_index, ninety_poor);
   skill.wedge_poor_strike = between(index, tour.wedge_poor_strike, ninety_index, ninety_poor);
-  skill.driver_direction_sd_rad = driver_direction_sd_rad(index, between(0.0, 3.5, 8.0, 6.5 * ninety_direction),
-                                                          ninety_direction, skill.driver_poor_strike);
+  const double scratch_deg = between(0.0, tour_drives_deg.value, eighty_drives_deg.index, eighty_drives_deg.value);
+  skill.driver_direction_sd_rad = driver_direction_sd_rad(index, scratch_deg, skill.driver_poor_strike);
   skill.rough = effect_at(tour.rough, {-0.04, 0.05, 0.05, 0.04}, index);
   skill.bunker = effect_at(tour.bunker, {-0.06, 0.1, 0.05, 0.09}, index);
   skill.recovery = effect_at(tour.recovery, {-0.1, 0.0, 0.0, 0.05}, index);
@@ -227,7 +230,10 @@ Skill tour_skill(const Skill& warm_start, const std::vector<double>& x) {
   skill.carry_sd_share = 0.04 * x[1];
   skill.carry_sd_floor_yd = 2.0 * x[17];
   skill.driver_poor_strike = skill.wedge_poor_strike = 0.0275 * x[2];
-  skill.driver_direction_sd_rad = driver_direction_sd_rad(tour_index, 4.0, 1.0, skill.driver_poor_strike);
+  skill.driver_direction_sd_rad = solid_drives_sd_rad(radians(tour_drives_deg.value), skill.driver_poor_strike);
+  // The tour table asks for no bend.
+  skill.hybrid_direction_sd_rad =
+      std::lerp(skill.wedge_direction_sd_rad, skill.driver_direction_sd_rad, hybrid_place());
   skill.fairway = {1.0, 1.0 + 0.06 * x[3], 1.0 + 0.06 * x[3], 0.02};
   skill.rough = {0.95, 1.0 + 0.34 * x[4], 1.0 + 0.2 * x[4], 0.125 * x[5]};
   skill.bunker = {0.72 * x[6], 1.0 + 0.68 * x[7], 1.0 + 0.34 * x[7], 0.18 * x[8]};
@@ -456,11 +462,10 @@ std::string words(const Touch& touch) {
 using Tell = std::function<void(const std::string&)>;
 
 void tell_of(const SkillModel& model, Gender gender, const Amateurs& missed, const Tell& tell) {
-  tell(
-      fmt::format("{}: poor strikes around 90 {:.4f} (bogey rating missed by {:+.2f}), spread {:.3f} times tour's, "
-                  "direction {:.3f} of that; scratch stands {:.3f} of the way ({:+.2f})",
-                  name(gender), model.ninety_poor, missed.bogey, model.ninety_spread, model.ninety_direction,
-                  model.scratch_distance, missed.scratch));
+  tell(fmt::format(
+      "{}: poor strikes around 90 {:.4f} (bogey rating missed by {:+.2f}), spread {:.3f} times tour's; "
+      "scratch stands {:.3f} of the way ({:+.2f})",
+      name(gender), model.ninety_poor, missed.bogey, model.ninety_spread, model.scratch_distance, missed.scratch));
   for (std::size_t i = 0; i < seam_lies.size(); ++i) {
     std::vector<double> looser;
     for (const Node& node : model.looseness[i]) looser.push_back(node.value);
@@ -479,11 +484,8 @@ FittedSkills fit_skills(const std::function<void(const std::string&)>& tell) {
   tell(fmt::format("tour: sum of squares {:.2f} after {} evaluations; factors {:.3f}", tour.sum_of_squares,
                    tour.evaluations, fmt::join(tour.parameters, " ")));
   const ApproachResult ninety = fit_ninety(model);
-  tell(fmt::format(
-      "around 90: spread {:.3f} times tour's, direction {:.3f} of that, poor strikes {:.3f}; from 150 yd {:.1f}% "
-      "greens, {:.1f} ft",
-      model.ninety_spread, model.ninety_direction, model.ninety_poor, 100.0 * ninety.green_hit,
-      ninety.median_leave_ft));
+  tell(fmt::format("around 90: spread {:.3f} times tour's, poor strikes {:.3f}; from 150 yd {:.1f}% greens, {:.1f} ft",
+                   model.ninety_spread, model.ninety_poor, 100.0 * ninety.green_hit, ninety.median_leave_ft));
   const Amateurs men = fit_amateurs(model, rated_men, [&] { fit_ninety(model); });
   tell_of(model, Gender::men, men, tell);
   // Women's poor strikes are their own, their spreads those of men of their index.
@@ -500,14 +502,14 @@ std::string write_skill_rows(const std::vector<SkillRow>& rows) {
   for (const SkillRow& row : rows) {
     const Skill& s = row.skill;
     text += fmt::format(
-        "{{{:.4g},\n {{{:.5g}, {:.4g}, {:.4g}, {:.4g}, {:.5g}, {:.5g}, {:.4g}, {:.4g},  // full swings\n"
+        "{{{:.4g},\n {{{:.5g}, {:.4g}, {:.4g}, {:.4g}, {:.5g}, {:.5g}, {:.5g}, {:.4g}, {:.4g},  // full swings\n"
         "  {}, {}, {}, {},  // fairway, rough, bunker, recovery\n  {{{}, {}, {}, {}}},  // short game\n"
         "  {{{:.5g}, {:.4g}}}}}}},  // putting\n",
         row.handicap_index, s.driver_carry_yd, s.driver_roll_yd, s.carry_sd_floor_yd, s.carry_sd_share,
-        s.driver_direction_sd_rad, s.wedge_direction_sd_rad, s.driver_poor_strike, s.wedge_poor_strike,
-        words(s.fairway), words(s.rough), words(s.bunker), words(s.recovery), words(s.short_game.fairway),
-        words(s.short_game.rough), words(s.short_game.bunker), words(s.short_game.recovery), s.putting.direction_sd_rad,
-        s.putting.distance_sd_share);
+        s.driver_direction_sd_rad, s.hybrid_direction_sd_rad, s.wedge_direction_sd_rad, s.driver_poor_strike,
+        s.wedge_poor_strike, words(s.fairway), words(s.rough), words(s.bunker), words(s.recovery),
+        words(s.short_game.fairway), words(s.short_game.rough), words(s.short_game.bunker),
+        words(s.short_game.recovery), s.putting.direction_sd_rad, s.putting.distance_sd_share);
   }
   return text;
 }

@@ -24,8 +24,8 @@ double short_game_variance(double expected) {
     double expected;
     double variance;
   };
-  constexpr Knot knots[] = {{1.0, 0.0},  {1.1, 0.09}, {1.3, 0.22}, {1.6, 0.29},  {1.9, 0.2},  {2.0, 0.13}, {2.2, 0.2},
-                            {2.4, 0.28}, {2.7, 0.36}, {3.0, 0.46}, {3.3, 0.575}, {3.6, 0.75}, {4.4, 1.16}};
+  constexpr Knot knots[] = {{1.0, 0.0},  {1.1, 0.09}, {1.3, 0.22}, {1.6, 0.29},  {1.9, 0.2}, {2.0, 0.13}, {2.2, 0.2},
+                            {2.4, 0.27}, {2.7, 0.32}, {3.0, 0.38}, {3.3, 0.535}, {3.6, 0.7}, {4.4, 1.08}};
   std::size_t upper = 1;
   while (upper + 1 < std::size(knots) && expected > knots[upper].expected) ++upper;
   const Knot& a = knots[upper - 1];
@@ -44,7 +44,7 @@ double strokes_variance(const HoleModel& model, const PolicyEvaluation& planned,
     double mean = 0.0;
     double squares = 0.0;
     double short_game = 0.0;
-    // A spread to a hundredth is all that is asked for, and few strikes tell that.
+    // A spread to a few hundredths is all that is asked for, and few strikes tell that.
     const int stride = model.fitting_stride(state, largest_lattice_stride);
     for_each_strike(model, state, planned.policy[index], stride, [&](const Rest& rest, double weight) {
       const Continuation continuation = model.continuation(rest);

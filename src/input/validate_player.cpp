@@ -69,6 +69,7 @@ void check_skill(const Skill& skill, Units units, const Tell& tell) {
   check_length(skill.carry_sd_floor_yd, skill_spread, units, "carry_sd_floor", tell);
   check_number(skill.carry_sd_share, share, "carry_sd_share", tell);
   check_number(degrees(skill.driver_direction_sd_rad), limits::direction_sd, "driver_direction_sd", tell);
+  check_number(degrees(skill.hybrid_direction_sd_rad), limits::direction_sd, "hybrid_direction_sd", tell);
   check_number(degrees(skill.wedge_direction_sd_rad), limits::direction_sd, "wedge_direction_sd", tell);
   check_number(skill.driver_poor_strike, limits::poor_strike, "driver_poor_strike", tell);
   check_number(skill.wedge_poor_strike, limits::poor_strike, "wedge_poor_strike", tell);

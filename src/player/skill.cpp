@@ -31,9 +31,10 @@ Touch mix(const Touch& a, const Touch& b, double share) {
 
 Skill mix(const Skill& a, const Skill& b, double share) {
   Skill skill;
-  for (double Skill::*number : {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::carry_sd_floor_yd,
-                                &Skill::carry_sd_share, &Skill::driver_direction_sd_rad, &Skill::wedge_direction_sd_rad,
-                                &Skill::driver_poor_strike, &Skill::wedge_poor_strike}) {
+  for (double Skill::*number :
+       {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::carry_sd_floor_yd, &Skill::carry_sd_share,
+        &Skill::driver_direction_sd_rad, &Skill::hybrid_direction_sd_rad, &Skill::wedge_direction_sd_rad,
+        &Skill::driver_poor_strike, &Skill::wedge_poor_strike}) {
     skill.*number = std::lerp(a.*number, b.*number, share);
   }
   for (LieEffect Skill::*lie : {&Skill::fairway, &Skill::rough, &Skill::bunker, &Skill::recovery}) {
@@ -50,6 +51,9 @@ Skill mix(const Skill& a, const Skill& b, double share) {
 
 constexpr double wedge_roll_share = 0.015;
 
+constexpr double hybrid_share = 0.805;
+constexpr double seven_iron_share = 0.665;
+
 struct BagShare {
   const char* name;
   double carry_share;
@@ -60,10 +64,10 @@ constexpr std::array<BagShare, 13> standard_bag = {{
     {"driver", 1.0},
     {"3-wood", 0.905},
     {"5-wood", 0.855},
-    {"4-hybrid", 0.805},
+    {"4-hybrid", hybrid_share},
     {"5-iron", 0.755},
     {"6-iron", 0.71},
-    {"7-iron", 0.665},
+    {"7-iron", seven_iron_share},
     {"8-iron", 0.62},
     {"9-iron", 0.57},
     {"pitching wedge", 0.52},
@@ -71,8 +75,6 @@ constexpr std::array<BagShare, 13> standard_bag = {{
     {"sand wedge", 0.40},
     {"lob wedge", 0.33},
 }};
-
-constexpr double seven_iron_share = 0.665;
 
 }  // namespace
 
@@ -109,6 +111,15 @@ double place_in_bag(double carry_yd, double longest_carry_yd) {
   return std::clamp((carry_yd / longest_carry_yd - wedge_share) / (1.0 - wedge_share), 0.0, 1.0);
 }
 
+double hybrid_place() { return place_in_bag(hybrid_share, 1.0); }
+
+double direction_sd_rad(const Skill& skill, double place) {
+  const double bend = hybrid_place();
+  return place < bend
+             ? std::lerp(skill.wedge_direction_sd_rad, skill.hybrid_direction_sd_rad, place / bend)
+             : std::lerp(skill.hybrid_direction_sd_rad, skill.driver_direction_sd_rad, (place - bend) / (1.0 - bend));
+}
+
 Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill& skill) {
   const double place = place_in_bag(entry.carry_yd, longest_carry_yd);
   const ClubName parsed = parse_club_name(entry.name);
@@ -123,8 +134,7 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
   club.carry_sd_yd = entry.carry_sd_yd.value_or(skill.carry_sd_floor_yd + skill.carry_sd_share * entry.carry_yd);
   club.carry_sd_floor_yd = std::min(skill.carry_sd_floor_yd, club.carry_sd_yd);
   club.half_swing_yd = half_swing * entry.carry_yd;
-  club.direction_sd_rad =
-      entry.direction_sd_rad.value_or(std::lerp(skill.wedge_direction_sd_rad, skill.driver_direction_sd_rad, place));
+  club.direction_sd_rad = entry.direction_sd_rad.value_or(direction_sd_rad(skill, place));
   club.poor_strike = entry.poor_strike.value_or(std::lerp(skill.wedge_poor_strike, skill.driver_poor_strike, place));
   return club;
 }

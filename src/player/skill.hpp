@@ -42,6 +42,11 @@ struct ClubEntry {
 // Where a club stands in the bag: 1 for the longest, 0 for a wedge that carries 45% of it or less.
 double place_in_bag(double carry_yd, double longest_carry_yd);
 
+// The place of the standard bag's hybrid, its longest club that is no full wood, where the spread of direction bends;
+// and the spread of direction that a skill has at a place. docs/model.md, "Skills".
+double hybrid_place();
+double direction_sd_rad(const Skill& skill, double place);
+
 // The bogey golfer's drive of course rating: 180 + 20 yards, women 150 in all (USGA Course Rating System manual).
 struct Drive {
   double carry_yd = 0.0;

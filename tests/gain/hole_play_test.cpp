@@ -174,8 +174,8 @@ TEST_CASE("the variance of a hole agrees with plays of it") {
       const SampledMean sampled = sample_hole(here.model, habit_at(here.model), test::repeats(60000), 40 + hole);
       std::printf("%s, hole %zu: spread of strokes exact %.4f, sampled %.4f\n", member, hole + 1, exact,
                   sampled.spread);
-      // The spread of 60,000 plays is known to about 0.5%; the rest is the grid.
-      CHECK(exact == doctest::Approx(sampled.spread).epsilon(test::sanitized ? 0.08 : 0.02));
+      // The spread of 60,000 plays is known to about 0.5%; the rest is the grid, and few strikes of wild golfers.
+      CHECK(exact == doctest::Approx(sampled.spread).epsilon(test::sanitized ? 0.08 : 0.025));
     }
   }
 }

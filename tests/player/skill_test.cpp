@@ -14,9 +14,10 @@ namespace {
 
 // Every number of a skill, so that a check can walk over all of them.
 std::vector<double> numbers_of(const Skill& skill) {
-  std::vector<double> numbers = {skill.driver_carry_yd,    skill.driver_roll_yd,          skill.carry_sd_floor_yd,
-                                 skill.carry_sd_share,     skill.driver_direction_sd_rad, skill.wedge_direction_sd_rad,
-                                 skill.driver_poor_strike, skill.wedge_poor_strike};
+  std::vector<double> numbers = {
+      skill.driver_carry_yd,        skill.driver_roll_yd,          skill.carry_sd_floor_yd,
+      skill.carry_sd_share,         skill.driver_direction_sd_rad, skill.hybrid_direction_sd_rad,
+      skill.wedge_direction_sd_rad, skill.driver_poor_strike,      skill.wedge_poor_strike};
   for (const LieEffect& lie : {skill.fairway, skill.rough, skill.bunker, skill.recovery}) {
     numbers.insert(numbers.end(),
                    {lie.carry_factor, lie.carry_sd_factor, lie.direction_sd_factor, lie.poor_strike_added});
@@ -83,6 +84,7 @@ TEST_CASE("skills fade with the Handicap Index and stop changing beyond the last
       CHECK(worse.carry_sd_floor_yd >= better.carry_sd_floor_yd);
       CHECK(worse.carry_sd_share >= better.carry_sd_share);
       CHECK(worse.driver_direction_sd_rad >= better.driver_direction_sd_rad);
+      CHECK(worse.hybrid_direction_sd_rad >= better.hybrid_direction_sd_rad);
       CHECK(worse.wedge_direction_sd_rad >= better.wedge_direction_sd_rad);
       CHECK(worse.driver_poor_strike >= better.driver_poor_strike);
       CHECK(worse.wedge_poor_strike >= better.wedge_poor_strike);
@@ -147,12 +149,46 @@ TEST_CASE("what an entry leaves out follows from the club's place in the bag") {
   entry.name = "6-iron";
   entry.carry_yd = 0.725 * 196.0;
   const Club middle = complete_club(entry, 196.0, skill);
-  CHECK(middle.direction_sd_rad ==
-        doctest::Approx(0.5 * (skill.driver_direction_sd_rad + skill.wedge_direction_sd_rad)));
   CHECK(middle.poor_strike == doctest::Approx(0.5 * (skill.driver_poor_strike + skill.wedge_poor_strike)));
   // The same shares of a shorter driver give the same spreads.
   entry.carry_yd = 0.725 * 150.0;
   CHECK(complete_club(entry, 150.0, skill).direction_sd_rad == doctest::Approx(middle.direction_sd_rad));
+}
+
+// docs/model.md, "Skills": two straight lines that meet at the hybrid of the standard bag, 0.805 of the driver.
+TEST_CASE("the spread of direction has a line from the wedges to the hybrid and one from there to the driver") {
+  Skill skill = skill_of(16.0, Gender::men);
+  skill.wedge_direction_sd_rad = 0.03;
+  skill.hybrid_direction_sd_rad = 0.05;
+  skill.driver_direction_sd_rad = 0.09;
+  const auto spread_at = [&](double share) {
+    ClubEntry entry;
+    entry.name = "trusty";
+    entry.carry_yd = share * 200.0;
+    return complete_club(entry, 200.0, skill).direction_sd_rad;
+  };
+  CHECK(spread_at(0.40) == doctest::Approx(0.03));
+  CHECK(spread_at(0.6275) == doctest::Approx(0.04));  // half-way from 0.45 to 0.805
+  CHECK(spread_at(0.805) == doctest::Approx(0.05));
+  CHECK(spread_at(0.9025) == doctest::Approx(0.07));  // half-way from 0.805 to 1
+  CHECK(spread_at(1.0) == doctest::Approx(0.09));
+}
+
+TEST_CASE("no club of a standard bag is wilder than a longer one; of tour all lie on one line") {
+  for (const Gender gender : {Gender::men, Gender::women}) {
+    for (double index = -6.0; index <= 40.0; index += 0.5) {
+      const Player player = standard_player(skill_of(index, gender), gender);
+      CAPTURE(index);
+      for (std::size_t i = 0; i + 1 < player.clubs.size(); ++i) {
+        CHECK(player.clubs[i].direction_sd_rad >= player.clubs[i + 1].direction_sd_rad);
+      }
+    }
+    const Skill tour = skill_of(-6.0, gender);
+    // Rows keep five digits.
+    CHECK(tour.hybrid_direction_sd_rad ==
+          doctest::Approx(std::lerp(tour.wedge_direction_sd_rad, tour.driver_direction_sd_rad, hybrid_place()))
+              .epsilon(2e-5));
+  }
 }
 
 TEST_CASE("a standard bag: one driver, longest first, every gap one that a golfer can fill") {

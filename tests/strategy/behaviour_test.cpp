@@ -82,6 +82,36 @@ TEST_CASE("out of bounds down one side moves the best aim away from it, further 
   CHECK(wild_left > straight_left);
 }
 
+// Drives of golfers who score about 100 go off line further than those of golfers who score about 80: 5-11 degrees
+// against 4-9 (Broadie, Every Shot Counts, fig. 6.3, as reported). With drives of one length they are to keep clearer
+// of a boundary. With drives of their own length both spread by as many yards, and aim as many yards away from it.
+TEST_CASE("out of bounds down one side moves the best aim further for an index of 28 than for one of 8") {
+  const Skill eight = skill_of(8.0, Gender::men);
+  const auto aims_away = [&](double index) {
+    Skill skill = skill_of(index, Gender::men);
+    skill.driver_carry_yd = eight.driver_carry_yd;
+    skill.driver_roll_yd = eight.driver_roll_yd;
+    const Player player = standard_player(skill, Gender::men);
+    const Baseline baseline(derived_table(index, Gender::men));
+    const test::Mesh mesh;
+    double sum = 0.0;
+    for (const double near_yd : {22.0, 25.0, 30.0}) {
+      Hole hole = test::open_hole(1, 410.0);
+      for (const Side side : {Side::left, Side::right}) {
+        hole.hazards = {test::boundary(hole, side, near_yd)};
+        const double away = (side == Side::left ? 1.0 : -1.0) * best_tee_aim_deg(hole, player, baseline, mesh);
+        CHECK(away > 0.0);
+        sum += away;
+      }
+    }
+    return sum / 6.0;
+  };
+  const double of_eight = aims_away(8.0);
+  const double of_twenty_eight = aims_away(28.0);
+  std::printf("best aim away from a boundary, degrees: index 8 %.2f, index 28 %.2f\n", of_eight, of_twenty_eight);
+  CHECK(of_twenty_eight > 1.2 * of_eight);
+}
+
 TEST_CASE("an island green that cannot be reached ends in a statement that names the hole and the carry") {
   const Course course = test::course_of({test::open_hole(6, 150.0), island_hole(7, 190.0)});
   const Player player = golfer_who_carries(120.0);

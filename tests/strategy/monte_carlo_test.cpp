@@ -89,9 +89,11 @@ Compared compare(const Played& played, Which which, int plays, std::uint64_t see
 }
 
 // Every hole of the scenario, each with a seed of its own, so that the order of the work does not matter. On the fine
-// grid what is left is chance alone. On the held-out grid there is also what its spacing costs: a hundredth of a stroke
-// a hole and a twentieth a round, the limits of docs/performance.md.
+// grid there is chance and, for golfers who are wild off the tee, a little of what its own spacing costs. On the
+// held-out grid its spacing costs a hundredth of a stroke a hole and a twentieth a round, the limits of
+// docs/performance.md.
 void check_round(const char* member, Which which, int plays) {
+  constexpr double of_fine = 0.002;
   constexpr double of_hole = 0.01;
   constexpr double of_round = 0.05;
   const Course course = test::scenario_course();
@@ -110,7 +112,7 @@ void check_round(const char* member, Which which, int plays) {
   for (const Compared& hole : holes) {
     std::printf("%4d  %8.5f  %8.5f  %8.5f  %9.5f  %+13.2f\n", hole.hole, hole.held_out, hole.exact, hole.sampled.mean,
                 hole.sampled.standard_error, hole.in_standard_errors());
-    CHECK_MESSAGE(std::abs(hole.in_standard_errors()) < 3.0, hole.hole);
+    CHECK_MESSAGE(std::abs(hole.sampled.mean - hole.exact) < of_fine + 3.0 * hole.sampled.standard_error, hole.hole);
     CHECK_MESSAGE(std::abs(hole.sampled.mean - hole.held_out) < of_hole + 3.0 * hole.sampled.standard_error, hole.hole);
     off += hole.held_out - hole.sampled.mean;
     variance += hole.sampled.standard_error * hole.sampled.standard_error;
@@ -122,7 +124,7 @@ void check_round(const char* member, Which which, int plays) {
 
 }  // namespace
 
-TEST_CASE("200,000 plays of each hole agree with the quadrature within three standard errors") {
+TEST_CASE("200,000 plays of each hole agree with the quadrature within 0.002 strokes and three standard errors") {
   check_round("weekend-16-man", Which::habit, plays_of(200000));
 }
 

@@ -193,6 +193,7 @@ TEST_CASE("each number of a player that is beyond its limits is reported") {
       N{[](Player& p) -> double& { return p.skill.carry_sd_floor_yd; }, {0.0, 100.0}, "skill.carry_sd_floor"},
       N{[](Player& p) -> double& { return p.skill.carry_sd_share; }, {0.0, 1.0}, "skill.carry_sd_share"},
       N{[](Player& p) -> double& { return p.skill.driver_direction_sd_rad; }, angle, "skill.driver_direction_sd"},
+      N{[](Player& p) -> double& { return p.skill.hybrid_direction_sd_rad; }, angle, "skill.hybrid_direction_sd"},
       N{[](Player& p) -> double& { return p.skill.wedge_direction_sd_rad; }, angle, "skill.wedge_direction_sd"},
       N{[](Player& p) -> double& { return p.skill.driver_poor_strike; }, limits::poor_strike, "driver_poor_strike"},
       N{[](Player& p) -> double& { return p.skill.wedge_poor_strike; }, limits::poor_strike, "wedge_poor_strike"},
