@@ -190,6 +190,10 @@ inline constexpr double approach_visits_left = 1e-6;
 inline constexpr int most_strokes_followed = 200;
 // The chance of the green from inside the short game is struck at distances so far apart.
 inline constexpr double green_step_yd = 5.0;
+// The scores of a hole are followed until fewer balls than this are left; those count by what they are still worth.
+inline constexpr double score_visits_left = 1e-13;
+// The largest scores, of which all together have a probability below this, count as the last that is told.
+inline constexpr double score_tail = 1e-15;
 // For so many strokes when the graph of a policy is drawn; states with fewer visits than this are then left out.
 inline constexpr int most_strokes_drawn = 500;
 inline constexpr double drawn_visits = 1e-6;
@@ -237,6 +241,11 @@ inline constexpr double far_putt_step_ft = 10.0;
 inline constexpr int short_game_sweeps = 200;
 inline constexpr int putt_sweeps = 60;
 inline constexpr double table_accuracy = 1e-9;
+// Places that the strokes of a finish are told apart by, between which a ball counts for both ends: yards off the
+// green, feet on it, of those that putts are tabled at. What lies between is nearly straight.
+inline constexpr std::array<int, 13> finish_yards = {0, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50};
+inline constexpr std::array<int, 19> finish_feet = {0,  1,  2,  3,  4,  5,  6,  8,   10, 12,
+                                                    16, 20, 26, 34, 40, 60, 80, 100, 150};
 // Nearer than the first a putt is struck as from there; drawn by chance, nearer than the second it is holed.
 inline constexpr double shortest_putt_ft = 1e-3;
 inline constexpr double tap_in_ft = 0.05;

@@ -4,8 +4,10 @@
 #include <boost/random/normal_distribution.hpp>
 #include <cmath>
 #include <limits>
+#include <numeric>
 
 #include "core/numerics.hpp"
+#include "core/plane.hpp"
 #include "shot/strike.hpp"
 
 namespace yardworth {
@@ -37,8 +39,9 @@ const Nodes& nodes() {
   return all;
 }
 
+// From none at all, from where a putt is one putt.
 std::vector<double> distances() {
-  std::vector<double> all;
+  std::vector<double> all = {0.0};
   const auto step_at = [](double feet) {
     if (feet < numerics::near_putts_ft) return numerics::near_putt_step_ft;
     return feet < numerics::middle_putts_ft ? numerics::middle_putt_step_ft : numerics::far_putt_step_ft;
@@ -50,11 +53,22 @@ std::vector<double> distances() {
   return all;
 }
 
-double interpolate(const std::vector<double>& x, const std::vector<double>& y, double at) {
-  if (at <= x.front()) return y.front();
-  if (at >= x.back()) return y.back();
+// A place on straight lines between points: the value of the upper one counts by the share.
+struct Between {
+  std::size_t upper = 1;
+  double share = 0.0;
+};
+
+Between between(const std::vector<double>& x, double at) {
+  if (at <= x.front()) return {1, 0.0};
+  if (at >= x.back()) return {x.size() - 1, 1.0};
   const auto upper = static_cast<std::size_t>(std::upper_bound(x.begin(), x.end(), at) - x.begin());
-  return std::lerp(y[upper - 1], y[upper], (at - x[upper - 1]) / (x[upper] - x[upper - 1]));
+  return {upper, (at - x[upper - 1]) / (x[upper] - x[upper - 1])};
+}
+
+double interpolate(const std::vector<double>& x, const std::vector<double>& y, double at) {
+  const Between place = between(x, at);
+  return std::lerp(y[place.upper - 1], y[place.upper], place.share);
 }
 
 }  // namespace
@@ -66,21 +80,46 @@ double capture_half_width_ft(double past_ft) {
 
 Putting::Putting(const PuttingSkill& skill) : skill_(skill), distance_ft_(distances()) {
   putts_.assign(distance_ft_.size(), 1.5);
+  putts_.front() = 1.0;
   past_ft_.assign(distance_ft_.size(), putt_pasts_ft.front());
+  strokes_.resize(distance_ft_.size());
+  std::vector<std::array<Stroke, putt_pasts_ft.size()>> tried(distance_ft_.size());
+  for (std::size_t i = 1; i < distance_ft_.size(); ++i) {
+    for (std::size_t pace = 0; pace < putt_pasts_ft.size(); ++pace) {
+      tried[i][pace] = stroke(distance_ft_[i], putt_pasts_ft[pace]);
+    }
+  }
   // What is left is mostly shorter than what was there, so sweeps from near to far settle at once.
   for (int sweep = 0; sweep < numerics::putt_sweeps; ++sweep) {
     double moved = 0.0;
-    for (std::size_t i = 0; i < distance_ft_.size(); ++i) {
-      const double before = putts_[i];
-      improve(i);
-      moved = std::max(moved, std::abs(putts_[i] - before));
+    for (std::size_t i = 1; i < distance_ft_.size(); ++i) {
+      double best = std::numeric_limits<double>::infinity();
+      for (std::size_t pace = 0; pace < putt_pasts_ft.size(); ++pace) {
+        const double putts = tried[i][pace].putts(putts_);
+        if (putts >= best) continue;
+        best = putts;
+        past_ft_[i] = putt_pasts_ft[pace];
+        strokes_[i] = tried[i][pace];
+      }
+      moved = std::max(moved, std::abs(putts_[i] - best));
+      putts_[i] = best;
     }
     if (moved < numerics::table_accuracy) break;
   }
+  past_ft_.front() = past_ft_[1];
+}
+
+double Putting::Stroke::putts(const std::vector<double>& by_distance) const {
+  return 1.0 + std::inner_product(left.begin(), left.end(), by_distance.begin(), 0.0);
 }
 
 Putting::Stroke Putting::stroke(double distance_ft, double past_ft) const {
   Stroke stroke;
+  stroke.left.assign(distance_ft_.size(), 0.0);
+  std::array<Point, putt_directions> ways;
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    ways[i] = along_heading(skill_.direction_sd_rad * nodes().direction[i]);
+  }
   for (const double length : nodes().length) {
     const double rolled = (distance_ft + past_ft) * (1.0 + skill_.distance_sd_share * length);
     const double past = rolled - distance_ft;
@@ -90,37 +129,43 @@ Putting::Stroke Putting::stroke(double distance_ft, double past_ft) const {
       within_rad = capture_half_width_ft(past) / distance_ft;
       holed = std::erf(within_rad / (skill_.direction_sd_rad * std::sqrt(2.0)));
     }
-    double left = 0.0;
-    int missed = 0;
-    for (const double deviate : nodes().direction) {
-      const double off = skill_.direction_sd_rad * deviate;
-      // The widest node stands for what misses when no node does.
-      if (off <= within_rad && deviate != nodes().direction.back()) continue;
-      left += putts(std::hypot(rolled * std::cos(off) - distance_ft, rolled * std::sin(off)));
-      ++missed;
+    // The widest node stands for what misses when no node does.
+    const auto misses = [&](double deviate) {
+      return skill_.direction_sd_rad * deviate > within_rad || deviate == nodes().direction.back();
+    };
+    const auto missed = std::count_if(nodes().direction.begin(), nodes().direction.end(), misses);
+    const double weight = (1.0 - holed) / static_cast<double>(missed) / putt_lengths;
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+      if (!misses(nodes().direction[i])) continue;
+      add_at(std::hypot(rolled * ways[i].y - distance_ft, rolled * ways[i].x), weight, stroke.left);
     }
     stroke.holed += holed / putt_lengths;
-    stroke.left_putts += (1.0 - holed) * left / missed / putt_lengths;
   }
   return stroke;
 }
 
-void Putting::improve(std::size_t index) {
-  double best = std::numeric_limits<double>::infinity();
-  for (const double past : putt_pasts_ft) {
-    const double strokes = 1.0 + stroke(distance_ft_[index], past).left_putts;
-    if (strokes >= best) continue;
-    best = strokes;
-    past_ft_[index] = past;
-  }
-  putts_[index] = best;
+void Putting::add_at(double distance_ft, double weight, std::vector<double>& by_distance) const {
+  const Between place = between(distance_ft_, distance_ft);
+  by_distance[place.upper - 1] += weight * (1.0 - place.share);
+  by_distance[place.upper] += weight * place.share;
 }
 
-double Putting::putts(double distance_ft) const {
-  // From no distance at all a putt is one putt.
-  if (distance_ft <= distance_ft_.front()) return std::lerp(1.0, putts_.front(), distance_ft / distance_ft_.front());
-  return interpolate(distance_ft_, putts_, distance_ft);
+std::vector<StrokeCounts> Putting::counts() const {
+  std::vector<StrokeCounts> counts(distance_ft_.size(), StrokeCounts(numerics::most_short_strokes + 1, 0.0));
+  counts.front()[1] = 1.0;
+  for (std::size_t putts = 1; putts < counts.front().size(); ++putts) {
+    for (std::size_t i = 1; i < counts.size(); ++i) {
+      if (putts == 1) counts[i][1] = strokes_[i].holed;
+      for (std::size_t j = 0; putts > 1 && j < counts.size(); ++j) {
+        counts[i][putts] += strokes_[i].left[j] * counts[j][putts - 1];
+      }
+    }
+  }
+  for (StrokeCounts& of : counts) put_rest_last(of);
+  return counts;
 }
+
+double Putting::putts(double distance_ft) const { return interpolate(distance_ft_, putts_, distance_ft); }
 
 double Putting::past_at(double distance_ft) const { return interpolate(distance_ft_, past_ft_, distance_ft); }
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "shot/sample.hpp"
+#include "shot/stroke_counts.hpp"
 #include "yardworth/player.hpp"
 
 namespace yardworth {
@@ -35,17 +36,27 @@ class Putting {
   // Putts taken from a distance, drawn stroke by stroke: the second road to putts().
   int draw_putts(double distance_ft, RandomEngine& engine) const;
 
+  // The distances that putts are tabled at, feet, from 0 on; between them everything is a straight line.
+  const std::vector<double>& distances_ft() const { return distance_ft_; }
+  const std::vector<double>& putts_by_distance() const { return putts_; }
+  // Adds to shares by these distances that of a ball at a distance.
+  void add_at(double distance_ft, double weight, std::vector<double>& by_distance) const;
+  // How often how many putts are taken from each of these distances: their mean is putts().
+  std::vector<StrokeCounts> counts() const;
+
  private:
+  // What comes of a putt: how often it falls, and how often it is left at each tabled distance.
   struct Stroke {
     double holed = 0.0;
-    double left_putts = 0.0;  // expected putts after a miss, times its probability
+    std::vector<double> left;
+    double putts(const std::vector<double>& by_distance) const;  // expected, this one included
   };
   Stroke stroke(double distance_ft, double past_ft) const;
   double past_at(double distance_ft) const;
-  void improve(std::size_t index);
 
   PuttingSkill skill_;
   std::vector<double> distance_ft_, putts_, past_ft_;  // past_ft_: how far past the hole it is best aimed to roll
+  std::vector<Stroke> strokes_;                        // at that pace, by distance but the first
 };
 
 }  // namespace yardworth

@@ -4,6 +4,7 @@
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
 #include <cmath>
+#include <numeric>
 
 #include "core/numerics.hpp"
 #include "shot/strike.hpp"
@@ -67,62 +68,118 @@ const Deviates& deviates() {
   return all;
 }
 
+constexpr auto yards_tabled = static_cast<std::size_t>(ShortGame::longest_yd) + 1;
+
+// A distance between whole yards: the upper one counts by the share.
+struct YardsAround {
+  std::size_t below = 0;
+  double share = 0.0;
+};
+
+YardsAround yards_around(double distance_yd) {
+  const double at = std::clamp(distance_yd, 0.0, ShortGame::longest_yd);
+  const auto below = std::min(static_cast<std::size_t>(at), yards_tabled - 2);
+  return {below, at - static_cast<double>(below)};
+}
+
 }  // namespace
 
 ShortGame::ShortGame(const ShortGameSkill& skill, const Putting& putting) : skill_(skill), putting_(&putting) {
-  for (std::vector<double>& column : strokes_) column.assign(static_cast<std::size_t>(longest_yd) + 1, 3.0);
+  std::vector<Ends> ends;
+  for (const Lie lie : lies_in_play) {
+    for (std::size_t yards = 0; yards < yards_tabled; ++yards) ends.push_back(stroke(lie, static_cast<double>(yards)));
+  }
+  solve_strokes(ends);
+  solve_counts(ends);
+}
+
+std::size_t ShortGame::place_index(Lie lie, std::size_t yards) {
+  return index_in_play(without_tee(lie)) * yards_tabled + yards;
+}
+
+double ShortGame::strokes(Lie lie, double distance_yd) const {
+  const YardsAround at = yards_around(distance_yd);
+  const std::size_t index = place_index(lie, at.below);
+  return std::lerp(strokes_[index], strokes_[index + 1], at.share);
+}
+
+const StrokeCounts& ShortGame::counts(Lie lie, int yards) const {
+  return counts_[place_index(lie, static_cast<std::size_t>(yards))];
+}
+
+void ShortGame::add_at(Lie lie, double distance_yd, double weight, Ends& ends) const {
+  const YardsAround at = yards_around(distance_yd);
+  const std::size_t index = place_index(lie, at.below);
+  ends.short_game[index] += weight * (1.0 - at.share);
+  ends.short_game[index + 1] += weight * at.share;
+}
+
+// A ball at rest, before it is known where beside the green it lies.
+void ShortGame::add_rest(double distance_yd, double weight, Ends& ends) const {
+  const double green = on_green(distance_yd);
+  if (green > 0.0) putting_->add_at(distance_yd * feet_per_yard, weight * green, ends.putts);
+  const double beside = weight * (1.0 - green);
+  if (beside <= 0.0) return;
+  add_at(Lie::fairway, distance_yd, beside * fairway_beside_green, ends);
+  add_at(Lie::bunker, distance_yd, beside * sand_beside_green, ends);
+  add_at(Lie::rough, distance_yd, beside * (1.0 - fairway_beside_green - sand_beside_green), ends);
+}
+
+ShortGame::Ends ShortGame::stroke(Lie lie, double distance_yd) const {
+  Ends ends{std::vector<double>(lies_in_play.size() * yards_tabled, 0.0),
+            std::vector<double>(putting_->distances_ft().size(), 0.0)};
+  const Touch& touch = touch_of(skill_, lie);
+  const double spread = spread_of(touch, distance_yd);
+  const double solid = (1.0 - touch.poor_strike) / (nodes_along * nodes_beside);
+  for (const double along : deviates().along) {
+    for (const double beside : deviates().beside) {
+      add_rest(std::hypot(spread * along, across_share * spread * beside), solid, ends);
+    }
+  }
+  const double poor = 0.5 * touch.poor_strike / nodes_poor;
+  for (int i = 0; i < nodes_poor; ++i) {
+    const double u = (i + 0.5) / nodes_poor;
+    add_at(lie, distance_yd * (1.0 - std::lerp(short_low, short_high, u)), poor, ends);
+    add_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0), poor, ends);
+  }
+  return ends;
+}
+
+void ShortGame::solve_strokes(const std::vector<Ends>& ends) {
+  std::vector<double> cost;
+  const std::vector<double>& putts = putting_->putts_by_distance();
+  for (const Ends& of : ends) cost.push_back(std::inner_product(of.putts.begin(), of.putts.end(), putts.begin(), 1.0));
+  strokes_.assign(ends.size(), 3.0);
   for (int sweep = 0; sweep < numerics::short_game_sweeps; ++sweep) {
     double moved = 0.0;
-    for (std::size_t yard = 0; yard <= static_cast<std::size_t>(longest_yd); ++yard) {
-      for (const Lie lie : lies_in_play) {
-        double& value = strokes_[index_in_play(lie)][yard];
-        const double now = stroke(lie, static_cast<double>(yard));
-        moved = std::max(moved, std::abs(now - value));
-        value = now;
+    for (std::size_t yards = 0; yards < yards_tabled; ++yards) {
+      for (std::size_t lie = 0; lie < lies_in_play.size(); ++lie) {
+        const std::size_t i = lie * yards_tabled + yards;
+        const std::vector<double>& next = ends[i].short_game;
+        const double now = std::inner_product(next.begin(), next.end(), strokes_.begin(), cost[i]);
+        moved = std::max(moved, std::abs(now - strokes_[i]));
+        strokes_[i] = now;
       }
     }
     if (moved < numerics::table_accuracy) break;
   }
 }
 
-double ShortGame::strokes(Lie lie, double distance_yd) const {
-  const std::vector<double>& column = strokes_[index_in_play(without_tee(lie))];
-  const double at = std::clamp(distance_yd, 0.0, longest_yd);
-  const auto index = std::min(static_cast<std::size_t>(at), column.size() - 2);
-  return std::lerp(column[index], column[index + 1], at - static_cast<double>(index));
-}
-
-// What is still to come from a ball at rest, before it is known where beside the green it lies.
-double ShortGame::from_rest(double distance_yd) const {
-  const double green = on_green(distance_yd);
-  double sum = 0.0;
-  if (green > 0.0) sum += green * putting_->putts(distance_yd * feet_per_yard);
-  if (green < 1.0) {
-    sum += (1.0 - green) * (fairway_beside_green * strokes(Lie::fairway, distance_yd) +
-                            sand_beside_green * strokes(Lie::bunker, distance_yd) +
-                            (1.0 - fairway_beside_green - sand_beside_green) * strokes(Lie::rough, distance_yd));
-  }
-  return sum;
-}
-
-double ShortGame::stroke(Lie lie, double distance_yd) const {
-  const Touch& touch = touch_of(skill_, lie);
-  const double spread = spread_of(touch, distance_yd);
-  double solid = 0.0;
-  for (const double along : deviates().along) {
-    for (const double beside : deviates().beside) {
-      solid += from_rest(std::hypot(spread * along, across_share * spread * beside));
+// So many strokes are taken where the first leaves what takes one less.
+void ShortGame::solve_counts(const std::vector<Ends>& ends) {
+  const std::vector<StrokeCounts> putts = putting_->counts();
+  counts_.assign(ends.size(), StrokeCounts(numerics::most_short_strokes + 1, 0.0));
+  for (std::size_t strokes = 2; strokes < counts_.front().size(); ++strokes) {
+    std::vector<double> one_less, putts_less;
+    for (const StrokeCounts& of : counts_) one_less.push_back(of[strokes - 1]);
+    for (const StrokeCounts& of : putts) putts_less.push_back(of[strokes - 1]);
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+      const double on_green = std::inner_product(putts_less.begin(), putts_less.end(), ends[i].putts.begin(), 0.0);
+      const std::vector<double>& next = ends[i].short_game;
+      counts_[i][strokes] = std::inner_product(next.begin(), next.end(), one_less.begin(), on_green);
     }
   }
-  solid /= nodes_along * nodes_beside;
-  double poor = 0.0;
-  for (int i = 0; i < nodes_poor; ++i) {
-    const double u = (i + 0.5) / nodes_poor;
-    const double left = distance_yd * (1.0 - std::lerp(short_low, short_high, u));
-    poor += 0.5 * strokes(lie, left) + 0.5 * from_rest(distance_yd * (std::lerp(past_low, past_high, u) - 1.0));
-  }
-  poor /= nodes_poor;
-  return 1.0 + (1.0 - touch.poor_strike) * solid + touch.poor_strike * poor;
+  for (StrokeCounts& of : counts_) put_rest_last(of);
 }
 
 ShortGame::Drawn ShortGame::draw(Lie lie, double distance_yd, RandomEngine& engine) const {

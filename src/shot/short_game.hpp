@@ -42,13 +42,26 @@ class ShortGame {
     return draw(lie, distance_yd, engine).strokes;
   }
 
+  // How often how many strokes are taken from a lie and so many whole yards: their mean is strokes().
+  const StrokeCounts& counts(Lie lie, int yards) const;
+
  private:
-  double from_rest(double distance_yd) const;
-  double stroke(Lie lie, double distance_yd) const;
+  // What comes of a stroke: how often it leaves the ball at each tabled place, off the green and on it.
+  struct Ends {
+    std::vector<double> short_game;  // by place_index
+    std::vector<double> putts;       // by Putting::distances_ft
+  };
+  static std::size_t place_index(Lie lie, std::size_t yards);
+  void add_at(Lie lie, double distance_yd, double weight, Ends& ends) const;
+  void add_rest(double distance_yd, double weight, Ends& ends) const;
+  Ends stroke(Lie lie, double distance_yd) const;
+  void solve_strokes(const std::vector<Ends>& ends);
+  void solve_counts(const std::vector<Ends>& ends);
 
   ShortGameSkill skill_;
   const Putting* putting_;
-  std::array<std::vector<double>, lies_in_play.size()> strokes_;  // by whole yards
+  std::vector<double> strokes_;       // by place_index
+  std::vector<StrokeCounts> counts_;  // likewise
 };
 
 }  // namespace yardworth
