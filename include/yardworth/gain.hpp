@@ -10,6 +10,7 @@
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/player.hpp"
+#include "yardworth/score.hpp"
 #include "yardworth/tee_view.hpp"
 
 namespace yardworth {
@@ -50,7 +51,6 @@ struct HazardMet {
 };
 
 struct HolePlay {
-  double strokes_variance = 0.0;     // of one play
   double green_in_regulation = 0.0;  // the ball is on the green after at most par - 2 strokes
   // The club of the approach: the first stroke after the tee shot that is played at the green from beyond the short
   // game. Sums to the probability that there is one; empty on par 3s.
@@ -67,9 +67,12 @@ struct HoleGain {
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
   PolicyChange policy_change;
-  // Of the answer's policy with method play, where the request asks for it: the variance of the strokes of one play
-  // before the change, and how the hole is played.
+  // With method play, where the request asks for it: how often the hole takes how many strokes, whose mean is that of
+  // `strokes`, and the variance of one play before the change.
+  std::optional<ScoreDistribution> scores_before = std::nullopt;
+  std::optional<ScoreDistribution> scores_after = std::nullopt;
   std::optional<double> strokes_variance = std::nullopt;
+  // Of the answer's policy with method play, where the request asks for it: how the hole is played.
   std::optional<HolePlay> play_before = std::nullopt;
   std::optional<HolePlay> play_after = std::nullopt;
 };
@@ -77,6 +80,7 @@ struct HoleGain {
 struct PolicyGain {
   FourValues round;
   std::vector<HoleGain> holes;
+  std::optional<PolicyScores> scores = std::nullopt;  // where the holes have theirs
 };
 
 struct GainRequest {
@@ -84,10 +88,11 @@ struct GainRequest {
   DistanceChange change;
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
-  int threads = 0;              // 0: as many as there are cores; the result does not depend on it
-  bool describe_play = false;   // with method play: how each hole is played, before and after
-  bool spread_of_score = true;  // with method play: HoleGain::strokes_variance; with describe_play it comes anyway
-  std::vector<int> holes = {};  // their numbers, and the round is made of these; empty: all
+  int threads = 0;                         // 0: as many as there are cores; the result does not depend on it
+  bool describe_play = false;              // with method play: how each hole is played, before and after
+  bool spread_of_score = true;             // with method play: how often a hole and the round take how many strokes
+  std::vector<int> holes = {};             // their numbers, and the round is made of these; empty: all
+  std::optional<int> mark = std::nullopt;  // a score to break, limits::mark
 };
 
 // A fact that numbers rest on. Reports have the sentence.
@@ -133,6 +138,12 @@ struct GainResult {
   bool replanning_computed = false;           // otherwise from_replanning is 0 because nobody looked
   std::string baseline_name;
   std::string baseline_source;
+  // The mark that the answer is told by: that of the request, or the ten (of 9 holes, the five) nearest to the mean
+  // score before; nothing of a round of other holes.
+  std::optional<int> mark;
+  // What scores are turned into points and handicaps by; nothing where something is wanting for it.
+  std::optional<HandicapTerms> handicap;
+  std::vector<HandicapNeed> handicap_needs;
   std::vector<Note> notes;  // what the numbers rest on
   std::vector<Caution> cautions;
 

@@ -112,6 +112,7 @@ inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club
 inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club
 inline constexpr Limits curve_step{0.1, 150.0};
 inline constexpr int most_curve_steps = 200;
+inline constexpr Limits mark{20.0, 200.0};  // a score to break, of 9 or 18 holes
 inline constexpr int most_threads = 1024;
 
 }  // namespace limits

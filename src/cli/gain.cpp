@@ -25,11 +25,14 @@ struct GainOptions {
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
   int threads = 0;
+  int mark = 0;  // 0: none was given
 };
 
 // What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
+  if (options.mark > 0 && options.method == Method::table)
+    return "--mark needs --method play; the table method does not know how scores vary";
   if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
   if (!options.to) return "";
   const double steps = *options.to / options.step.value_or(default_curve_step);
@@ -57,7 +60,8 @@ void say_default_change(const GainOptions& options, Inputs& inputs) {
 GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
   const Progress progress(surroundings.progress);
   const Units units = inputs.course.units;
-  const GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
+  GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
+  if (options.mark > 0) request.mark = options.mark;
   GainReport report;
   report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
   if (options.to) {
@@ -130,6 +134,9 @@ void add_way_options(CLI::App& command, GainOptions& options) {
       command, "--plan", options.policy,
       {{"both", PolicyChoice::both}, {"habit", PolicyChoice::habit}, {"best", PolicyChoice::best}},
       "habit: as most club golfers play; best: with the fewest expected strokes; both, unless given");
+  add_whole_number(command, "--mark", options.mark, limits::mark,
+                   "A score to break: how often a round takes fewer strokes; unless given, the ten nearest to the mean "
+                   "score before (of 9 holes, the five)");
   add_threads_option(command, options.threads);
 }
 

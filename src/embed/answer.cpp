@@ -228,6 +228,7 @@ std::vector<Diagnostic> by_members(std::vector<Diagnostic> findings) {
   constexpr std::pair<std::string_view, std::string_view> members[] = {{"change.driver_carry_yd", "options.driver"},
                                                                        {"change.irons_carry_yd", "options.irons"},
                                                                        {"limit_yd", "options.to"},
+                                                                       {"mark", "options.mark"},
                                                                        {"step_yd", "options.step"},
                                                                        {"tee", "options.tee"},
                                                                        {"threads", "options.threads"}};

@@ -65,9 +65,11 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CarryNowOn, hazard, far_side_yd)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PolicyChange, kind, club_kept, club, shorter, aim_moves_yd, left_yd, at_green,
                                    on_green, carry_now_on, avoided, comes_into_reach)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardMet, hazard, found, reached, cleared)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HolePlay, strokes_variance, green_in_regulation, approach, hazards)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HolePlay, green_in_regulation, approach, hazards)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ScoreDistribution, lowest, probability)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGain, number, par, length_yd, strokes, before, after, next_club_changed,
-                                   policy_change, strokes_variance, play_before, play_after)
+                                   policy_change, scores_before, scores_after, strokes_variance, play_before,
+                                   play_after)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGains, habit, best)
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Aim, right_yd, along_yd, mark, side, beside_yd)

@@ -188,6 +188,7 @@ void read_gain(Reader& reader, const Members& options) {
   };
   gain.policy = options.choice<PolicyChoice>("plan", {"both", "habit", "best"}, plan).value_or(PolicyChoice::both);
   gain.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
+  gain.mark = options.whole("mark", static_cast<int>(limits::mark.low), static_cast<int>(limits::mark.high));
   const SaidChange change = read_change(options);
   question.opening = opening_of_round(reader, gain.tee);
   const SaidTo to = read_to(reader, options);
@@ -336,7 +337,7 @@ bool is_given(const Json& request, const char* member) {
 
 std::vector<std::string> option_names(Command command) {
   if (command == Command::gain) {
-    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "threads"};
+    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "mark", "threads"};
   }
   if (command == Command::strategy) {
     return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "threads"};

@@ -2,8 +2,9 @@
 
 #include "gain/followed_policy.hpp"
 #include "gain/hole_play.hpp"
+#include "gain/hole_scores.hpp"
 #include "gain/policy_change.hpp"
-#include "gain/strokes_variance.hpp"
+#include "gain/round_scores.hpp"
 #include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
 
@@ -32,13 +33,16 @@ struct Played {
   ActionFrom from;
 };
 
-// How the hole is played before and after, and how much its strokes vary.
-void describe_plays(const HoleModels& models, const Played& before, const Played& after, const DescribeOptions& options,
-                    HoleGain& gain) {
-  if (!options.play) {
-    if (options.variance) gain.strokes_variance = strokes_variance(models.before, before.planned);
-    return;
-  }
+// How often the hole takes how many strokes before and after.
+void describe_scores(const HoleModels& models, const PolicyEvaluation& before, const PolicyEvaluation& after,
+                     const FinishStrokes& finish, HoleGain& gain) {
+  gain.scores_before = distribution_of(hole_scores(models.before, before, finish));
+  gain.scores_after = distribution_of(hole_scores(models.after, after, finish));
+  gain.strokes_variance = gain.scores_before->variance();
+}
+
+// How the hole is played before and after.
+void describe_plays(const HoleModels& models, const Played& before, const Played& after, HoleGain& gain) {
   const Golfers& golfers = models.golfers;
   const std::vector<HazardView> hazards = hazards_from(models.before.map(), models.before.tee());
   PlayWorkspace workspace;
@@ -46,12 +50,12 @@ void describe_plays(const HoleModels& models, const Played& before, const Played
       describe_play(models.before, golfers.before, before.planned, before.from, gain.par, hazards, workspace);
   gain.play_after =
       describe_play(models.after, golfers.all_longer, after.planned, after.from, gain.par, hazards, workspace);
-  gain.strokes_variance = gain.play_before->strokes_variance;
 }
 
 void describe_policy(const HoleModels& models, const Played& before, const Played& after,
                      const DescribeOptions& options, HoleGain& gain) {
-  describe_plays(models, before, after, options, gain);
+  if (options.play) describe_plays(models, before, after, gain);
+  if (options.finish != nullptr) describe_scores(models, before.planned, after.planned, *options.finish, gain);
   describe_tee_shots(models, tee_shot_of(models.before, before.planned), before.from,
                      tee_shot_of(models.after, after.planned), after.from, gain);
 }

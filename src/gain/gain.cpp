@@ -7,8 +7,10 @@
 #include "gain/describe_gain.hpp"
 #include "gain/finish_holes.hpp"
 #include "gain/golfers.hpp"
+#include "gain/handicap.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
+#include "gain/round_scores.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/table_method.hpp"
 #include "gain/what_was_asked.hpp"
@@ -19,7 +21,7 @@ namespace yardworth {
 namespace {
 
 HoleGains gains_on(const Hole& hole, std::size_t tee, const HoleModels& models, const Baseline& baseline,
-                   const GainRequest& request) {
+                   const GainRequest& request, const FinishStrokes* finish) {
   HoleGain about;
   about.number = hole.number;
   about.par = hole.par;
@@ -33,9 +35,10 @@ HoleGains gains_on(const Hole& hole, std::size_t tee, const HoleModels& models, 
   wanted.habit = request.policy != PolicyChoice::best;
   wanted.best = request.policy != PolicyChoice::habit;
   const SolvedHole solved = solve_hole(models, wanted);
-  const DescribeOptions answer{request.describe_play, request.spread_of_score};
+  const DescribeOptions answer{request.describe_play, finish};
   // With both policies the answer is the best one.
-  if (solved.habit) both.habit = describe_habit(models, *solved.habit, about, wanted.best ? DescribeOptions{} : answer);
+  const DescribeOptions beside{false, finish};
+  if (solved.habit) both.habit = describe_habit(models, *solved.habit, about, wanted.best ? beside : answer);
   if (solved.best) both.best = describe_best(models, *solved.best, about, answer);
   return both;
 }
@@ -82,18 +85,38 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
   const Golfers golfers = lengthen_all(player, request.change);
   const HolesAsked asked{
       holes_wanted(course, request.holes), course.firmness, course.units, tee, golfers, baseline, request.threads};
+  // No club of a change is played in the short game, which is the same before and after.
+  std::optional<FinishStrokes> finish;
+  if (request.spread_of_score && request.method == Method::play) finish.emplace(player.skill, baseline);
   std::vector<HoleGains> holes(asked.holes.size());
   finish_holes(asked, [&](std::size_t i, const HoleModels& models) {
-    holes[i] = gains_on(*asked.holes[i], tee, models, baseline, request);
+    holes[i] = gains_on(*asked.holes[i], tee, models, baseline, request, finish ? &*finish : nullptr);
   });
   return holes;
 }
 
 std::optional<UnfinishedHole> compute_hole_gain(const HoleAsked& asked, const GainRequest& request, HoleGains& gains) {
   return finish_hole(asked, [&](const HoleModels& models) {
-    gains = gains_on(asked.hole, asked.tee, models, asked.baseline, request);
+    gains = gains_on(asked.hole, asked.tee, models, asked.baseline, request, nullptr);
   });
 }
+
+namespace {
+
+// What the scores of the holes make of the round.
+void add_scores(const Course& course, const Player& player, const GainRequest& request, GainResult& result) {
+  const std::size_t tee = tee_of(course, player, request.tee);
+  const std::size_t holes = result.answer().holes.size();
+  result.handicap_needs = handicap_needs(course, tee, player, holes);
+  if (result.handicap_needs.empty()) result.handicap = handicap_terms(course, tee, player);
+  result.mark = mark_of(holes, request.mark, result.answer().round.before);
+  const std::vector<int> marks = marks_of(holes, result.mark);
+  for (auto* gain : {&result.habit, &result.best}) {
+    if (*gain) (*gain)->scores = scores_of(**gain, course, marks, result.handicap);
+  }
+}
+
+}  // namespace
 
 GainResult put_together(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request, const std::vector<HoleGains>& holes) {
@@ -112,6 +135,7 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
     for (const HoleGain& hole : (*gain)->holes) most = std::max(most, hole.strokes.before);
   }
   add_caution_of_many_strokes(most, result.cautions);
+  if (result.method == Method::play && request.spread_of_score) add_scores(course, player, request, result);
   result.notes = notes_of(request, lengthen_all(player, request.change));
   return result;
 }

@@ -1,7 +1,6 @@
 #include "gain/hole_play.hpp"
 
 #include "gain/green_in_regulation.hpp"
-#include "gain/strokes_variance.hpp"
 #include "gain/tee_view.hpp"
 #include "shot/area_found.hpp"
 #include "strategy/strikes.hpp"
@@ -60,7 +59,6 @@ HolePlay describe_play(const HoleModel& model, const Player& player, const Polic
                        PlayWorkspace& workspace) {
   HolePlay play;
   StrikeOutcomes outcomes(model, planned, workspace.outcomes);
-  play.strokes_variance = strokes_variance(model, planned);
   play.green_in_regulation = green_in_regulation(model, planned, par, outcomes);
   if (par > 3) play.approach = approach_clubs(model, player, planned, action_from, outcomes);
   play.hazards = hazards_met(model, hazards, planned.policy[static_cast<std::size_t>(model.tee_state())]);

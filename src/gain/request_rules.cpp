@@ -48,6 +48,14 @@ void check_holes(const Course& course, const std::vector<int>& holes, const Tell
 
 void check_threads(int threads, const Tell& tell) { check_whole(threads, 0, limits::most_threads, "threads", tell); }
 
+void check_mark(const GainRequest& request, const Tell& tell) {
+  if (!request.mark) return;
+  check_whole(*request.mark, static_cast<int>(limits::mark.low), static_cast<int>(limits::mark.high), "mark", tell);
+  if (request.method == Method::table) {
+    tell("mark", "method table beside it", "method play: the table method does not know how scores vary");
+  }
+}
+
 Limits change_limits(Units units) {
   return {to_yards(limits::carry_change.low, units), to_yards(limits::carry_change.high, units)};
 }
@@ -89,6 +97,7 @@ void require_valid(const Course& course, const Player& player, const GainRequest
   const Tell tell = faults.tell();
   const bool sound = check_nouns(course, player, faults);
   check_threads(request.threads, tell);
+  check_mark(request, tell);
   const bool fits = check_change(request.change, course.units, tell);
   if (sound && request.tee) check_tee(course, *request.tee, "tee", tell);
   if (sound) check_holes(course, request.holes, tell);

@@ -30,6 +30,53 @@ Cells shot_headings(Units units) {
           "penalty_after_probability"};
 }
 
+// Of a hole how it stands to par; of the round the mark, points and the change of Handicap Index.
+Cells score_headings() {
+  Cells headings;
+  for (const char* when : {"before", "after"}) {
+    for (const char* what : {"birdie_or_better", "par", "bogey", "double_or_worse"}) {
+      headings.push_back(std::string(what) + "_" + when + "_probability");
+    }
+  }
+  return join(std::move(headings), {"mark", "breaks_before_probability", "breaks_after_probability",
+                                    "stableford_before", "stableford_after", "handicap_index_change"});
+}
+
+Cells by_par_cells(const std::optional<ScoreDistribution>& scores, int par) {
+  if (!scores) return Cells(4);
+  const double under = scores->at_most(par - 1);
+  const double at_par = scores->at_most(par);
+  const double bogey = scores->at_most(par + 1);
+  return {number(under), number(at_par - under), number(bogey - at_par), number(1.0 - bogey)};
+}
+
+Cells hole_score_cells(const HoleGain& hole) {
+  Cells cells = join(by_par_cells(hole.scores_before, hole.par), by_par_cells(hole.scores_after, hole.par));
+  cells.resize(score_headings().size());
+  return cells;
+}
+
+Cells round_score_cells(const GainResult& result) {
+  Cells cells(8);
+  const auto& scores = result.answer().scores;
+  const auto breaks = [&](const RoundScores& round) -> std::string {
+    for (const BrokenMark& broken : round.breaks) {
+      if (broken.mark == result.mark) return number(broken.probability);
+    }
+    return "";
+  };
+  const auto points = [](const RoundScores& round) {
+    return round.handicap ? number(round.handicap->stableford.mean()) : std::string();
+  };
+  if (scores) {
+    cells = join(std::move(cells),
+                 {result.mark ? std::to_string(*result.mark) : "", breaks(scores->before), breaks(scores->after),
+                  points(scores->before), points(scores->after), number(scores->handicap_index_change)});
+  }
+  cells.resize(score_headings().size());
+  return cells;
+}
+
 std::string share_of_next(const TeeShotResult& shot) {
   const auto share = shot.next_shares.find(shot.next_club);
   return share == shot.next_shares.end() ? "" : number(share->second);
@@ -54,7 +101,7 @@ Cells shot_cells(const HoleGain& hole, Units units) {
 Cells hole_cells(const GainResult& result, const HoleGain& hole) {
   Cells cells = {std::to_string(hole.number), std::to_string(hole.par), length(hole.length_yd, result.units)};
   cells = join(std::move(cells), strokes_cells(hole.strokes, computed_parts(result)));
-  return join(std::move(cells), shot_cells(hole, result.units));
+  return join(join(std::move(cells), shot_cells(hole, result.units)), hole_score_cells(hole));
 }
 
 Cells round_cells(const GainResult& result) {
@@ -68,7 +115,7 @@ Cells round_cells(const GainResult& result) {
   Cells cells = join({"round", std::to_string(par), length(length_yd, result.units)},
                      strokes_cells(policy.round, computed_parts(result)));
   cells.resize(cells.size() + shot_headings(result.units).size());
-  return cells;
+  return join(std::move(cells), round_score_cells(result));
 }
 
 // What the row is about, on every row, so that the rows of several answers can be put together.
@@ -85,7 +132,8 @@ std::string gain_csv(const GainReport& report) {
   const GainResult& result = report.result;
   const Cells about = about_cells(result);
   const Cells about_hole = {"hole", "par", length_heading("length", result.units)};
-  const Cells headings = join(about_hole, join(strokes_headings(), shot_headings(result.units)));
+  const Cells headings =
+      join(about_hole, join(join(strokes_headings(), shot_headings(result.units)), score_headings()));
   std::string csv = csv_row(join(headings, about_headings()));
   for (const HoleGain& hole : result.answer().holes) csv += csv_row(join(hole_cells(result, hole), about));
   return csv + csv_row(join(round_cells(result), about));

@@ -1,6 +1,7 @@
 #include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
+#include "report/score_parts.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -11,11 +12,14 @@ using report::all_note_words;
 using report::before_after_json;
 using report::computed_parts;
 using report::ComputedParts;
+using report::distribution_json;
 using report::Json;
 using report::or_null;
 using report::put_strokes;
+using report::scores_json;
 using report::shares_json;
 using report::strokes_json;
+using report::terms_json;
 using report::text;
 
 Json next_club_json(const HoleGain& hole) {
@@ -35,6 +39,9 @@ Json hole_json(const HoleGain& hole, ComputedParts computed, Units units) {
   json["next_club"] = next_club_json(hole);
   json["fairway_probability"] = before_after_json(hole.before.fairway, hole.after.fairway);
   json["penalty_probability"] = before_after_json(hole.before.penalty, hole.after.penalty);
+  if (hole.scores_before && hole.scores_after) {
+    json["scores"] = before_after_json(distribution_json(*hole.scores_before), distribution_json(*hole.scores_after));
+  }
   if (hole.strokes_variance) json["strokes_variance"] = *hole.strokes_variance;
   json["plan_change"] = report::policy_change_words(hole.policy_change, units);
   return json;
@@ -83,10 +90,20 @@ Json rounds_json(const RoundsToShow& show) {
   return json;
 }
 
+// What whole scores are of the answer, and what is wanting for points and handicaps.
+void put_scores(Json& json, const GainResult& result) {
+  if (!result.answer().scores) return;
+  json["mark"] = result.mark ? Json(*result.mark) : Json(nullptr);
+  json["scores"] = scores_json(*result.answer().scores, result.handicap);
+  if (result.handicap) json["handicap"] = terms_json(*result.handicap);
+}
+
 std::vector<std::string> all_notes(const GainReport& gain) {
   std::vector<std::string> notes = gain.opening;
   const auto words = all_note_words(gain.result.notes, gain.result.units);
   notes.insert(notes.end(), words.begin(), words.end());
+  const std::string needs = report::handicap_needs_words(gain.result);
+  if (!needs.empty()) notes.push_back(needs);
   return notes;
 }
 
@@ -103,7 +120,9 @@ std::string gain_json(const GainReport& report) {
     const ComputedParts of_habit{computed.irons, false};
     json["habit"] = {{"round", strokes_json(result.habit->round, of_habit)},
                      {"holes", holes_json(*result.habit, of_habit, result.units)}};
+    if (result.habit->scores) json["habit"]["scores"] = scores_json(*result.habit->scores, result.handicap);
   }
+  put_scores(json, result);
   if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
   if (!report.curve.empty()) json["curve"] = curve_json(report.curve, computed);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};

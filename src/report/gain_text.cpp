@@ -8,6 +8,7 @@
 #include "report/basis_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
+#include "report/score_parts.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/report.hpp"
@@ -287,9 +288,11 @@ std::string opening_lines(const std::vector<std::string>& opening, const Page& p
 
 std::string answer_lines(const GainResult& result, bool emphasis, const Page& page) {
   std::string text = page.paragraph(gain_sentence(result));
-  if (!emphasis) return text;
+  const std::string scores = report::scores_sentence(result);
+  const std::string below = scores.empty() ? "" : page.paragraph(scores);
+  if (!emphasis) return text + below;
   text.pop_back();
-  return "\x1b[1m" + text + "\x1b[0m\n";
+  return "\x1b[1m" + text + "\x1b[0m\n" + below;
 }
 
 }  // namespace
@@ -298,9 +301,9 @@ std::string gain_text(const GainReport& report, bool emphasis, std::size_t colum
   const GainResult& result = report.result;
   const Page page(columns);
   return opening_lines(report.opening, page) + answer_lines(result, emphasis, page) + round_section(result, page) +
-         holes_section(result, page) + plan_changes_section(result, page) + second_shots_section(result, page) +
-         rounds_section(result, page) + curve_section(report, page) + basis_section(result, page) +
-         cautions_section(result, page);
+         report::scores_section(result, page) + holes_section(result, page) + plan_changes_section(result, page) +
+         second_shots_section(result, page) + rounds_section(result, page) + curve_section(report, page) +
+         basis_section(result, page) + cautions_section(result, page);
 }
 
 }  // namespace yardworth

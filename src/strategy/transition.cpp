@@ -15,6 +15,8 @@ void TransitionBuilder::begin(int stride) {
   row_.cost = 1.0;
   row_.replay = 0.0;
   row_.to.clear();
+  row_.dropped.clear();
+  row_.finished.clear();
   touched_.clear();
 }
 
@@ -31,18 +33,41 @@ void TransitionBuilder::add(const Continuation& continuation, double weight) {
   }
 }
 
+// What else is known of a strike than what it is worth.
+void TransitionBuilder::add_whole_strokes(const Rest& rest, const Continuation& continuation, double weight) {
+  if (continuation.kind == Continuation::Kind::holed) {
+    const FinishPlace place = finish_place(rest.lie, distance_yd(rest.at, model_->pin()));
+    const int lower = place.lower + (rest.penalty_strokes > 0 ? finish_places : 0);
+    finished_[static_cast<std::size_t>(lower)] += weight * (1.0 - place.share);
+    finished_[static_cast<std::size_t>(lower) + 1] += weight * place.share;
+  } else if (continuation.kind == Continuation::Kind::between_states && rest.penalty_strokes > 0) {
+    const std::array<double, 4> shares = continuation.weights();
+    for (std::size_t i = 0; i < 4; ++i) {
+      if (shares[i] * weight > 0.0) row_.dropped.emplace_back(continuation.state[i], weight * shares[i]);
+    }
+  }
+}
+
 Row TransitionBuilder::finish() {
   for (const StateId to : touched_) {
     row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;
+  }
+  for (std::size_t place = 0; place < finished_.size(); ++place) {
+    if (finished_[place] == 0.0) continue;
+    row_.finished.emplace_back(static_cast<int>(place), finished_[place]);
+    finished_[place] = 0.0;
   }
   return std::make_shared<const Transition>(row_);
 }
 
 Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
   begin(stride);
-  for_each_strike(*model_, state, action, stride, equal_weight_,
-                  [this](const Rest& rest, double weight) { add(model_->continuation(rest), weight); });
+  for_each_strike(*model_, state, action, stride, equal_weight_, [this](const Rest& rest, double weight) {
+    const Continuation continuation = model_->continuation(rest);
+    add(continuation, weight);
+    add_whole_strokes(rest, continuation, weight);
+  });
   return finish();
 }
 

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <array>
 #include <memory>
 #include <utility>
 #include <vector>
 
+#include "shot/finish_places.hpp"
 #include "strategy/hole_model.hpp"
 
 namespace yardworth {
@@ -14,6 +16,11 @@ struct Transition {
   double replay = 0.0;  // probability that the same shot is played again
   std::vector<std::pair<StateId, double>> to;
   int stride = 1;  // of the nodes that it was summed over (HoleModel::stride_for)
+  // For those who count whole strokes, where the row was built from strikes (TransitionBuilder::build): what of `to` is
+  // played from after a penalty stroke, and what is left to the short game, by finish place (shot/finish_places.hpp),
+  // `finish_places` further on after a penalty stroke.
+  std::vector<std::pair<StateId, double>> dropped;
+  std::vector<std::pair<int, double>> finished;
 };
 // Policies that play the same from a state share its row: rows are most of what a policy keeps in memory.
 using Row = std::shared_ptr<const Transition>;
@@ -35,8 +42,11 @@ class TransitionBuilder {
   const HoleModel* model_;
   bool equal_weight_;
   Transition row_;
-  std::vector<double> weight_;    // by state; zero between uses
-  std::vector<StateId> touched_;  // states with a weight
+  void add_whole_strokes(const Rest& rest, const Continuation& continuation, double weight);
+
+  std::vector<double> weight_;                                                  // by state; zero between uses
+  std::vector<StateId> touched_;                                                // states with a weight
+  std::array<double, 2 * static_cast<std::size_t>(finish_places)> finished_{};  // likewise, as in the row
 };
 
 // Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.

@@ -66,8 +66,8 @@ void check_same(const Json& answered, const std::string& arguments) {
 
 TEST_CASE("a gain is the command's, byte for byte") {
   for (const Pair& pair : pairs) {
-    check_same(ask(request_of(pair, "gain", {{"driver", 15}, {"irons", 5}, {"plan", "habit"}})),
-               "gain --driver +15 --irons +5 --plan habit" + files_of(pair));
+    check_same(ask(request_of(pair, "gain", {{"driver", 15}, {"irons", 5}, {"plan", "habit"}, {"mark", 85}})),
+               "gain --driver +15 --irons +5 --plan habit --mark 85" + files_of(pair));
   }
   check_same(ask(request_of(pairs[2], "gain", {{"driver", 15}, {"tee", "short"}, {"plan", "both"}})),
              "gain --driver +15 --tee short" + files_of(pairs[2]));

@@ -9,7 +9,7 @@
 
 #include "baseline/published.hpp"
 #include "course/set_up.hpp"
-#include "gain/strokes_variance.hpp"
+#include "gain/hole_scores.hpp"
 #include "gain/tee_view.hpp"
 #include "shot/short_game.hpp"
 #include "strategy/expected_visits.hpp"
@@ -82,56 +82,7 @@ const HazardMet& met(const HolePlay& play, int hazard) {
   return play.hazards.front();
 }
 
-struct ShortPlace {
-  Lie lie;
-  double yards;
-};
-
 }  // namespace
-
-TEST_CASE("two whole numbers vary least") {
-  CHECK(two_numbers_variance(2.0) == 0.0);
-  CHECK(two_numbers_variance(2.5) == 0.25);
-  CHECK(short_game_variance(1.0) == 0.0);
-  CHECK(short_game_variance(0.9) == 0.0);
-  for (double expected = 1.05; expected < 5.0; expected += 0.05) {
-    CAPTURE(expected);
-    CHECK(short_game_variance(expected) > two_numbers_variance(expected) - 0.01);
-  }
-}
-
-// The second road: putts, chips and pitches drawn one by one.
-TEST_CASE("the spread of the short game agrees with strokes drawn") {
-  RandomEngine engine(21);
-  const int draws = test::repeats(10000);
-  for (const double index : {-6.0, 3.0, 16.5, 26.0}) {
-    const Skill skill = skill_of(index, Gender::men);
-    const Putting putting(skill.putting);
-    const ShortGame short_game(skill.short_game, putting);
-    for (const ShortPlace& from :
-         {ShortPlace{Lie::green, 2.0}, ShortPlace{Lie::green, 8.0}, ShortPlace{Lie::green, 20.0},
-          ShortPlace{Lie::fairway, 15.0}, ShortPlace{Lie::fairway, 45.0}, ShortPlace{Lie::rough, 10.0},
-          ShortPlace{Lie::rough, 30.0}, ShortPlace{Lie::bunker, 12.0}}) {
-      double sum = 0.0;
-      double squares = 0.0;
-      for (int i = 0; i < draws; ++i) {
-        const int strokes = short_game.draw_strokes(from.lie, from.yards, engine);
-        sum += strokes;
-        squares += strokes * strokes;
-      }
-      const double mean = sum / draws;
-      const double variance = squares / draws - mean * mean;
-      CAPTURE(index);
-      CAPTURE(name(from.lie));
-      CAPTURE(from.yards);
-      CAPTURE(mean);
-      // One line for all golfers, putts and chips alike: right to about 0.1, and to a third where strokes are many.
-      // Under the sanitizers strokes drawn are few.
-      const double allowed = (test::sanitized ? 0.2 : 0.1) + 0.33 * std::max(0.0, variance - 0.3);
-      CHECK(std::abs(variance - short_game_variance(mean)) < allowed);
-    }
-  }
-}
 
 // And the whole hole, down to the last putt.
 TEST_CASE("the variance of a hole agrees with plays that are holed out") {
@@ -146,7 +97,8 @@ TEST_CASE("the variance of a hole agrees with plays that are holed out") {
       return short_game.draw_strokes(lie, yards, engine);
     };
     const test::PreparedHole here(course.holes[0], course.firmness, test::middle_tee, player, baseline, mesh);
-    const double exact = std::sqrt(strokes_variance(here.model, test::habit_value(here.model)));
+    const FinishStrokes counts(player.skill, baseline);
+    const double exact = std::sqrt(variance_of(hole_scores(here.model, test::habit_value(here.model), counts)));
     RandomEngine engine(9);
     const int plays = test::repeats(40000);
     double sum = 0.0;
@@ -159,24 +111,6 @@ TEST_CASE("the variance of a hole agrees with plays that are holed out") {
     const double drawn = std::sqrt(squares / plays - (sum / plays) * (sum / plays));
     std::printf("%s: spread of strokes, holed out: exact %.4f, sampled %.4f\n", player.label.c_str(), exact, drawn);
     CHECK(exact == doctest::Approx(drawn).epsilon(test::sanitized ? 0.1 : 0.04));
-  }
-}
-
-TEST_CASE("the variance of a hole agrees with plays of it") {
-  const Course course = test::scenario_course();
-  const test::Mesh mesh;
-  for (const char* member : {"weekend-16-man", "12-woman"}) {
-    const Player player = test::scenario_member(member);
-    const Baseline baseline = test::baseline_of(player);
-    for (const std::size_t hole : {std::size_t{0}, std::size_t{5}, std::size_t{9}, std::size_t{17}}) {
-      const test::PreparedHole here(course.holes[hole], course.firmness, test::middle_tee, player, baseline, mesh);
-      const double exact = std::sqrt(strokes_variance(here.model, test::habit_value(here.model), two_numbers_variance));
-      const SampledMean sampled = sample_hole(here.model, habit_at(here.model), test::repeats(60000), 40 + hole);
-      std::printf("%s, hole %zu: spread of strokes exact %.4f, sampled %.4f\n", member, hole + 1, exact,
-                  sampled.spread);
-      // The spread of 60,000 plays is known to about 0.5%; the rest is the grid, and few strikes of wild golfers.
-      CHECK(exact == doctest::Approx(sampled.spread).epsilon(test::sanitized ? 0.08 : 0.025));
-    }
   }
 }
 

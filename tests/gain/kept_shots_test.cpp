@@ -47,7 +47,6 @@ void check_same(const HoleGain& a, const HoleGain& b) {
   CHECK(a.strokes.replanned == b.strokes.replanned);
   CHECK(a.play_before->green_in_regulation == b.play_before->green_in_regulation);
   CHECK(a.play_after->approach == b.play_after->approach);
-  CHECK(a.strokes_variance == b.strokes_variance);
 }
 
 }  // namespace

@@ -64,6 +64,13 @@ TEST_CASE("each member of a request is held to its limits") {
             "holes[1]: found 1 again"},
            {[](GainRequest& r) { r.threads = -1; }, "threads: found -1"},
            {[](GainRequest& r) { r.threads = 2000; }, "threads: found 2000"},
+           {[](GainRequest& r) { r.mark = 19; }, "mark: found 19"},
+           {[](GainRequest& r) { r.mark = 201; }, "mark: found 201"},
+           {[](GainRequest& r) {
+              r.mark = 90;
+              r.method = Method::table;
+            },
+            "mark: found method table beside it"},
        }) {
     const std::string told = gain_refusal(one.spoil);
     CAPTURE(one.words);

@@ -170,6 +170,14 @@ GainReport whole_gain(Units units, Method method = Method::play) {
   return report;
 }
 
+// With all that points and handicaps need.
+GainReport gain_of_rated_round() {
+  GainRequest request;
+  request.tee = test::middle_tee;
+  request.policy = PolicyChoice::habit;
+  return {compute_gain(test::scenario_course(), test::scenario_member("weekend-16-man"), request), {}, {}};
+}
+
 StrategyReport whole_strategy(Units units) {
   StrategyRequest request;
   request.change = DistanceChange{20.0, 6.0};
@@ -205,7 +213,8 @@ DeliveryReport whole_delivery() {
 }  // namespace
 
 TEST_CASE("docs/formats.md has the keys of every JSON") {
-  check_keys("yardworth/gain/1", {gain_json(whole_gain(Units::yards))}, {{"habit.", ""}});
+  check_keys("yardworth/gain/1", {gain_json(whole_gain(Units::yards)), gain_json(gain_of_rated_round())},
+             {{"habit.", ""}});
   check_keys("yardworth/strategy/1", {strategy_json(whole_strategy(Units::yards))});
   check_keys("yardworth/bands/1", {bands_json(whole_bands(Units::yards))},
              {{"golfers[].changed_holes[].with.", "golfers[].holes[]."},

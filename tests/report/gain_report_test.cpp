@@ -194,6 +194,53 @@ TEST_CASE("JSON of a gain has null for what was not computed") {
   CHECK(Json::parse(gain_json(report))["round"]["from_irons"].is_null());
 }
 
+namespace {
+
+// How often marks of a round are broken, and nothing else of note.
+PolicyScores sample_scores(double before, double after) {
+  PolicyScores scores;
+  scores.before.gross = {88, {0.25, 0.5, 0.25}};
+  scores.after.gross = {87, {0.25, 0.5, 0.25}};
+  scores.before.breaks = {{90, before}};
+  scores.after.breaks = {{90, after}};
+  scores.before.holes = scores.after.holes = {0.5, 6.25, 8.0, 3.25};
+  return scores;
+}
+
+std::string text_with_scores(double before, double after) {
+  GainReport report = sample_gain();
+  report.result.mark = 90;
+  report.result.best->scores = sample_scores(before, after);
+  return gain_text(report);
+}
+
+}  // namespace
+
+TEST_CASE("text of a gain says how often the mark is broken, in rounds of 100") {
+  CHECK(says(text_with_scores(0.29, 0.414), "\nBreaks 90 in 41 rounds of 100 instead of 29.\n"));
+  CHECK(says(text_with_scores(0.29, 0.2949), "\nBreaks 90 in 29 rounds of 100.\n"));
+  CHECK(says(text_with_scores(0.001, 0.01), "\nBreaks 90 in 1 round of 100 instead of fewer than 1.\n"));
+  CHECK(says(text_with_scores(0.99, 0.999), "\nBreaks 90 in more than 99 rounds of 100 instead of 99.\n"));
+  CHECK_FALSE(says(gain_text(sample_gain()), "Breaks 90"));
+}
+
+TEST_CASE("a gain says what is wanting for points and handicaps") {
+  GainReport report = sample_gain();
+  report.result.mark = 90;
+  report.result.best->scores = sample_scores(0.25, 0.5);
+  report.result.handicap_needs = {HandicapNeed::slope, HandicapNeed::stroke_indexes};
+  const std::string text = gain_text(report);
+  CHECK(says(text, "What is scored in a round"));
+  CHECK(says(text, "25% -> 50%"));
+  CHECK_FALSE(says(text, "Stableford points"));
+  CHECK(says(text, "they need a slope of these tees"));
+  const auto json = nlohmann::json::parse(gain_json(report));
+  CHECK(json["scores"]["after"]["breaks"][0]["probability"] == 0.5);
+  CHECK(json["scores"]["handicap_index_change"].is_null());
+  CHECK_FALSE(json.contains("handicap"));
+  CHECK(says(json["notes"].dump(), "a slope of these tees"));
+}
+
 TEST_CASE("CSV of a gain: a row for each hole, then the round") {
   const auto lines = lines_of(gain_csv(sample_gain()));
   REQUIRE(lines.size() == 4);
@@ -201,13 +248,18 @@ TEST_CASE("CSV of a gain: a row for each hole, then the round") {
         "hole,par,length_yd,strokes_before,strokes_after,strokes_saved,from_tee,from_irons,from_replanning,"
         "tee_club_before,tee_club_after,left_before_yd,left_after_yd,next_club_before,next_club_before_probability,"
         "next_club_after,next_club_after_probability,next_club_changed_probability,fairway_before_probability,"
-        "fairway_after_probability,penalty_before_probability,penalty_after_probability,course,tee,player,method,"
+        "fairway_after_probability,penalty_before_probability,penalty_after_probability,"
+        "birdie_or_better_before_probability,par_before_probability,bogey_before_probability,"
+        "double_or_worse_before_probability,birdie_or_better_after_probability,par_after_probability,"
+        "bogey_after_probability,double_or_worse_after_probability,mark,breaks_before_probability,"
+        "breaks_after_probability,stableford_before,stableford_after,handicap_index_change,course,tee,player,method,"
         "plan\r");
   CHECK(lines[1] ==
         "1,4,376,5.25,4.75,0.5,0.25,0.125,0.125,driver,3-wood,182,163,5-iron,0.5,7-iron,0.75,0.875,0.5,0.625,0.125,"
-        "0.0625,Heron Ferry Municipal,middle,weekend 16,play,best\r");
+        "0.0625,,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,best\r");
   CHECK(lines[3] ==
-        "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,"
+        "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,,,,,,,,,,,,,,,,,,,,,,,,Heron Ferry "
+        "Municipal,middle,weekend 16,play,"
         "best\r");
 }
 

@@ -32,8 +32,8 @@ const std::map<std::string, std::string> public_floor = {
     {"bands", "gain"},       {"baseline", "baseline"}, {"change", "course"}, {"course", "course"},
     {"diagnostics", "core"}, {"flight", "flight"},     {"embed", "embed"},   {"gain", "gain"},
     {"geometry", "core"},    {"limits", "core"},       {"player", "player"}, {"read", "input"},
-    {"report", "report"},    {"scenario", "scenario"}, {"strategy", "gain"}, {"tee_view", "gain"},
-    {"units", "core"},       {"version", "core"},
+    {"report", "report"},    {"scenario", "scenario"}, {"score", "gain"},    {"strategy", "gain"},
+    {"tee_view", "gain"},    {"units", "core"},        {"version", "core"},
 };
 
 // The floor of a file by its path from the root, or of an include by its words;
@@ -158,7 +158,7 @@ TEST_CASE("a wrong include is found") {
 
 TEST_CASE("the public headers are few, and say nothing of how a hole is solved") {
   const std::vector<SourceFile> headers = source_files("include");
-  CHECK(headers.size() <= 18);
+  CHECK(headers.size() <= 19);
   // A ring as a word or a part of a name, not the end of a string.
   const std::regex inner("lattice|stride|StateId|(^|[^a-z])rings?($|[^a-z])", std::regex::icase);
   for (const SourceFile& header : headers) {

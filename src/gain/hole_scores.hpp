@@ -1,0 +1,16 @@
+#pragma once
+
+#include "shot/finish_strokes.hpp"
+#include "strategy/policy_evaluation.hpp"
+
+namespace yardworth {
+
+// How often a hole takes how many strokes under a policy that was evaluated. Its mean is PolicyEvaluation::at_tee.
+// docs/model.md, "The whole distribution of the score".
+StrokeCounts hole_scores(const HoleModel& model, const PolicyEvaluation& planned, const FinishStrokes& finish);
+
+// The same before its mean is put right: a ball between states counts as one at them. What that is off by, summed from
+// the states, is hundredths of a stroke.
+StrokeCounts scores_at_states(const HoleModel& model, const PolicyEvaluation& planned, const FinishStrokes& finish);
+
+}  // namespace yardworth
