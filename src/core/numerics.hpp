@@ -17,9 +17,10 @@ namespace yardworth::numerics {
 // changes every ten yards.
 inline constexpr double search_ring_yd = 11.0;
 inline constexpr double search_arc_yd = 40.0;
-// The states of the held-out grid lie so many times closer along a ring: what a state is worth is felt in full by how
-// far apart they are, with the square.
-inline constexpr double held_out_arcs = 3.5;
+// The rings of the held-out grid lie so many times closer, and its states along a ring: what a state is worth is felt
+// in full by how far apart they are, with the square.
+inline constexpr double held_out_rings = 2.0;
+inline constexpr double held_out_arcs = 4.0;
 // Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
 inline constexpr double ring_yd = 13.0;
 inline constexpr double arc_yd = 22.0;
@@ -51,8 +52,10 @@ inline constexpr double corridor_step_yd = 50.0;
 
 // Steps of the lattice of solid strikes in a direction spread: a multiple of aims_per_sd and of four.
 inline constexpr int steps_per_sd = 24;
-// Times as many for the tee shot: there is one of it, and no other state's error cancels its own.
+// Times as many for the tee shot, on the search grid and on the held-out grid: there is one of it, and no other state's
+// error cancels its own.
 inline constexpr int tee_refinement = 6;
+inline constexpr int held_out_tee_refinement = 24;
 // Aims lie this share of the direction spread apart: a quarter of a spread off the best costs less than the quadrature.
 inline constexpr int aims_per_sd = 4;
 // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
@@ -76,6 +79,8 @@ inline constexpr double hole_ring_shift = 0.6180339887498949;
 inline constexpr int equal_weight_share_above = 17;
 inline constexpr int equal_weight_share_below = 24;
 inline constexpr int equal_weight_poor = 5;
+// On the held-out grid so many times as many at stride 1, for the few states that many balls come to.
+inline constexpr int held_out_rows_finer = 8;
 // Places between its neighbours that a node of an equal-weight lattice may take: states differ in it, so that errors
 // cancel.
 inline constexpr int equal_weight_shifts = 12;
@@ -92,10 +97,12 @@ inline constexpr double every_node_visits = 0.005;
 inline constexpr double every_second_visits = 0.0015;
 inline constexpr double every_third_visits = 0.001;
 // On the search grid a state counts as if so many times as many balls came to it: what rings and held-out states give
-// leaves this to spare. On the held-out grid less by the divisor, since equal-weight strikes give more than as many
-// nodes of a lattice do.
+// leaves this to spare.
 inline constexpr double search_sampling_density = 0.65;
-inline constexpr double held_out_density_divisor = 1.3;
+// On the held-out grid a state that so many balls come to has the usual number of equal-weight strikes, and others in
+// proportion to the power of their visits: the best way to share out strikes where errors shrink as one over them.
+inline constexpr double usual_strikes_visits = 0.02;
+inline constexpr double strikes_by_visits_power = 2.0 / 3.0;
 // The sampling density at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
 
@@ -143,6 +150,8 @@ inline constexpr double row_never_leaves = 1e-12;
 // States that fewer balls come to are worth the baseline: one ball in 200 comes to any of them, and with a tenth of a
 // stroke of error in each that changes nothing that is shown.
 inline constexpr double evaluated_visits = 5e-5;
+// On the held-out grid, whose values are shown.
+inline constexpr double held_out_evaluated_visits = 1e-5;
 // That is so where strokes resting on the baseline, by a bound on them, are no more than the first. Else evaluation
 // goes on to states with the share of the visits, so often, and at last to all of them.
 inline constexpr double most_on_baseline = 0.01;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace yardworth {
 
@@ -16,17 +15,21 @@ using numerics::lattice_offsets;
 // Poor strikes are few, so a coarser lattice serves: one step for each step between aims.
 constexpr int poor_steps_per_sd = static_cast<int>(aims_per_sd * poor_direction_factor);
 
-StrikeLattice solid_lattice_of(int steps_per_sd) {
-  return {steps_per_sd, direction_cut_sd,
-          direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd + lattice_offsets};
+// Nodes on each side, so many of aims and more for the lattice offsets; equal-weight strikes take their carries from the
+// same nodes, from the middle on.
+int reach_of(int aimed, int equal_weight_nodes) { return std::max(aimed, equal_weight_nodes) + lattice_offsets; }
+
+StrikeLattice solid_lattice_of(int steps_per_sd, int equal_weight_nodes) {
+  const int aimed = direction_cut_sd * steps_per_sd + largest_aim * steps_per_sd / aims_per_sd;
+  return {steps_per_sd, direction_cut_sd, reach_of(aimed, equal_weight_nodes)};
 }
 
-StrikeLattice poor_lattice_of(int refinement) {
+StrikeLattice poor_lattice_of(int refinement, int equal_weight_nodes) {
   const int steps_per_sd = poor_steps_per_sd * refinement;
   // At a long stride the last aim may lie between two that have nodes, so that these go on beyond it.
   constexpr int furthest_aim = largest_aim + largest_lattice_stride;
-  return {steps_per_sd, poor_direction_cut_sd,
-          poor_direction_cut_sd * steps_per_sd + furthest_aim * refinement + lattice_offsets};
+  const int aimed = poor_direction_cut_sd * steps_per_sd + furthest_aim * refinement;
+  return {steps_per_sd, poor_direction_cut_sd, reach_of(aimed, equal_weight_nodes)};
 }
 
 // As often as solid strikes have their usual steps.
@@ -37,10 +40,10 @@ int poor_refinement(const DiscretisationOptions& options) {
 // At stride 1; every stride divides them.
 int equal_weight_solid_nodes(const DiscretisationOptions& options) {
   const int share = options.steps_per_sd * numerics::equal_weight_share_above / numerics::equal_weight_share_below;
-  return std::max(1, share) * largest_lattice_stride;
+  return std::max(1, share) * largest_lattice_stride * options.rows_finer;
 }
 int equal_weight_poor_nodes(const DiscretisationOptions& options) {
-  return numerics::equal_weight_poor * poor_refinement(options) * largest_lattice_stride;
+  return numerics::equal_weight_poor * poor_refinement(options) * largest_lattice_stride * options.rows_finer;
 }
 
 }  // namespace
@@ -63,29 +66,41 @@ DiscretisationOptions options_for_hole(DiscretisationOptions options, int number
 
 DiscretisationOptions held_out_options(DiscretisationOptions searched) {
   searched.lattice_offset += lattice_offsets / 2;
+  searched.ring_yd /= numerics::held_out_rings;
   searched.arc_yd /= numerics::held_out_arcs;
-  searched.sampling_density /= numerics::held_out_density_divisor;
+  searched.sampling_density /= numerics::search_sampling_density;
+  searched.tee_refinement *= numerics::held_out_tee_refinement / numerics::tee_refinement;
+  searched.rows_finer = numerics::held_out_rows_finer;
+  searched.evaluated_visits = numerics::held_out_evaluated_visits;
   return searched;
 }
 
 StrikeLattices::StrikeLattices(const DiscretisationOptions& options)
-    : solid(solid_lattice_of(options.steps_per_sd)),
-      poor(poor_lattice_of(poor_refinement(options))),
-      tee_solid(solid_lattice_of(options.steps_per_sd * options.tee_refinement)),
-      tee_poor(poor_lattice_of(poor_refinement(options) * options.tee_refinement)),
+    : steps_per_sd(options.steps_per_sd),
+      tee_refinement(options.tee_refinement),
+      rows_finer(options.rows_finer),
+      solid(solid_lattice_of(steps_per_sd, equal_weight_solid_nodes(options))),
+      poor(poor_lattice_of(poor_refinement(options), equal_weight_poor_nodes(options))),
+      tee_solid(solid_lattice_of(steps_per_sd * tee_refinement, 0)),
+      tee_poor(poor_lattice_of(poor_refinement(options) * tee_refinement, 0)),
       equal_weight_solid(equal_weight_solid_nodes(options), direction_cut_sd),
       equal_weight_poor(equal_weight_poor_nodes(options), poor_direction_cut_sd) {}
 
-Discretisation::Discretisation(const DiscretisationOptions& options)
-    : Discretisation(options, std::make_shared<const StrikeLattices>(options)) {}
+bool StrikeLattices::are_for(const DiscretisationOptions& options) const {
+  return steps_per_sd == options.steps_per_sd && tee_refinement == options.tee_refinement &&
+         rows_finer == options.rows_finer;
+}
 
-Discretisation::Discretisation(const DiscretisationOptions& options, std::shared_ptr<const StrikeLattices> lattices)
-    : options_(options), lattices_(std::move(lattices)) {}
+Discretisation::Discretisation(const DiscretisationOptions& options)
+    : options_(options), known_{std::make_shared<const StrikeLattices>(options)} {}
 
 Discretisation Discretisation::with(const DiscretisationOptions& options) const {
-  const bool same_steps =
-      options.steps_per_sd == options_.steps_per_sd && options.tee_refinement == options_.tee_refinement;
-  return same_steps ? Discretisation(options, lattices_) : Discretisation(options);
+  Discretisation other = *this;
+  other.options_ = options;
+  other.own_ = 0;
+  while (other.own_ < known_.size() && !known_[other.own_]->are_for(options)) ++other.own_;
+  if (other.own_ == known_.size()) other.known_.push_back(std::make_shared<const StrikeLattices>(options));
+  return other;
 }
 
 }  // namespace yardworth

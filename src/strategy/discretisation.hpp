@@ -23,6 +23,11 @@ struct DiscretisationOptions {
   // Whether rows are summed over equal-weight strikes: fewer nodes do as well where none has to serve more than one
   // aim.
   bool equal_weight_rows = false;
+  // Times as many equal-weight strikes at stride 1 as are usual. Above 1 their number follows the visits of a state
+  // (HoleModel::stride_for).
+  int rows_finer = 1;
+  // States that fewer balls come to, over the sampling density, are not evaluated but taken to be worth the baseline.
+  double evaluated_visits = numerics::evaluated_visits;
   // Where states begin along the lattice. A policy found under one offset is evaluated under another: of many actions
   // weighed with small errors the best-looking owes some of its looks to them.
   int lattice_offset = 0;
@@ -38,8 +43,8 @@ DiscretisationOptions search_options();
 // err alike, and a round adds their errors up.
 DiscretisationOptions options_for_hole(DiscretisationOptions options, int number);
 
-// The held-out grid for policies that were looked for on another: the same rings, states close together along them, and
-// other strikes, which the search has not seen.
+// The held-out grid for policies that were looked for on another: states closer together, fewer of them left to the
+// baseline, and other strikes, which the search has not seen.
 DiscretisationOptions held_out_options(DiscretisationOptions searched);
 
 // Steps of a lattice from one aim to the next. A poor strike's spread is poor_direction_factor times wider, so fewer of
@@ -53,6 +58,9 @@ inline int poor_steps_per_aim(const StrikeLattice& poor) {
 struct StrikeLattices {
   explicit StrikeLattices(const DiscretisationOptions& options);
 
+  bool are_for(const DiscretisationOptions& options) const;
+
+  int steps_per_sd, tee_refinement, rows_finer;  // that they were made for
   StrikeLattice solid, poor;          // of most shots
   StrikeLattice tee_solid, tee_poor;  // of the tee shot
   EqualWeightLattice equal_weight_solid,
@@ -65,22 +73,23 @@ class Discretisation {
  public:
   explicit Discretisation(const DiscretisationOptions& options = {});
 
-  // Another grid. It shares these lattices unless it asks for other steps.
+  // Another grid. It shares the lattices of this one or of those that this one was made from, where it asks for their
+  // steps; else it makes its own.
   Discretisation with(const DiscretisationOptions& options) const;
 
   const DiscretisationOptions& options() const { return options_; }
-  const StrikeLattices& lattices() const { return *lattices_; }
+  const StrikeLattices& lattices() const { return *known_[own_]; }
 
  private:
-  Discretisation(const DiscretisationOptions& options, std::shared_ptr<const StrikeLattices> lattices);
-
   DiscretisationOptions options_;
-  std::shared_ptr<const StrikeLattices> lattices_;
+  std::vector<std::shared_ptr<const StrikeLattices>> known_;
+  std::size_t own_ = 0;
 };
 
-inline Discretisation search_grid() { return Discretisation(search_options()); }
 inline Discretisation held_out_grid(const Discretisation& searched) {
   return searched.with(held_out_options(searched.options()));
 }
+// Knows the lattices of the held-out grid, too.
+inline Discretisation search_grid() { return held_out_grid(Discretisation(search_options())).with(search_options()); }
 
 }  // namespace yardworth

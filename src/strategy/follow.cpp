@@ -109,7 +109,7 @@ PolicyEvaluation evaluate_followed(const HoleModel& model, const ActionOf& follo
     if (!earlier) return std::pair{now, row};
     const Difference difference = difference_of(model, lie, model.place_of(state), now, *earlier);
     // What goes further from a place that hardly a ball comes to is not worth another look.
-    const bool seldom = difference == Difference::further && stride == largest_lattice_stride;
+    const bool seldom = difference == Difference::further && stride == model.longest_stride(state);
     if (difference == Difference::none || seldom) return std::pair{now, row};
     Row stays = rows.row(state, *earlier, stride);
     if (!costs_less(stays, row)) return std::pair{now, row};

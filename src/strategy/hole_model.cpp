@@ -99,8 +99,27 @@ void HoleModel::choose_places() {
   places_.push_back(tee_);
 }
 
+int HoleModel::longest_stride(StateId state) const {
+  const bool equal_weight = has_equal_weight_rows() && state != tee_state();
+  return equal_weight ? largest_lattice_stride * discretisation_.options().rows_finer
+                      : fitting_stride(state, largest_lattice_stride);
+}
+
+// The longest stride that leaves as many equal-weight strikes as a state with so many visits deserves, or all or the
+// fewest that there are.
+int HoleModel::equal_weight_stride_for(double visits_here) const {
+  const int finer = discretisation_.options().rows_finer;
+  const int longest = finer * largest_lattice_stride;
+  const double usual_visits = numerics::usual_strikes_visits / sampling_density();
+  const double wanted = finer / std::pow(visits_here / usual_visits, numerics::strikes_by_visits_power);
+  int stride = static_cast<int>(std::clamp(wanted, 1.0, static_cast<double>(longest)));
+  while (longest % stride != 0) --stride;
+  return stride;
+}
+
 int HoleModel::stride_for(StateId state, double visits_here) const {
   if (state == tee_state()) return 1;
+  if (has_equal_weight_rows() && discretisation_.options().rows_finer > 1) return equal_weight_stride_for(visits_here);
   const auto as_many_as = [&](double usual) { return visits_here >= usual / sampling_density(); };
   return fitting_stride(state, as_many_as(numerics::every_node_visits)     ? 1
                                : as_many_as(numerics::every_second_visits) ? 2

@@ -148,10 +148,14 @@ class HoleModel {
     return (vertex * numerics::lattice_offset_step + first) % lattice_offsets;
   }
   double sampling_density() const { return discretisation_.options().sampling_density; }
+  // States that fewer balls come to are taken to be worth the baseline.
+  double evaluated_visits() const { return discretisation_.options().evaluated_visits / sampling_density(); }
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
   // less often than once in a thousand holes, and a few strikes are enough for them.
   int stride_for(StateId state, double visits_here) const;
+  // The longest stride of the rows of a state.
+  int longest_stride(StateId state) const;
   // The largest stride up to one wanted that fits the steps between aims, since all aims share the nodes: it divides
   // that of solid strikes, and divides or is a multiple of that of poor ones.
   int fitting_stride(StateId state, int wanted) const;
@@ -173,6 +177,7 @@ class HoleModel {
   int place_count() const { return static_cast<int>(vertices_.size()); }
   int first_state(Lie lie) const { return static_cast<int>(index_in_play(lie)) * place_count(); }
   int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
+  int equal_weight_stride_for(double visits_here) const;
   const StrikeLattices& lattices() const { return discretisation_.lattices(); }
   void take_swings(const Player& player);
   void choose_places();

@@ -207,7 +207,7 @@ PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
     evaluation.policy = std::move(policy);
     return evaluation;
   };
-  FollowedTo followed_to{numerics::evaluated_visits / model.sampling_density()};
+  FollowedTo followed_to{model.evaluated_visits()};
   PolicyEvaluation first = evaluate(followed_to);
   require_few_enough(first);
   if (first.baseline_bound <= numerics::most_on_baseline) return first;

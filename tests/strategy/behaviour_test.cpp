@@ -161,7 +161,10 @@ TEST_CASE(
   const GainResult habit = outcome(hardly, PolicyChoice::habit);
   const GainResult best = outcome(hardly, PolicyChoice::best);
   CHECK(habit.habit->round.before > numerics::strokes_with_caution);
-  CHECK(best.best->round.before <= habit.habit->round.before + 1e-9);
+  // On one grid the best plan is never worse; asked for alone each is answered on the first grid where it ends.
+  const GainResult both = outcome(hardly, PolicyChoice::both);
+  CHECK(both.best->round.before <= both.habit->round.before + 1e-9);
+  CHECK(best.best->round.before == doctest::Approx(habit.habit->round.before).epsilon(0.01));
   CHECK(habit.cautions.back().kind == Caution::Kind::many_strokes);
   CHECK(habit.cautions.back().strokes > 30.0);
   CHECK(best.cautions.back().kind == Caution::Kind::many_strokes);
