@@ -55,7 +55,7 @@ inline constexpr int steps_per_sd = 24;
 // Times as many for the tee shot, on the search grid and on the held-out grid: there is one of it, and no other state's
 // error cancels its own.
 inline constexpr int tee_refinement = 6;
-inline constexpr int held_out_tee_refinement = 24;
+inline constexpr int held_out_tee_refinement = 12;
 // Aims lie this share of the direction spread apart: a quarter of a spread off the best costs less than the quadrature.
 inline constexpr int aims_per_sd = 4;
 // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
@@ -100,9 +100,8 @@ inline constexpr double every_third_visits = 0.001;
 // leaves this to spare.
 inline constexpr double search_sampling_density = 0.65;
 // On the held-out grid a state that so many balls come to has the usual number of equal-weight strikes, and others in
-// proportion to the power of their visits: the best way to share out strikes where errors shrink as one over them.
+// proportion to their visits, between the fewest and the most that there are.
 inline constexpr double usual_strikes_visits = 0.02;
-inline constexpr double strikes_by_visits_power = 2.0 / 3.0;
 // The sampling density at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
 

@@ -110,8 +110,7 @@ int HoleModel::longest_stride(StateId state) const {
 int HoleModel::equal_weight_stride_for(double visits_here) const {
   const int finer = discretisation_.options().rows_finer;
   const int longest = finer * largest_lattice_stride;
-  const double usual_visits = numerics::usual_strikes_visits / sampling_density();
-  const double wanted = finer / std::pow(visits_here / usual_visits, numerics::strikes_by_visits_power);
+  const double wanted = finer * numerics::usual_strikes_visits / (visits_here * sampling_density());
   int stride = static_cast<int>(std::clamp(wanted, 1.0, static_cast<double>(longest)));
   while (longest % stride != 0) --stride;
   return stride;
