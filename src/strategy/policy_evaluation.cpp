@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <tuple>
 
 #include "core/numerics.hpp"
 #include "strategy/habit.hpp"
@@ -193,11 +194,27 @@ PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, cons
   return evaluate_followed_to(model, row_of, roots, {}, workspace);
 }
 
+namespace {
+
+// Whether a row only ever leads back to its state.
+bool is_never_left(const Transition& row, StateId self) {
+  double stays = row.replay;
+  for (const auto& [state, weight] : row.to) {
+    if (state == self) stays += weight;
+  }
+  return stays > 1.0 - numerics::never_leaves;
+}
+
+}  // namespace
+
 PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
   EvaluationWorkspace workspace;
   Policy policy;
   const RowOf row_of = [&](StateId state, double visits_here) {
-    auto [action, row] = play(state, model.stride_for(state, visits_here));
+    const int stride = model.stride_for(state, visits_here);
+    auto [action, row] = play(state, stride);
+    // Of few strikes none may get away where of more some do.
+    if (stride > 1 && is_never_left(*row, state)) std::tie(action, row) = play(state, 1);
     policy[static_cast<std::size_t>(state)] = action;
     return row;
   };
