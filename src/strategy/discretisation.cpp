@@ -15,8 +15,8 @@ using numerics::lattice_offsets;
 // Poor strikes are few, so a coarser lattice serves: one step for each step between aims.
 constexpr int poor_steps_per_sd = static_cast<int>(aims_per_sd * poor_direction_factor);
 
-// Nodes on each side, so many of aims and more for the lattice offsets; equal-weight strikes take their carries from the
-// same nodes, from the middle on.
+// Nodes on each side, so many of aims and more for the lattice offsets; equal-weight strikes take their carries from
+// the same nodes, from the middle on.
 int reach_of(int aimed, int equal_weight_nodes) { return std::max(aimed, equal_weight_nodes) + lattice_offsets; }
 
 StrikeLattice solid_lattice_of(int steps_per_sd, int equal_weight_nodes) {

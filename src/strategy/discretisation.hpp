@@ -61,8 +61,8 @@ struct StrikeLattices {
   bool are_for(const DiscretisationOptions& options) const;
 
   int steps_per_sd, tee_refinement, rows_finer;  // that they were made for
-  StrikeLattice solid, poor;          // of most shots
-  StrikeLattice tee_solid, tee_poor;  // of the tee shot
+  StrikeLattice solid, poor;                     // of most shots
+  StrikeLattice tee_solid, tee_poor;             // of the tee shot
   EqualWeightLattice equal_weight_solid,
       equal_weight_poor;  // of shots but the tee shot, where one aim is all that is asked
 };
