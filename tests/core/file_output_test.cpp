@@ -114,7 +114,10 @@ void hold_back(int how) {
   hold_back(SIG_UNBLOCK);
   for (int i = 0; i < 2; ++i) std::thread([] { ::pause(); }).detach();
   for (char letter = 'a';; letter = letter == 'a' ? 'b' : 'a') {
-    if (write_file(path, std::string(letters, letter), true, unfinished)) ::_exit(1);
+    if (!write_file(path, std::string(letters, letter), true, unfinished)) continue;
+    // Stopped because a signal waits, which another thread may just be taking: it is given the time to end us.
+    ::sleep(5);
+    ::_exit(1);
   }
 }
 
