@@ -23,6 +23,15 @@ void require_few_enough(const PolicyEvaluation& evaluation) {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
 }
 
+// Whether a row only ever leads back to its state.
+bool is_never_left(const Transition& row, StateId self) {
+  double stays = row.replay;
+  for (const auto& [state, weight] : row.to) {
+    if (state == self) stays += weight;
+  }
+  return stays > 1.0 - numerics::never_leaves;
+}
+
 // The linear equations of the reached states, whatever a stroke from each costs: strokes, or what rests on the
 // baseline.
 struct Equations {
@@ -193,19 +202,6 @@ PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, cons
                                EvaluationWorkspace& workspace) {
   return evaluate_followed_to(model, row_of, roots, {}, workspace);
 }
-
-namespace {
-
-// Whether a row only ever leads back to its state.
-bool is_never_left(const Transition& row, StateId self) {
-  double stays = row.replay;
-  for (const auto& [state, weight] : row.to) {
-    if (state == self) stays += weight;
-  }
-  return stays > 1.0 - numerics::never_leaves;
-}
-
-}  // namespace
 
 PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
   EvaluationWorkspace workspace;

@@ -39,11 +39,11 @@ class TransitionBuilder {
   Row finish();
 
  private:
+  void add_whole_strokes(const Rest& rest, const Continuation& continuation, double weight);
+
   const HoleModel* model_;
   bool equal_weight_;
   Transition row_;
-  void add_whole_strokes(const Rest& rest, const Continuation& continuation, double weight);
-
   std::vector<double> weight_;                                                  // by state; zero between uses
   std::vector<StateId> touched_;                                                // states with a weight
   std::array<double, 2 * static_cast<std::size_t>(finish_places)> finished_{};  // likewise, as in the row
