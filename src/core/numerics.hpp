@@ -39,6 +39,8 @@ inline constexpr double habit_edge_grid_yd = 200.0;
 // The edge between two clubs is looked for at steps of this, and halved so often: to a sixtieth of a yard.
 inline constexpr double habit_edge_step_yd = 1.0;
 inline constexpr int habit_edge_halvings = 6;
+// Whether a lay-up has its margin is asked of carries no further apart than this.
+inline constexpr double habit_margin_step_yd = 2.0;
 // Rings go on this far behind the tee, for balls that have gone backwards, and to the second distance at least.
 inline constexpr double grid_behind_tee_yd = 60.0;
 inline constexpr double least_grid_yd = 120.0;

@@ -12,6 +12,7 @@
 #include "derive/derive_baseline.hpp"
 #include "derive/drive_spread.hpp"
 #include "derive/least_squares.hpp"
+#include "derive/root.hpp"
 #include "derive/scores.hpp"
 #include "player/skill.hpp"
 #include "shot/putting.hpp"
@@ -72,14 +73,20 @@ double driver_roll_share(double index) {
 }
 
 // Degrees off line of a drive: tour 3-4, golfers around 80 4-9, around 100 5-11 (Broadie, Every Shot Counts, fig. 6.3,
-// as reported): the middles. Those who score 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor
-// strikes are among those drives.
+// as reported): the middles, but for 100 a little more, since golfers around 90 would find too many fairways
+// (docs/bands.md). Those who score 80 and 100 have indexes around 8 and 26, reckoned like ninety_index. Poor strikes
+// are among those drives.
 constexpr Node tour_drives_deg = {tour_index, 3.5};
 constexpr Node eighty_drives_deg = {8.0, 6.5};
-constexpr Node hundred_drives_deg = {26.0, 8.0};
+constexpr Node hundred_drives_deg = {26.0, 8.4};
+
+// The line from scratch to eighty goes on to the next row of skill, so that golfers between rows are as wild as
+// measured.
+constexpr double bend_of_drives = 9.0;
 
 double driver_direction_sd_rad(double index, double scratch_deg, double poor_strike) {
-  const double all = at({tour_drives_deg, {0.0, scratch_deg}, eighty_drives_deg, hundred_drives_deg}, index);
+  const double at_bend = at({{0.0, scratch_deg}, eighty_drives_deg}, bend_of_drives);
+  const double all = at({tour_drives_deg, {0.0, scratch_deg}, {bend_of_drives, at_bend}, hundred_drives_deg}, index);
   return solid_drives_sd_rad(radians(all), poor_strike);
 }
 
@@ -355,18 +362,6 @@ Skill SkillModel::rated(Band band, Gender gender) const {
   return skill;
 }
 
-// A root of a rising function, or the end that is nearer to one.
-double root_of(const std::function<double(double)>& rising, double low, double high) {
-  const double at_low = rising(low);
-  if (at_low >= 0.0) return low;
-  const double at_high = rising(high);
-  if (at_high <= 0.0) return high;
-  boost::math::tools::eps_tolerance<double> digits(8);
-  std::uintmax_t most = 30;
-  const auto bracket = boost::math::tools::toms748_solve(rising, low, high, at_low, at_high, digits, most);
-  return 0.5 * (bracket.first + bracket.second);
-}
-
 // Stage 4. The short game of an index, such that it meets its full shots; full shots end near the green, so the two are
 // worked out by turns.
 void fit_seam(SkillModel& model, Gender gender, std::size_t row) {
@@ -394,29 +389,30 @@ void fit_seams(SkillModel& model, Gender gender, std::initializer_list<std::size
   for (const std::size_t row : rows) fit_seam(model, gender, row);
 }
 
-// Stage 5. What a number of scratch or bogey golfers must be for the level of the published yardage rating; `settle`
-// fits again what depends on it. How far it is missed.
-double fit_to_rating(SkillModel& model, double SkillModel::*number, Band band, const Rated& rated,
+// Where what a number is fitted for lies within reach, and how near to the published level is near enough, strokes.
+struct FitRange {
+  double SkillModel::*number;
+  double low, high;
+};
+// Scratch golfers between tour and the line to the measured amateurs; poor strikes from hardly any to one in four.
+constexpr FitRange scratch_range = {&SkillModel::scratch_distance, 0.0, 1.0};
+constexpr FitRange ninety_range = {&SkillModel::ninety_poor, 0.005, 0.25};
+constexpr double near_enough = 0.05;
+
+// Stage 5. What a number of scratch or bogey golfers must be for the level of the published yardage rating;
+// `continuation` fits again what depends on it. How far it is missed.
+double fit_to_rating(SkillModel& model, const FitRange& range, Band band, const Rated& rated,
                      const std::function<void()>& continuation) {
   const double rating = yardage_rating(band, rated.gender).strokes(rated.length_yd);
+  double missed = 0.0;
   const auto over = [&](double value) {
-    model.*number = value;
+    model.*range.number = value;
     continuation();
-    return better_half(model.rated(band, rated.gender), rated) - rating;
+    missed = better_half(model.rated(band, rated.gender), rated) - rating;
+    return std::abs(missed) <= near_enough ? 0.0 : missed;  // a root finder stops at a root
   };
-  // Secants: nearly a straight line.
-  double before = model.*number;
-  double missed_before = over(before);
-  double now = 1.15 * before;
-  double missed = over(now);
-  for (int round = 0; round < 5 && std::abs(missed) > 0.05; ++round) {
-    const double next = std::clamp(now - missed * (now - before) / (missed - missed_before), 0.01, 2.0);
-    if (next == now) break;
-    before = now;
-    missed_before = missed;
-    now = next;
-    missed = over(now);
-  }
+  const double found = root_of(over, range.low, range.high);
+  if (model.*range.number != found) over(found);
   return missed;
 }
 
@@ -434,10 +430,10 @@ Amateurs fit_amateurs(SkillModel& model, const Rated& rated, const std::function
     settle_ninety();
     fit_seams(model, rated.gender, {4, 5});
   };
-  fit_to_rating(model, &SkillModel::scratch_distance, Band::scratch, rated, settle_scratch);
+  fit_to_rating(model, scratch_range, Band::scratch, rated, settle_scratch);
   Amateurs missed;
-  missed.bogey = fit_to_rating(model, &SkillModel::ninety_poor, Band::bogey, rated, settle_bogey);
-  missed.scratch = fit_to_rating(model, &SkillModel::scratch_distance, Band::scratch, rated, settle_scratch);
+  missed.bogey = fit_to_rating(model, ninety_range, Band::bogey, rated, settle_bogey);
+  missed.scratch = fit_to_rating(model, scratch_range, Band::scratch, rated, settle_scratch);
   for (int round = 0; round < 2; ++round) {
     for (std::size_t row = 1; row < row_indexes.size(); ++row) fit_seam(model, rated.gender, row);
   }

@@ -140,7 +140,7 @@ double drive_spread_deg(double index) {
   return degrees(all_drives_sd_rad(skill.driver_direction_sd_rad, skill.driver_poor_strike));
 }
 
-// The fit is given the middles of the ranges; between rows of skill a tenth of them may be lost.
+// The fit is given the middles of the ranges, or a little more; it is to stay within a tenth of them.
 void add_drives(Checks& checks) {
   checks.push_back(
       {"Drives", "degrees off line, tour (3-4)", direction_source, 3.5, drive_spread_deg(-6.0), 0.5, 1, true});

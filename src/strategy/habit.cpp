@@ -1,5 +1,8 @@
 #include "strategy/habit.hpp"
 
+#include <cmath>
+#include <optional>
+
 #include "core/numerics.hpp"
 #include "strategy/kept_shots.hpp"
 #include "strategy/shot_at_hole.hpp"
@@ -8,10 +11,25 @@ namespace yardworth {
 
 namespace {
 
-// Whether the straight, solid shot stays out of trouble.
-bool is_sensible(const HoleModel& model, Point from, const Swing& swing, double heading) {
-  return !is_trouble(
-      ground_found(model.map(), from, along_heading(heading), swing.carry_yd, swing.carry_yd * swing.roll_share));
+// A lay-up stays out of trouble if it is struck so many spreads of its carry longer or shorter than it is meant to be:
+// common practice, no source.
+constexpr double margin_sd = 1.0;
+
+// Whether the straight, solid shot of a carry stays out of trouble.
+bool is_sensible(const HoleModel& model, Point from, const Swing& swing, Point direction, double carry_yd) {
+  return !is_trouble(ground_found(model.map(), from, direction, carry_yd, carry_yd * swing.roll_share));
+}
+
+// Whether it does so with the margin, if the shot as it is meant does.
+bool has_margin(const HoleModel& model, Point from, const Swing& swing, Point direction) {
+  const double margin = margin_sd * swing.carry_sd_share;
+  const double steps = std::ceil(margin * swing.carry_yd / numerics::habit_margin_step_yd);
+  for (double step = steps; step > 0.0; --step) {
+    const double deviate = step / steps * margin_sd;
+    if (!is_sensible(model, from, swing, direction, swing.solid_carry_yd(deviate))) return false;
+    if (!is_sensible(model, from, swing, direction, swing.solid_carry_yd(-deviate))) return false;
+  }
+  return true;
 }
 
 Action full_action(const HoleModel& model, Point from, const std::vector<Swing>& swings, std::size_t index) {
@@ -22,11 +40,16 @@ Action full_action(const HoleModel& model, Point from, const std::vector<Swing>&
 Action choose_by_habit(const HoleModel& model, Lie lie, Point from) {
   if (const auto action = action_to_hole(model, lie, from)) return *action;
   const std::vector<Swing>& swings = model.swings(lie);
+  std::optional<Action> without_margin;
   for (std::size_t i = 0; i < swings.size(); ++i) {
     const Action action = full_action(model, from, swings, i);
-    if (is_sensible(model, from, swings[i], action.reference_heading_rad)) return action;
+    const Point direction = along_heading(action.reference_heading_rad);
+    if (!is_sensible(model, from, swings[i], direction, swings[i].carry_yd)) continue;
+    // Among trees golfers are content to get out; a spread is up to half of the carry there.
+    if (lie == Lie::recovery || has_margin(model, from, swings[i], direction)) return action;
+    if (!without_margin) without_margin = action;
   }
-  return full_action(model, from, swings, 0);
+  return without_margin ? *without_margin : full_action(model, from, swings, 0);
 }
 
 }  // namespace

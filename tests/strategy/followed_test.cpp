@@ -114,9 +114,11 @@ TEST_CASE("a longer driver that reaches a bunker is played into it all the same"
   const Baseline baseline(derived_table(player.band, player.gender));
   Hole hole = test::open_hole(1, 420.0);
   const double reach = player.clubs.front().carry_yd + player.clubs.front().roll_yd;
-  hole.hazards = {test::across(HazardKind::bunker, reach + 12.0, reach + 45.0)};
+  // Further off than the habit's margin before the change.
+  const double margin = 1.2 * player.clubs.front().carry_sd_yd;
+  hole.hazards = {test::across(HazardKind::bunker, reach + margin, reach + margin + 33.0)};
   const test::PreparedHole before(hole, Firmness::normal, 0, player, baseline, mesh);
-  const HoleModel after = before.model.for_player(lengthen(player, 20.0, 0.0));
+  const HoleModel after = before.model.for_player(lengthen(player, margin + 10.0, 0.0));
   const PolicyEvaluation was = evaluate_policy(before.model, habit_of(before.model));
   const auto tee = static_cast<std::size_t>(before.model.tee_state());
   const PolicyEvaluation now =
