@@ -107,6 +107,14 @@ inline constexpr Limits turf_rolling{0.01, 10.0};
 inline constexpr Limits flight_tolerance{1e-13, 1e-2};
 inline constexpr int most_board_lines = 50;
 
+// Of a shot log, in yards where nothing else is said; its speeds and angles are those of a strike and of a launch. A
+// shot may be topped, so that its carry is none.
+inline constexpr Limits shot_carry{0.0, 420.0};
+inline constexpr Limits shot_total{0.0, 570.0};
+inline constexpr Limits shot_offline{-420.0, 420.0};
+inline constexpr std::size_t most_log_clubs = 200;
+inline constexpr std::size_t most_log_sessions = 2000;
+
 // Of a request; lengths in the course's units, so that a limit is a round number there.
 inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more
 inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club

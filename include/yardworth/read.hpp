@@ -42,8 +42,8 @@ std::vector<Diagnostic> validate(const BaselineTable& table);
 std::size_t default_tee(const Course& course, Gender gender);
 Baseline default_baseline(const Player& player);
 
-// The file's bytes, or a finding: not there, a directory, larger than largest_file_bytes, unreadable.
+// The file's bytes, or a finding: not there, a directory, larger than most_bytes, unreadable.
 inline constexpr std::size_t largest_file_bytes = 4u << 20;
-Reading<std::string> read_text(const std::string& path);
+Reading<std::string> read_text(const std::string& path, std::size_t most_bytes = largest_file_bytes);
 
 }  // namespace yardworth

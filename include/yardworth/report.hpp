@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "yardworth/bag.hpp"
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/gain.hpp"
@@ -123,6 +124,31 @@ std::string delivery_json(const DeliveryReport& report);
 std::string delivery_csv(const DeliveryReport& report);
 // One row for each cell of the board.
 std::string delivery_board_csv(const DeliveryReport& report);
+
+// What a report of measured shots is made of. Whatever text it holds may come from files and is made safe for each
+// format.
+struct BagReport {
+  BagResult result;                         // of one log, or of the later of two
+  std::optional<BagComparison> comparison;  // of two
+  std::vector<std::string> opening;         // said before all else: what the log may have got wrong
+};
+
+// The answer in one sentence: how many clubs and shots, and how far the longest and the shortest club carry.
+std::string bag_sentence(const BagResult& result);
+// What changed of a club, and whether it is real, in one sentence.
+std::string change_sentence(const ClubChange& change, Units units);
+
+// For a terminal: the answer, the clubs, the outliers, what it rests on, the cautions. Distances in the log's units;
+// emphasis makes the answer bold.
+std::string bag_text(const BagReport& report, bool emphasis = false, std::size_t columns = report_width);
+
+// The formats for programs, nothing rounded: distances in yards in JSON, in the log's units in CSV, where the heading
+// names them (_yd, _m). What the log says nothing of is null, or an empty cell.
+
+// "yardworth/bag/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
+std::string bag_json(const BagReport& report);
+// One row for each club.
+std::string bag_csv(const BagReport& report);
 
 // One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
 // each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A

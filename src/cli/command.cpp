@@ -21,6 +21,7 @@ void add_commands(CLI::App& app, const Surroundings& surroundings, Action& actio
   add_strategy(app, surroundings, action);
   add_bands(app, surroundings, action);
   add_delivery(app, surroundings, action);
+  add_bag(app, surroundings, action);
   add_check(app, surroundings, action);
 }
 

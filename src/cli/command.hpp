@@ -51,6 +51,7 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_check(CLI::App& app, const Surroundings& surroundings, Action& action);
 
 }  // namespace yardworth::cli

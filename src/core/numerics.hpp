@@ -308,4 +308,24 @@ inline constexpr int best_angle_bits = 16;
 inline constexpr int most_climbs = 20;
 inline constexpr double least_climb_m = 0.01;
 
+// ---- What a shot log says of a golfer
+
+// The share of shots that are taken to be neither solid nor poor strikes of the model, but anything at all. About as
+// likely as a solid strike four spreads from the mean, where the model cuts it.
+inline constexpr double stray_share = 0.001;
+// The fit is started with so many poor strikes, at the middle of the carries and at this quantile of them (where many
+// are poor), and with at least this share of the carry, and so many radians, for spreads.
+inline constexpr double first_poor_strike = 0.1;
+inline constexpr double upper_start_quantile = 0.75;
+inline constexpr double first_carry_sd_share = 0.02;
+inline constexpr double first_direction_sd_rad = 0.02;
+// A penalty that keeps a spread from closing in on two shots that are alike: worth so many shots of the first spread,
+// divided by the number of shots.
+inline constexpr double spread_penalty_shots = 2.0;
+// The fit ends when nothing moves by more than this share of its spread, or after so many steps.
+inline constexpr double mixture_accuracy = 1e-10;
+inline constexpr int most_mixture_steps = 20000;
+// The largest share of poor strikes that a fit gives.
+inline constexpr double most_poor_strike = 0.9;
+
 }  // namespace yardworth::numerics

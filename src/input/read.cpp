@@ -131,7 +131,7 @@ Reading<AnyFile> read_any(std::string_view text, const std::string& file) {
   return reading;
 }
 
-Reading<std::string> read_text(const std::string& path) {
+Reading<std::string> read_text(const std::string& path, std::size_t most_bytes) {
   namespace fs = std::filesystem;
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
@@ -144,12 +144,16 @@ Reading<std::string> read_text(const std::string& path) {
                           "a file to read");
   }
   // Read up to the limit and one byte more, whatever size is claimed: a pipe or a device claims none.
-  std::string text(largest_file_bytes + 1, '\0');
-  stream.read(text.data(), static_cast<std::streamsize>(text.size()));
+  std::string text;
+  while (stream && text.size() <= most_bytes) {
+    const std::size_t before = text.size();
+    text.resize(std::min(before + largest_file_bytes, most_bytes) + 1);
+    stream.read(text.data() + before, static_cast<std::streamsize>(text.size() - before));
+    text.resize(before + static_cast<std::size_t>(stream.gcount()));
+  }
   if (stream.bad()) return input::refused(path, "a file that cannot be read to its end", "a file to read");
-  text.resize(static_cast<std::size_t>(stream.gcount()));
-  if (text.size() > largest_file_bytes) {
-    return input::refused(path, "a file that is too large", fmt::format("at most {} bytes", largest_file_bytes));
+  if (text.size() > most_bytes) {
+    return input::refused(path, "a file that is too large", fmt::format("at most {} bytes", most_bytes));
   }
   return {std::move(text), {}};
 }

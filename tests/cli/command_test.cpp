@@ -98,8 +98,8 @@ const std::string faulty_course =
 }  // namespace
 
 TEST_CASE("help and version are done, on standard output") {
-  for (const char* arguments :
-       {"--help", "-h", "gain --help", "strategy --help", "bands --help", "delivery --help", "check --help"}) {
+  for (const char* arguments : {"--help", "-h", "gain --help", "strategy --help", "bands --help", "delivery --help",
+                                "bag --help", "check --help"}) {
     CAPTURE(arguments);
     const Ended ran = run(arguments);
     CHECK(ran.status == 0);

@@ -105,6 +105,20 @@ TEST_CASE("bands fit the terminal") {
   CHECK(says(text_of(60), "Approach shots by club"));
 }
 
+TEST_CASE("a bag fits the terminal") {
+  std::string text = "club,carry_yd,total_yd,offline_yd,club_speed_mph,ball_speed_mph\n";
+  for (const char* club : {"driver", "an iron of a name that is longer than any iron deserves"}) {
+    for (const int carry : {196, 204, 199, 210, 188, 201, 110, 400}) {
+      text += fmt::format("{},{},{},{},94,133\n", club, carry, carry + 17, carry - 195);
+    }
+  }
+  const BagReport report{measure_bag(*read_shot_log(text, "log.csv").value), {}, {"Assumed: nothing."}};
+  check_fits("bag", [&](std::size_t width) { return bag_text(report, false, width); });
+  for (const std::size_t width : widths) {
+    CHECK(says(test::words_of(bag_text(report, false, width)), "smash factor"));
+  }
+}
+
 TEST_CASE("a delivery fits the terminal") {
   DeliveryRequest request;
   request.club = *typical_club("driver");

@@ -18,9 +18,9 @@ namespace {
 // The height of each folder of src. Those of one height may know each other,
 // though never both each the other.
 const std::map<std::string, int> heights = {
-    {"core", 0},     {"course", 1}, {"player", 1}, {"baseline", 1}, {"input", 1}, {"validate", 1},
-    {"scenario", 1}, {"flight", 1}, {"shot", 2},   {"strategy", 3}, {"gain", 4},  {"derive", 4},
-    {"report", 5},   {"embed", 6},  {"cli", 6},    {"rebuild", 6},
+    {"core", 0},     {"course", 1}, {"player", 1}, {"baseline", 1}, {"input", 1},    {"validate", 1},
+    {"scenario", 1}, {"flight", 1}, {"shot", 2},   {"bag", 3},      {"strategy", 3}, {"gain", 4},
+    {"derive", 4},   {"report", 5}, {"embed", 6},  {"cli", 6},      {"rebuild", 6},
 };
 
 // Nobody includes what is in these: programs, what only they and the tests
@@ -29,11 +29,12 @@ const std::set<std::string> apart = {"cli", "derive", "rebuild"};
 
 // The floor of each public header is that of its content.
 const std::map<std::string, std::string> public_floor = {
-    {"bands", "gain"},       {"baseline", "baseline"}, {"change", "course"}, {"course", "course"},
-    {"diagnostics", "core"}, {"flight", "flight"},     {"embed", "embed"},   {"gain", "gain"},
-    {"geometry", "core"},    {"limits", "core"},       {"player", "player"}, {"read", "input"},
-    {"report", "report"},    {"scenario", "scenario"}, {"score", "gain"},    {"strategy", "gain"},
-    {"tee_view", "gain"},    {"units", "core"},        {"version", "core"},
+    {"bag", "bag"},       {"shot_log", "input"}, {"bands", "gain"},       {"baseline", "baseline"},
+    {"change", "course"}, {"course", "course"},  {"diagnostics", "core"}, {"flight", "flight"},
+    {"embed", "embed"},   {"gain", "gain"},      {"geometry", "core"},    {"limits", "core"},
+    {"player", "player"}, {"read", "input"},     {"report", "report"},    {"scenario", "scenario"},
+    {"score", "gain"},    {"strategy", "gain"},  {"tee_view", "gain"},    {"units", "core"},
+    {"version", "core"},
 };
 
 // The floor of a file by its path from the root, or of an include by its words;
@@ -158,7 +159,7 @@ TEST_CASE("a wrong include is found") {
 
 TEST_CASE("the public headers are few, and say nothing of how a hole is solved") {
   const std::vector<SourceFile> headers = source_files("include");
-  CHECK(headers.size() <= 19);
+  CHECK(headers.size() <= 21);
   // A ring as a word or a part of a name, not the end of a string.
   const std::regex inner("lattice|stride|StateId|(^|[^a-z])rings?($|[^a-z])", std::regex::icase);
   for (const SourceFile& header : headers) {

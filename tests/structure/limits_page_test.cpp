@@ -33,7 +33,7 @@ std::string plain(const std::string& number) { return std::regex_replace(number,
 
 Ranges registered_ranges() {
   const std::string code =
-      between(test::text_of("include/yardworth/limits.hpp"), "// Of a strike and of what it flies", "// Of a request;");
+      between(test::text_of("include/yardworth/limits.hpp"), "// Of a strike and of what it flies", "// Of a shot log, in yards");
   const std::regex limit(R"re(inline constexpr Limits (\w+)\{([^,]+), ([^,}]+)(?:, "([^"]+)")?\};)re");
   Ranges ranges;
   for (std::sregex_iterator match(code.begin(), code.end(), limit), end; match != end; ++match) {

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "yardworth/bag.hpp"
+
+namespace yardworth::report {
+
+// What the reports of measured shots say alike.
+
+// One number of a club, with its interval, in the units that its key names.
+struct BagNumber {
+  std::string_view key;    // for programs; of a length without its unit
+  std::string_view words;  // for people
+  int decimals = 0;
+  bool length = false;  // in yards or metres
+  bool share = false;   // a probability
+  bool sign = false;    // told with a plus too
+  double factor = 1.0;  // from what the library has to what the key names
+  std::function<std::optional<Estimate>(const ClubMeasure&)> of;
+};
+std::vector<BagNumber> bag_numbers();
+
+// "196 (190 to 202)", in the log's units; empty where there is nothing.
+std::string estimate_words(const std::optional<Estimate>& estimate, const BagNumber& number, Units units);
+
+std::string why_words(const OutlyingShot& shot, Units units);
+std::vector<std::string> bag_notes(const BagResult& result);
+std::vector<std::string> bag_cautions();
+
+}  // namespace yardworth::report

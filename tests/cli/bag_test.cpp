@@ -1,0 +1,79 @@
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <string>
+#include <vector>
+
+#include "cli/command.hpp"
+#include "support/words.hpp"
+
+namespace yardworth::cli {
+namespace {
+
+// A file that is there as long as this is.
+struct LogFile {
+  LogFile(const std::string& name, const std::string& text)
+      : path((std::filesystem::temp_directory_path() / ("yardworth-bag-" + name)).string()) {
+    std::ofstream(path, std::ios::binary) << text;
+  }
+  ~LogFile() { std::filesystem::remove(path); }
+  LogFile(const LogFile&) = delete;
+  LogFile& operator=(const LogFile&) = delete;
+
+  std::string path;
+};
+
+Outcome run_bag_with(const std::vector<std::string>& more) {
+  std::vector<std::string> arguments = {"bag"};
+  arguments.insert(arguments.end(), more.begin(), more.end());
+  return run(arguments, {});
+}
+
+const std::string seven_drives =
+    "club,carry_yd,offline_yd\ndriver,196,3\ndriver,204,-9\ndriver,199,14\ndriver,210,2\ndriver,188,-20\ndriver,201,"
+    "5\ndriver,110,30\n7-iron,131,2\n";
+
+}  // namespace
+
+TEST_CASE("bag tells a log in text, JSON and CSV, with a caution at the end of what people read") {
+  const LogFile log("log.csv", seven_drives);
+  const Outcome text = run_bag_with({log.path});
+  CHECK(text.status == done);
+  CHECK(text.err.empty());
+  CHECK(test::says(text.out, "2 clubs from 8 shots: driver 2"));
+  CHECK(test::says(test::words_of(text.out), "one shot of 7-iron: fewer than 5 tell a carry alone"));
+  CHECK(test::says(text.out.substr(text.out.find("Cautions")), "medical professional"));
+  CHECK(test::says(run_bag_with({log.path, "--format", "json"}).out, "\"format\": \"yardworth/bag/1\""));
+  CHECK(test::says(run_bag_with({log.path, "--format", "csv"}).out, "club,shots,carry_yd,carry_low_yd"));
+  CHECK(test::says(test::words_of(run_bag_with({log.path, "--index", "16.2"}).out), "91% of its spreads"));
+}
+
+TEST_CASE("bag tells all faults of a log at once, and uses the other rows on demand") {
+  const LogFile log("bad.csv", seven_drives + "driver,far,0\ndriver,200,lost\n");
+  const Outcome refused = run_bag_with({log.path});
+  CHECK(refused.status == at_fault);
+  CHECK(refused.out.empty());
+  CHECK(test::says(refused.err, ":10:8: fault: carry_yd: found \"far\""));
+  CHECK(test::says(refused.err, ":11:12: fault: offline_yd: found \"lost\""));
+  CHECK(test::says(refused.err, "the other rows can be used: --skip-bad-rows"));
+  const Outcome skipped = run_bag_with({log.path, "--skip-bad-rows"});
+  CHECK(skipped.status == done);
+  CHECK(test::says(skipped.err, ":10:8: advice: carry_yd: found \"far\""));
+  CHECK(test::says(test::words_of(skipped.out), "2 rows of the log could not be read and are left out"));
+}
+
+TEST_CASE("bag says what is wrong with its options") {
+  CHECK(run_bag_with({}).status == at_fault);
+  CHECK(test::says(run_bag_with({"nowhere.csv"}).err, "nowhere.csv: fault: found no such file"));
+  const LogFile log("log.csv", seven_drives);
+  CHECK(test::says(run_bag_with({log.path, "--index", "99"}).err, "--index: found \"99\""));
+  const Outcome both = run_bag_with({log.path, "--index", "9", "--player", "nobody.yaml"});
+  CHECK(both.status == at_fault);
+  CHECK(test::says(both.err, "--index: found --player beside it"));
+  CHECK(test::says(both.err, "nobody.yaml: fault: found no such file"));
+  const LogFile header("header.csv", "club,carry_yd\n");
+  CHECK(test::says(run_bag_with({header.path}).err, "found a header alone"));
+}
+
+}  // namespace yardworth::cli
