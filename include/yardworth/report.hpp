@@ -149,6 +149,8 @@ std::string bag_text(const BagReport& report, bool emphasis = false, std::size_t
 std::string bag_json(const BagReport& report);
 // One row for each club.
 std::string bag_csv(const BagReport& report);
+// One row for each club that changed or did not; of one log as bag_csv.
+std::string bag_changes_csv(const BagReport& report);
 
 // One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
 // each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A

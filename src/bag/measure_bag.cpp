@@ -3,7 +3,7 @@
 
 #include "bag/borrowed.hpp"
 #include "bag/estimate.hpp"
-#include "bag/fit_club.hpp"
+#include "bag/fitted_bag.hpp"
 #include "bag/log_doubts.hpp"
 #include "bag/shots_by_club.hpp"
 #include "player/skill.hpp"
@@ -56,16 +56,19 @@ Player golfer_of_index(double handicap_index, Gender gender) {
   return golfer;
 }
 
-BagResult measure_bag(const ShotLog& log, const BagRequest& request) {
+FittedBag fit_bag(const ShotLog& log, const BagRequest& request) {
   check(request);
-  BagResult result;
+  FittedBag bag;
+  BagResult& result = bag.result;
   result.file = log.file;
   result.units = log.units;
   result.shots = log.shots.size();
   result.skipped_rows = log.skipped_rows;
   result.sessions = log.sessions;
   if (request.golfer) result.handicap_index = request.golfer->handicap_index;
-  const std::vector<std::vector<const Shot*>> by_club = shots_by_club(log);
+  bag.shots = shots_by_club(log);
+  bag.solid.resize(bag.shots.size());
+  const std::vector<std::vector<const Shot*>>& by_club = bag.shots;
   std::vector<double> middles;
   for (const auto& shots : by_club) middles.push_back(shots.empty() ? 0.0 : middle_carry(shots));
   const double longest_yd = middles.empty() ? 0.0 : *std::max_element(middles.begin(), middles.end());
@@ -75,6 +78,7 @@ BagResult measure_bag(const ShotLog& log, const BagRequest& request) {
     if (request.golfer) typical = typical_of_club(*request.golfer, log.clubs[i], middles[i], longest_yd);
     FittedClub fitted = fit_club(log.clubs[i], by_club[i], typical);
     note_few(fitted, typical, result);
+    bag.solid[i] = std::move(fitted.solid);
     result.clubs.push_back(std::move(fitted.measure));
     result.outliers.insert(result.outliers.end(), fitted.outliers.begin(), fitted.outliers.end());
   }
@@ -84,7 +88,9 @@ BagResult measure_bag(const ShotLog& log, const BagRequest& request) {
             [](const OutlyingShot& a, const OutlyingShot& b) { return a.line < b.line; });
   add_gaps(result.clubs);
   add_doubts(log, request, result);
-  return result;
+  return bag;
 }
+
+BagResult measure_bag(const ShotLog& log, const BagRequest& request) { return fit_bag(log, request).result; }
 
 }  // namespace yardworth

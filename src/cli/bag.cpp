@@ -17,6 +17,8 @@ namespace {
 
 struct BagOptions {
   std::string log;
+  std::string after_log;                     // empty: one log alone
+  std::vector<std::string> sessions, clubs;  // two of the log, to be compared
   bool skip_bad_rows = false;
   std::string player;
   std::optional<double> index;
@@ -71,25 +73,73 @@ std::string written(const BagReport& report, const OutputOptions& output, const 
     case Format::json:
       return bag_json(report);
     case Format::csv:
-      return bag_csv(report);
+      return bag_changes_csv(report);
     case Format::text:
       break;
   }
   return text_of(bag_text, report, output, surroundings);
 }
 
+// The logs that are asked about: one, or two that are compared.
+struct Sides {
+  std::optional<ShotLog> one, after;
+};
+
+using Part = std::optional<ShotLog> (*)(const ShotLog&, std::string_view);
+
+// Two parts of a log, by their names.
+Sides parts_of(const ShotLog& log, const std::string& option, const std::vector<std::string>& names, Part part,
+               const std::vector<std::string>& known, std::string& complaints) {
+  std::vector<std::optional<ShotLog>> parts;
+  for (const std::string& name : names) {
+    parts.push_back(part(log, name));
+    if (parts.back()) continue;
+    complaints += escape_control(fmt::format("yardworth: {}: found \"{}\", expected {}", option, name,
+                                             expected_word(name, known))) +
+                  "\n";
+  }
+  return {std::move(parts[0]), std::move(parts[1])};
+}
+
+Sides read_sides(const BagOptions& options, std::string& complaints, std::string& advice) {
+  const int ways =
+      (options.after_log.empty() ? 0 : 1) + (options.sessions.empty() ? 0 : 1) + (options.clubs.empty() ? 0 : 1);
+  if (ways > 1) {
+    complaints +=
+        "yardworth: a second log, --sessions and --clubs: found several, expected one way to say what is compared\n";
+  }
+  const BadRows bad_rows = options.skip_bad_rows ? BadRows::skipped : BadRows::refused;
+  Sides sides;
+  sides.one = read_log(options.log, bad_rows, complaints, advice);
+  if (!options.after_log.empty()) sides.after = read_log(options.after_log, bad_rows, complaints, advice);
+  if (!complaints.empty() || !sides.one) return sides;
+  const ShotLog log = *sides.one;
+  if (!options.sessions.empty()) {
+    return parts_of(log, "--sessions", options.sessions, shots_of_session, log.sessions, complaints);
+  }
+  if (!options.clubs.empty()) return parts_of(log, "--clubs", options.clubs, shots_of_club, log.clubs, complaints);
+  return sides;
+}
+
+BagReport report_of(const BagOptions& options, const Sides& sides, const BagRequest& request) {
+  if (!sides.after) return {measure_bag(*sides.one, request), {}, {}};
+  BagComparison comparison = options.clubs.empty() ? compare_bags(*sides.one, *sides.after, request)
+                                                   : compare_clubs(*sides.one, *sides.after, request);
+  BagResult after = comparison.measured_after;
+  return {std::move(after), std::move(comparison), {}};
+}
+
 Outcome run_bag(const BagOptions& options, const Surroundings& surroundings) {
-  if (const auto refused =
-          refuse_outputs({options.output.path}, {options.log, options.player}, options.output.replace)) {
+  if (const auto refused = refuse_outputs({options.output.path}, {options.log, options.after_log, options.player},
+                                          options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints, advice;
-  const BadRows bad_rows = options.skip_bad_rows ? BadRows::skipped : BadRows::refused;
-  const std::optional<ShotLog> log = read_log(options.log, bad_rows, complaints, advice);
+  const Sides sides = read_sides(options, complaints, advice);
   const BagRequest request = read_golfer(options, complaints, advice);
   if (!complaints.empty()) return {at_fault, "", complaints};
   return computed([&] {
-    const BagReport report{measure_bag(*log, request), {}, {}};
+    const BagReport report = report_of(options, sides, request);
     Outcome outcome = deliver(written(report, options.output, surroundings), options.output, report.opening);
     outcome.err = advice + outcome.err;
     return outcome;
@@ -103,6 +153,13 @@ void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action) {
   CLI::App* command =
       app.add_subcommand("bag", "What measured shots say of each club: carry, spreads, poor strikes, gaps");
   command->add_option("LOG", options->log, "Shot log (CSV): docs/formats.md has its columns")->required();
+  command->add_option("AFTER", options->after_log, "A later log: what changed, club by club");
+  command->add_option("--sessions", options->sessions, "Two sessions of the log: what changed from one to the other")
+      ->type_name("BEFORE AFTER")
+      ->expected(2);
+  command->add_option("--clubs", options->clubs, "Two clubs of the log, hit in turn: by how much the other is longer")
+      ->type_name("ONE OTHER")
+      ->expected(2);
   command->add_flag("--skip-bad-rows", options->skip_bad_rows, "Use the log without the rows that cannot be read");
   add_words(*command, "--player", options->player, "FILE", "Player file: clubs of few shots are borrowed from it");
   add_number(*command, "--index", options->index, limits::handicap_index,

@@ -327,5 +327,10 @@ inline constexpr double mixture_accuracy = 1e-10;
 inline constexpr int most_mixture_steps = 20000;
 // The largest share of poor strikes that a fit gives.
 inline constexpr double most_poor_strike = 0.9;
+// Slope of carry over club head speed and spreads about it are found in turn until the slope moves by less than this
+// share of itself, or so often. Spreads of nothing count as a millionth of a square yard.
+inline constexpr double slope_accuracy = 1e-12;
+inline constexpr int most_slope_steps = 200;
+inline constexpr double least_carry_variance = 1e-6;
 
 }  // namespace yardworth::numerics

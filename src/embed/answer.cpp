@@ -210,6 +210,19 @@ Json answer_delivery(const Question& question) {
   return answered(delivery_json(report), delivery_text(report));
 }
 
+Json answer_bag(const Question& question) {
+  const BagQuestion& bag = question.bag;
+  BagReport report;
+  if (bag.after) {
+    report.comparison = bag.two_clubs ? compare_clubs(*bag.log, *bag.after, bag.request)
+                                      : compare_bags(*bag.log, *bag.after, bag.request);
+    report.result = report.comparison->measured_after;
+  } else {
+    report.result = measure_bag(*bag.log, bag.request);
+  }
+  return answered(bag_json(report), bag_text(report));
+}
+
 Json answer_check(const Question& question, const Json& request) {
   Json understood = Json::object();
   std::string text;
@@ -252,6 +265,8 @@ Json answer_question(const Question& question, const Json& request) {
         return answer_bands(question);
       case Command::delivery:
         return answer_delivery(question);
+      case Command::bag:
+        return answer_bag(question);
       case Command::check:
         return answer_check(question, request);
     }

@@ -43,11 +43,13 @@ std::optional<T> read_one(Reader& reader, const std::string& text, const std::st
   return std::move(reading.value);
 }
 
+std::vector<std::string> text_members() { return {"course", "player", "baseline", "log", "after"}; }
+
 // The texts of files, by the names that the request gives them.
 void read_texts(Reader& reader, const Members& members) {
   const Json none = Json::object();
   const Json* given = members.find("names");
-  const Members names(given == nullptr ? none : *given, {"course", "player", "baseline"}, reader.tell("names"));
+  const Members names(given == nullptr ? none : *given, text_members(), reader.tell("names"));
   const auto name_of = [&](const char* which) { return names.text(which).value_or(which); };
   Question& question = reader.question;
   const auto course = members.text("course");
@@ -294,16 +296,38 @@ void read_delivery(Reader& reader, const Members& options) {
   question.opening = report::typical_words(question.delivery.club, question.delivery.delivery, said);
 }
 
+// Shots know no course, and a player only where one is given.
+void read_bag(Reader& reader, const Members& members, const Members& options) {
+  for (const char* text : {"course", "baseline"}) {
+    if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: measured shots know no course");
+  }
+  const Json none = Json::object();
+  const Json* given = members.find("names");
+  // What is wrong with the names was told when the texts were read.
+  const Members names(given == nullptr ? none : *given, text_members(), [](auto, auto, auto) {});
+  BagTexts texts{members.text("log"),
+                 members.text("after"),
+                 names.text("log").value_or("log"),
+                 names.text("after").value_or("after"),
+                 {}};
+  if (is_given(reader.request, "player")) texts.player = reader.question.player;
+  reader.question.bag = read_bag(texts, options, reader.tell(), reader.tell("options"), reader.findings);
+}
+
 void read_options(Reader& reader, const Members& members) {
   const Json none = Json::object();
   const Json* given = members.find("options");
   const Command command = reader.question.command;
   const Members options(given == nullptr ? none : *given, option_names(command), reader.tell("options"));
+  if (command == Command::bag) return read_bag(reader, members, options);
   if (!reader.question.course || !reader.question.player) return;
   if (command == Command::gain) read_gain(reader, options);
   if (command == Command::strategy) read_strategy(reader, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
+  for (const char* text : {"log", "after"}) {
+    if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: shot logs are for the command bag");
+  }
 }
 
 // Holes and parts of them belong to the questions about holes one by one.
@@ -346,6 +370,7 @@ std::vector<std::string> option_names(Command command) {
     return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
   }
   if (command == Command::delivery) return delivery_options();
+  if (command == Command::bag) return bag_options();
   return {};
 }
 
@@ -358,8 +383,9 @@ std::optional<Command> command_named(std::string_view word) {
 
 Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
-  const Members members(request, {"command", "course", "player", "baseline", "names", "options", "holes", "parts"},
-                        reader.tell());
+  const Members members(
+      request, {"command", "course", "player", "baseline", "log", "after", "names", "options", "holes", "parts"},
+      reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());
   if (!members.has("command"))

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "embed/members.hpp"
+#include "embed/shots.hpp"
 #include "report/opening.hpp"
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
@@ -15,9 +16,10 @@
 
 namespace yardworth::embed {
 
-enum class Command { gain, strategy, bands, delivery, check };
+enum class Command { gain, strategy, bands, delivery, bag, check };
 
-inline constexpr std::array<std::string_view, 5> command_words = {"gain", "strategy", "bands", "delivery", "check"};
+inline constexpr std::array<std::string_view, 6> command_words = {"gain",     "strategy", "bands",
+                                                                  "delivery", "bag",      "check"};
 std::optional<Command> command_named(std::string_view word);
 // The members of its options.
 std::vector<std::string> option_names(Command command);
@@ -40,6 +42,7 @@ struct Question {
   BandsRequest bands;
   std::optional<int> hole;  // of bands: whose hazards are told
   DeliveryRequest delivery;
+  BagQuestion bag;
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts

@@ -102,6 +102,17 @@ std::string estimate_words(const std::optional<Estimate>& estimate, const BagNum
                      one_number(estimate->high, number, units));
 }
 
+std::string change_words(const std::optional<Estimate>& change, const BagNumber& number, Units units) {
+  if (!change) return "";
+  const auto shown = [&](double value) {
+    const double in_units = number.length ? from_yards(value, units) : number.factor * value;
+    const std::string text = number.share ? fixed(100.0 * value, 0) : fixed(in_units, number.decimals);
+    return (number.sign && text.front() != '-' ? "+" : "") + text + (number.share ? "%" : "");
+  };
+  if (!std::isfinite(change->low) || !std::isfinite(change->high)) return shown(change->value) + " (?)";
+  return fmt::format("{} ({} to {})", shown(change->value), shown(change->low), shown(change->high));
+}
+
 std::string why_words(const OutlyingShot& shot, Units units) {
   std::string words = fmt::format("{} of {}", shortened(shot.club), distance_words(shot.carry_yd, units));
   if (shot.direction_rad) words += fmt::format(", {} degrees off line", signed_tenths(degrees(*shot.direction_rad)));

@@ -28,6 +28,12 @@ std::vector<BagNumber> bag_numbers();
 // "196 (190 to 202)", in the log's units; empty where there is nothing.
 std::string estimate_words(const std::optional<Estimate>& estimate, const BagNumber& number, Units units);
 
+// A number with its interval, which is that of a change: "+14 (+6 to +22)".
+std::string change_words(const std::optional<Estimate>& change, const BagNumber& number, Units units);
+
+std::string_view verdict_words(ClubChange::Verdict verdict);
+std::vector<std::string> comparison_notes(const BagComparison& comparison);
+
 std::string why_words(const OutlyingShot& shot, Units units);
 std::vector<std::string> bag_notes(const BagResult& result);
 std::vector<std::string> bag_cautions();

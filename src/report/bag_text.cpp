@@ -1,5 +1,9 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <functional>
+#include <tuple>
+
 #include "core/distance_words.hpp"
 #include "report/bag_parts.hpp"
 #include "report/sentence_words.hpp"
@@ -46,9 +50,9 @@ std::string clubs_section(const BagResult& result, const Page& page) {
          clubs_table(result, {numbers.begin() + first, numbers.end()}, false, page);
 }
 
-std::string outliers_section(const BagResult& result, const Page& page) {
+std::string outliers_section(const BagResult& result, const std::string& title, const Page& page) {
   if (result.outliers.empty()) return "";
-  std::string text = page.section("Outliers");
+  std::string text = page.section(title);
   for (std::size_t i = 0; i < std::min(result.outliers.size(), most_outliers_told); ++i) {
     const OutlyingShot& shot = result.outliers[i];
     text += page.bullet(fmt::format("line {}: {}", shot.line, report::why_words(shot, result.units)));
@@ -57,6 +61,68 @@ std::string outliers_section(const BagResult& result, const Page& page) {
     text += page.bullet(fmt::format("and {} more; --format json has all", result.outliers.size() - most_outliers_told));
   }
   return text;
+}
+
+// What changed, a column each; columns that no club has are left out.
+std::string changes_table(const BagComparison& comparison, Units units, const Page& page) {
+  using Of = std::function<std::optional<Estimate>(const ClubChange&)>;
+  const report::BagNumber yards{"", "", 0, true, false, true, 1.0, {}};
+  const report::BagNumber speed{"", "", 1, false, false, true, to_mph(1.0), {}};
+  const report::BagNumber share{"", "", 0, false, true, true, 1.0, {}};
+  const report::BagNumber ratio{"", "", 2, false, false, false, 1.0, {}};
+  const std::vector<std::tuple<std::string, report::BagNumber, Of>> columns = {
+      {"carry", yards, [](const ClubChange& change) { return std::optional(change.carry_yd); }},
+      {"at same speed", yards, [](const ClubChange& change) { return change.at_equal_club_speed_yd; }},
+      {"club head speed", speed, [](const ClubChange& change) { return change.club_speed_mps; }},
+      {"poor strikes", share, [](const ClubChange& change) { return change.poor_strike; }},
+      {"spread of carry", ratio, [](const ClubChange& change) { return change.carry_sd_ratio; }},
+      {"spread of direction", ratio, [](const ClubChange& change) { return change.direction_sd_ratio; }}};
+  Table table{{{"change", Align::left, widest_club}, {"shots"}}, {}};
+  for (const ClubChange& change : comparison.changes) {
+    table.rows.push_back(
+        {escape_control(change.club), fmt::format("{} -> {}", change.before.shots, change.after.shots)});
+  }
+  int turn = static_cast<int>(columns.size());
+  for (const auto& [heading, number, of] : columns) {
+    std::vector<std::string> cells;
+    for (const ClubChange& change : comparison.changes)
+      cells.push_back(report::change_words(of(change), number, units));
+    if (std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); })) continue;
+    table.columns.push_back(give_way({heading}, turn--, GivesWay::broken_between_words));
+    for (std::size_t i = 0; i < cells.size(); ++i) table.rows[i].push_back(cells[i]);
+  }
+  return '\n' + page.table_in_parts(table, 1) +
+         page.paragraph("Spreads are told as after over before: less than 1 is tighter.");
+}
+
+std::string in_bold(std::string paragraph) {
+  paragraph.pop_back();
+  return "\x1b[1m" + paragraph + "\x1b[0m\n";
+}
+
+// The answer: what changed, club by club, or the clubs in one sentence.
+std::string answer_of(const BagReport& report, bool emphasis, const Page& page) {
+  const auto told = [&](const std::string& sentence) {
+    const std::string paragraph = page.paragraph(sentence);
+    return emphasis ? in_bold(paragraph) : paragraph;
+  };
+  if (!report.comparison) return told(bag_sentence(report.result));
+  std::string text;
+  for (const ClubChange& change : report.comparison->changes)
+    text += told(change_sentence(change, report.result.units));
+  if (text.empty()) text = told("No club is on both sides: there is nothing to compare.");
+  return text;
+}
+
+std::string comparison_section(const BagReport& report, const Page& page) {
+  if (!report.comparison) return "";
+  const BagComparison& comparison = *report.comparison;
+  std::string text;
+  if (!comparison.changes.empty()) text = changes_table(comparison, report.result.units, page);
+  return text + page.section("Before: " + report::shown_name(comparison.before)) +
+         clubs_section(comparison.measured_before, page) +
+         outliers_section(comparison.measured_before, "Outliers before", page) +
+         page.section("After: " + report::shown_name(comparison.after));
 }
 
 std::string carry_words(const ClubMeasure& club, bool with_unit, Units units) {
@@ -86,12 +152,12 @@ std::string bag_text(const BagReport& report, bool emphasis, std::size_t columns
   std::string text;
   for (const std::string& line : report.opening) text += page.paragraph(escape_control(line));
   if (!text.empty()) text += '\n';
-  std::string answer = page.paragraph(bag_sentence(result));
-  if (emphasis) {
-    answer.pop_back();
-    answer = "\x1b[1m" + answer + "\x1b[0m\n";
+  text += answer_of(report, emphasis, page) + comparison_section(report, page) + clubs_section(result, page) +
+          outliers_section(result, report.comparison ? "Outliers after" : "Outliers", page) +
+          page.section("What it rests on");
+  if (report.comparison) {
+    for (const std::string& line : report::comparison_notes(*report.comparison)) text += page.bullet(line);
   }
-  text += answer + clubs_section(result, page) + outliers_section(result, page) + page.section("What it rests on");
   for (const std::string& line : report::bag_notes(result)) text += page.bullet(line);
   text += page.section("Cautions");
   for (const std::string& line : report::bag_cautions()) text += page.bullet(line);

@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <filesystem>
 #include <fstream>
@@ -61,6 +62,27 @@ TEST_CASE("bag tells all faults of a log at once, and uses the other rows on dem
   CHECK(skipped.status == done);
   CHECK(test::says(skipped.err, ":10:8: advice: carry_yd: found \"far\""));
   CHECK(test::says(test::words_of(skipped.out), "2 rows of the log could not be read and are left out"));
+}
+
+TEST_CASE("bag compares two logs, two sessions of one, and two clubs hit in turn") {
+  std::string rows;
+  for (const int carry : {196, 204, 199, 210, 188, 201, 195, 199}) {
+    rows += fmt::format("may,driver A,{}\njune,driver A,{}\nmay,driver B,{}\n", carry, carry + 30, carry + 1);
+  }
+  const LogFile log("sessions.csv", "session,club,carry_yd\n" + rows);
+  const Outcome sessions = run_bag_with({log.path, "--sessions", "may", "June"});
+  CHECK(sessions.status == done);
+  CHECK(test::says(sessions.out, "driver A 30 yards longer ("));
+  CHECK(test::says(sessions.out, "): real."));
+  CHECK(test::says(test::words_of(sessions.out), "nobody knows whether the ball was struck better or only harder"));
+  CHECK(test::says(sessions.out.substr(sessions.out.find("Cautions")), "qualified"));
+  const Outcome clubs = run_bag_with({log.path, "--clubs", "driver A", "driver B"});
+  CHECK(test::says(clubs.out, "driver B against driver A 1"));
+  const Outcome same = run_bag_with({log.path, log.path, "--format", "json"});
+  CHECK(test::says(same.out, "\"verdict\": \"cannot tell\""));
+  CHECK(test::says(run_bag_with({log.path, "--sessions", "may", "july"}).err, "--sessions: found \"july\", expected"));
+  CHECK(test::says(run_bag_with({log.path, log.path, "--sessions", "may", "june"}).err, "expected one way"));
+  CHECK(run_bag_with({log.path, "--sessions", "may"}).status == at_fault);
 }
 
 TEST_CASE("bag says what is wrong with its options") {

@@ -210,16 +210,24 @@ DeliveryReport whole_delivery() {
   return {compute_delivery(request), {"Assumed: nothing."}};
 }
 
-// A log with an outlier, all columns that are measured, and a club below another.
-BagReport whole_bag(Units units) {
+// A log with an outlier, all columns that are measured, and clubs below another, one of which it has alone.
+ShotLog whole_log(Units units, const char* own, int carried) {
   std::string text = units == Units::yards ? "club,carry_yd,total_yd,offline_yd,club_speed_mph,ball_speed_mph\n"
                                            : "club,carry_m,total_m,offline_m,club_speed_mps,ball_speed_mps\n";
-  for (const char* club : {"driver", "7-iron"}) {
+  for (const char* club : {"driver", "7-iron", own}) {
     for (const int carry : {196, 204, 199, 210, 188, 201, 380}) {
-      text += fmt::format("{},{},{},{},44,62\n", club, carry, carry, carry - 195);
+      text += fmt::format("{},{},{},{},{},62\n", club, carry + carried, carry, carry - 195, 44 + carry % 3);
     }
   }
-  return {measure_bag(*read_shot_log(text, "log.csv").value), {}, {"Assumed: nothing."}};
+  return *read_shot_log(text, "log.csv").value;
+}
+
+BagReport whole_bag(Units units) {
+  BagReport report;
+  report.comparison = compare_bags(whole_log(units, "5-wood", 0), whole_log(units, "8-iron", 1));
+  report.result = report.comparison->measured_after;
+  report.opening = {"Assumed: nothing."};
+  return report;
 }
 
 }  // namespace
@@ -232,7 +240,7 @@ TEST_CASE("docs/formats.md has the keys of every JSON") {
              {{"golfers[].changed_holes[].with.", "golfers[].holes[]."},
               {"golfers[].changed_holes[].without.", "golfers[].holes[]."}});
   check_keys("yardworth/delivery/1", {delivery_json(whole_delivery())}, {{"after.", ""}, {"attainable.", ""}});
-  check_keys("yardworth/bag/1", {bag_json(whole_bag(Units::yards))});
+  check_keys("yardworth/bag/1", {bag_json(whole_bag(Units::yards))}, {{"clubs_before[].", "clubs[]."}});
   const Json request = {{"command", "check"},
                         {"course", scenario_course_yaml()},
                         {"player", scenario_player_yaml()},
@@ -247,6 +255,7 @@ TEST_CASE("docs/formats.md has the columns of every CSV, in their order") {
     check_columns("strategy", strategy_csv(whole_strategy(units)), units);
     check_columns("bands", bands_csv(whole_bands(units)), units);
     check_columns("bag", bag_csv(whole_bag(units)), units);
+    check_columns("bag BEFORE AFTER", bag_changes_csv(whole_bag(units)), units);
     check_columns("bands --hole N", bands_hazards_csv(whole_bands(units)), units);
   }
   check_columns("delivery", delivery_csv(whole_delivery()));
