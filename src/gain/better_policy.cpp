@@ -11,10 +11,16 @@ namespace yardworth {
 namespace {
 
 // A policy taken from one grid to another may leave some place of that only for itself: it is then no better than any.
-std::optional<PolicyEvaluation> evaluate_if_finished(const HoleModel& model, const ActionOf& play,
-                                                     const PolicyEvaluation& row_source) {
+std::optional<PolicyEvaluation> evaluate_if_finished(const HoleModel& model, const ActionOf& near,
+                                                     const LookAhead& look_ahead, const PolicyEvaluation& row_source) {
+  ReusedRows rows(model, {model, row_source});
   try {
-    return evaluate_policy(model, play, {model, row_source});
+    return evaluate_from_tee(model, [&](StateId state, int stride) {
+      std::optional<Action> ahead;
+      if (state != model.tee_state()) ahead = look_ahead.action(model.lie_of(state), model.place_of(state));
+      const Action action = ahead ? *ahead : near(state);
+      return std::pair{action, rows.row(state, action, stride)};
+    });
   } catch (const CannotFinish&) {
     return std::nullopt;
   }
@@ -47,9 +53,11 @@ FoundPolicy search_from(const HoleModel& search, const HoleModel& held_out_model
     const Action& started_with = start.held_out.policy[static_cast<std::size_t>(state)];
     return started_with.swing >= 0 ? started_with : start.on_held_out(state);
   };
-  std::optional<PolicyEvaluation> held_out = evaluate_if_finished(held_out_model, play, start.held_out);
+  const auto look_ahead = std::make_shared<const LookAhead>(search, found, policy.searched.value);
+  std::optional<PolicyEvaluation> held_out = evaluate_if_finished(held_out_model, play, *look_ahead, start.held_out);
   if (held_out && held_out->at_tee < start.held_out.at_tee) {
     policy.held_out = std::move(*held_out);
+    policy.look_ahead = look_ahead;
     policy.kept = found;
   } else {
     policy.held_out = std::move(start.held_out);

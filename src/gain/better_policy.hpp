@@ -1,5 +1,8 @@
 #pragma once
 
+#include <memory>
+
+#include "strategy/look_ahead.hpp"
 #include "strategy/policy_iteration.hpp"
 #include "yardworth/diagnostics.hpp"
 
@@ -17,8 +20,10 @@ struct PolicyStart {
 // A policy and what it is worth where the search has not looked.
 struct FoundPolicy {
   PolicyEvaluation held_out;  // the better, by held-out values, of the start and the one found
-  Policy kept;                // the same on the grid of the search
-  BestPolicy searched;        // what the search found, and what it says of that itself
+  // What that plays from where tee shots finish; none where the start was kept.
+  std::shared_ptr<const LookAhead> look_ahead;
+  Policy kept;          // the same on the grid of the search
+  BestPolicy searched;  // what the search found, and what it says of that itself
 };
 
 // The search met a place that it cannot leave, though its start holes out: with the start alone there may be an answer.

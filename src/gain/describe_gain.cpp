@@ -3,6 +3,7 @@
 #include "gain/followed_policy.hpp"
 #include "gain/hole_play.hpp"
 #include "gain/hole_scores.hpp"
+#include "gain/played_from.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/round_scores.hpp"
 #include "gain/tee_shot.hpp"
@@ -87,8 +88,8 @@ HoleGain describe_best(const HoleModels& models, const SolvedBest& best, const H
   const Golfers& golfers = models.golfers;
   const PolicyEvaluation& before = best.before.held_out;
   const PolicyEvaluation& after = best.planned_after().held_out;
-  describe_policy(models, {before, near_policy(models.before, before.policy)},
-                  {after, near_policy(models.after, after.policy)}, options, gain);
+  describe_policy(models, {before, best_before_from(models, best)}, {after, best_after_from(models, best)}, options,
+                  gain);
   gain.policy_change = explain_policy_change({models.before, golfers.before, tee_shot_of(models.before, before)},
                                              {models.after, golfers.all_longer, best.kept_tee_shot},
                                              {models.after, golfers.all_longer, tee_shot_of(models.after, after)});

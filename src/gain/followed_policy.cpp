@@ -14,10 +14,6 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Policy
   };
 }
 
-ActionFrom near_policy(const HoleModel& model, const Policy& policy) {
-  return [&](Lie lie, Point from) { return action_near(model, policy, lie, from); };
-}
-
 FollowedPolicy follow_policy(const HoleModels& models, const PolicyEvaluation& before, const Following& follow,
                              const PolicyEvaluation* row_source) {
   const Golfers& golfers = models.golfers;

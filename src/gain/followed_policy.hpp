@@ -17,9 +17,6 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot);
 // Model and policy must outlive it.
 ActionFrom habit_as_followed(const HoleModel& model, const Policy& policy);
 
-// What a policy plays from any place. Model and policy must outlive it.
-ActionFrom near_policy(const HoleModel& model, const Policy& policy);
-
 // A policy made before a change, evaluated as it is followed with a longer driver, and with longer irons too
 // (evaluate_followed). `row_source` may have rows for the last.
 struct FollowedPolicy {

@@ -11,7 +11,7 @@
 
 #include "core/telling.hpp"
 #include "gain/finish_holes.hpp"
-#include "gain/followed_policy.hpp"
+#include "gain/played_from.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
@@ -50,6 +50,7 @@ struct Planned {
   const HoleModel& model;  // that judges
   const Player& player;
   const FoundPolicy& best;
+  ActionFrom from;  // what it plays from any place
 
   const Policy& policy() const { return best.held_out.policy; }
   const Action& tee_shot() const { return policy()[static_cast<std::size_t>(model.tee_state())]; }
@@ -259,8 +260,7 @@ NextShot stretch_of(Ground finish, const char* third, const std::vector<Landed>&
 
 std::vector<NextShot> next_shots(const Planned& planned) {
   const HoleModel& model = planned.model;
-  const std::vector<TeeShotNode> nodes =
-      strike_tee_shot(model, planned.player, planned.tee_shot(), near_policy(model, planned.policy()));
+  const std::vector<TeeShotNode> nodes = strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from);
   std::map<Ground, std::vector<Landed>, InOrderOfCost> by_finish;
   for (const TeeShotNode& node : nodes) {
     const Point from = node.rest.replay ? model.tee() : node.rest.at;
@@ -334,10 +334,12 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   const SolvedHole solved = solve_hole(models, wanted);
   const SolvedBest& best = *solved.best;
   const Golfers& golfers = models.golfers;
-  const Planned before{models.search_before, models.before, golfers.before, best.before};
+  const Planned before{models.search_before, models.before, golfers.before, best.before,
+                       best_before_from(models, best)};
   // Where the change moves no club, the golfer and the policy stay as they are.
-  const Planned with_change =
-      best.after ? Planned{models.search_after, models.after, golfers.all_longer, *best.after} : before;
+  const Planned with_change = best.after ? Planned{models.search_after, models.after, golfers.all_longer, *best.after,
+                                                   best_after_from(models, best)}
+                                         : before;
   const Planned* after = setting.request.change ? &with_change : nullptr;
   HoleStrategy strategy;
   strategy.number = hole.number;

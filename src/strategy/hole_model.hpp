@@ -147,6 +147,7 @@ class HoleModel {
     const int vertex = vertices_[static_cast<std::size_t>(state % place_count())];
     return (vertex * numerics::lattice_offset_step + first) % lattice_offsets;
   }
+  const Discretisation& discretisation() const { return discretisation_; }
   double sampling_density() const { return discretisation_.options().sampling_density; }
   // States that fewer balls come to are taken to be worth the baseline.
   double evaluated_visits() const { return discretisation_.options().evaluated_visits / sampling_density(); }

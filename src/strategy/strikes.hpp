@@ -98,11 +98,10 @@ void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing
   }
 }
 
-// The same from a state over equal-weight strikes, as many as the strides of the strata leave.
+// The same over equal-weight strikes, as many as the strides of the strata leave.
 template <class Visit>
-void for_each_equal_weight_strike(const HoleModel& model, StateId state, const Swing& swing,
+void for_each_equal_weight_strike(const HoleModel& model, Point from, const Swing& swing,
                                   const std::array<Stratum, 2>& strata, double heading_rad, Visit visit) {
-  const Point from = model.place_of(state);
   for (const Stratum& stratum : strata) {
     if (stratum.share <= 0.0) continue;
     const EqualWeightLattice& even = model.equal_weight_rows(stratum.solid);
@@ -124,7 +123,7 @@ void strike_anew(const HoleModel& model, StateId state, const Action& action, in
   const Swing swing = model.swing_of(model.lie_of(state), action);
   const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
   if (equal_weight && state != model.tee_state()) {
-    for_each_equal_weight_strike(model, state, swing, strata, HoleModel::heading_of(swing, action), visit);
+    for_each_equal_weight_strike(model, model.place_of(state), swing, strata, HoleModel::heading_of(swing, action), visit);
   } else {
     for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
   }

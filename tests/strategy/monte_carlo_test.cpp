@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/parallel.hpp"
-#include "gain/followed_policy.hpp"
+#include "gain/played_from.hpp"
 #include "gain/solve_hole.hpp"
 #include "strategy/simulate.hpp"
 #include "support/prepared_hole.hpp"
@@ -80,11 +80,13 @@ Compared compare(const Played& played, Which which, int plays, std::uint64_t see
     return compared;
   }
   const PolicyEvaluation& best = solved.best->before.held_out;
-  const ActionFrom near = near_policy(model, best.policy);
-  const ActionOf on_fine = [&](StateId state) { return near(played.fine.lie_of(state), played.fine.place_of(state)); };
+  // What is shown to be played, from the very place.
+  const ActionFrom shown = best_before_from(played.models, *solved.best);
+  const ActionOf on_fine = [&](StateId state) { return shown(played.fine.lie_of(state), played.fine.place_of(state)); };
+  const ActionAt at_place = [&](Lie lie, Point from, RandomEngine&) { return shown(lie, from); };
   compared.held_out = best.at_tee;
   compared.exact = evaluate_policy(played.fine, on_fine).at_tee;
-  compared.sampled = sample_hole(model, policy_at(model, best.policy), plays, seed);
+  compared.sampled = sample_hole(model, at_place, plays, seed);
   return compared;
 }
 

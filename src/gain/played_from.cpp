@@ -1,0 +1,48 @@
+#include "gain/played_from.hpp"
+
+#include "gain/followed_policy.hpp"
+#include "strategy/follow.hpp"
+#include "strategy/habit.hpp"
+
+namespace yardworth {
+
+namespace {
+
+ActionFrom found_from(const HoleModel& model, const FoundPolicy& found) {
+  return [&model, &found](Lie lie, Point from) {
+    const bool looked_at = lie != Lie::tee && distance_yd(from, model.pin()) > short_game_radius_yd;
+    const auto ahead = looked_at ? found.look_ahead->action(lie, from) : std::nullopt;
+    return ahead ? *ahead : action_near(model, found.held_out.policy, lie, from);
+  };
+}
+
+// The policy before, followed with the clubs after; where that stays with shots played before, those.
+ActionFrom followed_from(const HoleModels& models, const SolvedBest& best) {
+  const Policy& policy = best.after->held_out.policy;
+  const HoleModel& model = models.after;
+  return [&models, &model, &policy, before = best_before_from(models, best),
+          follow = followed(model, models.before, best.before.held_out.policy)](Lie lie, Point from) {
+    if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
+    const StateId near = model.nearest_state(lie, from);
+    const Action& planned = policy[static_cast<std::size_t>(near)];
+    const Action was = before(lie, from);
+    if (planned.swing < 0 || planned == follow(near)) return follow_action(model, models.before, lie, from, was);
+    const auto stays = same_shot(model, models.before, lie, was);
+    return stays ? *stays : action_near(model, policy, lie, from);
+  };
+}
+
+}  // namespace
+
+ActionFrom best_before_from(const HoleModels& models, const SolvedBest& best) {
+  if (best.before.look_ahead) return found_from(models.before, best.before);
+  const PolicyEvaluation& habit = best.before.held_out;
+  return habit_with_tee_shot(models.before, habit.policy[static_cast<std::size_t>(models.before.tee_state())]);
+}
+
+ActionFrom best_after_from(const HoleModels& models, const SolvedBest& best) {
+  if (!best.after) return best_before_from(models, best);
+  return best.after->look_ahead ? found_from(models.after, *best.after) : followed_from(models, best);
+}
+
+}  // namespace yardworth

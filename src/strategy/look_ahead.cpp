@@ -1,0 +1,187 @@
+#include "strategy/look_ahead.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numeric>
+
+#include "core/numerics.hpp"
+#include "player/lies_in_play.hpp"
+#include "strategy/shot_at_hole.hpp"
+#include "strategy/strikes.hpp"
+
+namespace yardworth {
+
+namespace {
+
+// Rings as close as those of the held-out grid, and on them places as far apart as on that of the search: what is best
+// to play changes with the distance.
+DiscretisationOptions vertices_for(const DiscretisationOptions& searched) {
+  DiscretisationOptions vertices = held_out_options(searched);
+  vertices.arc_yd = searched.arc_yd;
+  return vertices;
+}
+
+std::array<double, 4> weights_of(const RingGrid::Corners& at) {
+  return {(1.0 - at.ring_share) * (1.0 - at.near_share), (1.0 - at.ring_share) * at.near_share,
+          at.ring_share * (1.0 - at.far_share), at.ring_share * at.far_share};
+}
+
+int stride_of(double visits) {
+  if (visits >= numerics::look_ahead_every_node_visits) return 1;
+  return visits >= numerics::look_ahead_every_second_visits ? 2 : 3;
+}
+
+}  // namespace
+
+LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value)
+    : model_(model),
+      grid_(short_game_radius_yd, distance_yd(model.tee(), model.pin()) + numerics::grid_behind_tee_yd,
+            vertices_for(model.discretisation().options())),
+      vertices_(static_cast<std::size_t>(grid_.size())),
+      clubs_(lies_in_play.size() * vertices_) {
+  const std::vector<double> finish = finishes(policy[static_cast<std::size_t>(model.tee_state())]);
+  const std::vector<Point> offsets = grid_.offsets();
+  for (const Lie lie : lies_in_play) {
+    for (std::size_t vertex = 0; vertex < vertices_; ++vertex) {
+      const std::size_t index = index_of(lie, static_cast<int>(vertex));
+      if (finish[index] < numerics::look_ahead_visits) continue;
+      clubs_[index] = weigh_clubs({lie, model.pin() + offsets[vertex], stride_of(finish[index]), value}, policy);
+    }
+  }
+}
+
+std::size_t LookAhead::index_of(Lie lie, int vertex) const {
+  return index_in_play(lie) * vertices_ + static_cast<std::size_t>(vertex);
+}
+
+// How many tee shots, of one, finish around each vertex, each counted for those around by how near they are.
+std::vector<double> LookAhead::finishes(const Action& tee_shot) const {
+  std::vector<double> finish(clubs_.size(), 0.0);
+  for_each_strike(model_, model_.tee_state(), tee_shot, 1, [&](const Rest& rest, double weight) {
+    const double left = distance_yd(rest.at, model_.pin());
+    if (rest.replay || rest.lie == Lie::green || left <= short_game_radius_yd) return;
+    const RingGrid::Corners corners = grid_.corners(rest.at - model_.pin(), left);
+    const std::array<double, 4> shares = weights_of(corners);
+    for (std::size_t i = 0; i < shares.size(); ++i) finish[index_of(rest.lie, corners.vertex[i])] += weight * shares[i];
+  });
+  return finish;
+}
+
+// What the policy plays at the states around a place, the nearest first.
+std::vector<LookAhead::Around> LookAhead::policy_around(Lie lie, Point from, const Policy& policy) const {
+  const Continuation here = model_.continuation({from, lie});
+  const std::array<double, 4> shares = here.weights();
+  std::array<std::size_t, 4> order{};
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return shares[a] > shares[b]; });
+  std::vector<Around> around;
+  for (const std::size_t i : order) {
+    const Action& action = policy[here.state[i]];
+    if (shares[i] <= numerics::rounding_share || action.swing < 0) continue;
+    const Point place = model_.place_of(static_cast<StateId>(here.state[i]));
+    const double heading = HoleModel::heading_of(model_.swing_of(lie, action), action);
+    around.push_back({action, heading - heading_rad(place, model_.pin())});
+  }
+  return around;
+}
+
+LookAhead::Clubs LookAhead::weigh_clubs(const Looked& at, const Policy& policy) const {
+  Clubs clubs;
+  const auto add = [&](int swing, const Around& like) {
+    const bool known =
+        std::any_of(clubs.begin(), clubs.end(), [&](const Weighed& other) { return other.swing == swing; });
+    if (known || swing < 0 || swing >= static_cast<int>(model_.swings(at.lie).size())) return;
+    clubs.push_back(weigh(at, like, swing));
+  };
+  const std::vector<Around> around = policy_around(at.lie, at.from, policy);
+  for (const Around& played : around) add(played.action.swing, played);
+  if (around.empty()) return clubs;
+  for (const int beside : {-1, 1}) add(around.front().action.swing + beside, around.front());
+  return clubs;
+}
+
+// A swing to the hole, or in full where it does not reach it or is said to be.
+Action LookAhead::action_of(Lie lie, Point from, int swing, bool full) const {
+  const Swing& club = model_.swings(lie)[static_cast<std::size_t>(swing)];
+  const double carry = club.carry_for(distance_yd(from, model_.pin()), roll_on_green(model_));
+  if (full || carry > club.carry_yd) return {swing, club.carry_yd, reference_heading(model_, from, club), 0};
+  return {swing, carry, heading_rad(from, model_.pin()), 0};
+}
+
+// A club aimed as the policy aims near there.
+LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& like, int swing) const {
+  const bool goes_on = like.action.carry_yd >= model_.swings(at.lie)[static_cast<std::size_t>(swing)].carry_yd;
+  const bool full = like.action.swing == swing && goes_on;
+  Action action = action_of(at.lie, at.from, swing, full);
+  const double heading = heading_rad(at.from, model_.pin()) + like.off_hole_rad;
+  const double off = std::remainder(heading - action.reference_heading_rad, 2.0 * pi);
+  const double aim_step = model_.swing_of(at.lie, action).direction_scale_rad / aims_per_sd;
+  constexpr double furthest = largest_aim;
+  action.aim = static_cast<int>(std::lround(std::clamp(off / aim_step, -furthest, furthest)));
+  return {swing, full, action.aim, strokes_of(at, action)};
+}
+
+// Struck at the same carries everywhere, so that what an error favours changes slowly from place to place.
+double LookAhead::strokes_of(const Looked& at, const Action& action) const {
+  const Swing swing = model_.swing_of(at.lie, action);
+  std::array<Stratum, 2> strata = strata_of(model_, model_.nearest_state(at.lie, at.from), swing, at.stride);
+  for (Stratum& stratum : strata) {
+    stratum.lattice_offset = model_.discretisation().options().lattice_offset % lattice_offsets;
+  }
+  double strokes = 1.0;
+  double replay = 0.0;
+  for_each_equal_weight_strike(model_, at.from, swing, strata, HoleModel::heading_of(swing, action),
+                               [&](const Rest& rest, double weight) {
+                                 const Continuation continuation = model_.continuation(rest);
+                                 if (continuation.kind == Continuation::Kind::replay) replay += weight;
+                                 strokes += weight * continuation.worth(at.value);
+                               });
+  const double leaves = 1.0 - replay;
+  return leaves > numerics::never_leaves ? strokes / leaves : std::numeric_limits<double>::infinity();
+}
+
+std::array<LookAhead::Known, 4> LookAhead::known_around(Lie lie, Point from) const {
+  const RingGrid::Corners corners = grid_.corners(from - model_.pin(), distance_yd(from, model_.pin()));
+  const std::array<double, 4> shares = weights_of(corners);
+  std::array<Known, 4> around{};
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    const Clubs& clubs = clubs_[index_of(lie, corners.vertex[i])];
+    if (shares[i] > numerics::rounding_share && !clubs.empty()) around[i] = {&clubs, shares[i]};
+  }
+  return around;
+}
+
+std::optional<Action> LookAhead::action(Lie lie, Point from) const {
+  const std::array<Known, 4> around = known_around(lie, from);
+  const double known =
+      std::accumulate(around.begin(), around.end(), 0.0, [](double sum, const Known& k) { return sum + k.share; });
+  if (known < numerics::look_ahead_known_share) return std::nullopt;
+  const auto strokes_with = [&](int swing) {
+    double strokes = 0.0;
+    for (const Known& vertex : around) {
+      if (vertex.clubs == nullptr) continue;
+      const auto same = std::find_if(vertex.clubs->begin(), vertex.clubs->end(),
+                                     [&](const Weighed& other) { return other.swing == swing; });
+      if (same == vertex.clubs->end()) return std::numeric_limits<double>::infinity();
+      strokes += vertex.share * same->strokes;
+    }
+    return strokes;
+  };
+  const auto nearest =
+      std::max_element(around.begin(), around.end(), [](const Known& a, const Known& b) { return a.share < b.share; });
+  const Weighed* best = nullptr;
+  double least = std::numeric_limits<double>::infinity();
+  for (const Weighed& club : *nearest->clubs) {
+    const double strokes = strokes_with(club.swing);
+    if (strokes >= least) continue;
+    least = strokes;
+    best = &club;
+  }
+  if (best == nullptr) return std::nullopt;
+  Action action = action_of(lie, from, best->swing, best->full);
+  action.aim = best->aim;
+  return action;
+}
+
+}  // namespace yardworth
