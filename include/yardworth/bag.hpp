@@ -131,6 +131,12 @@ BagComparison compare_bags(const ShotLog& before, const ShotLog& after, const Ba
 // Two clubs, or two heads, hit in turn: each log has the shots of one of them.
 BagComparison compare_clubs(const ShotLog& before, const ShotLog& after, const BagRequest& request = {});
 
+// The text of a player file with the clubs that were measured, or every fault that it would have. existing: a player
+// file whose other keys, clubs and comments are kept; else the golfer's label, index, band and gender head a new one.
+// Clubs that have no spread, since their shots are too few, are left out. file: how findings name it.
+Reading<std::string> write_measured_player(const BagResult& result, const Player& golfer,
+                                           const std::optional<std::string>& existing, const std::string& file);
+
 // The typical golfer of a Handicap Index, to borrow from.
 Player golfer_of_index(double handicap_index, Gender gender);
 

@@ -33,7 +33,7 @@ std::optional<Place> place_of(const FittedBag& bag, const ShotLog& log, const st
 WeighedShots weighed(const FittedBag& bag, const Place& place) {
   const ClubMeasure& measure = *place.measure;
   double factor = 1.0;
-  if (measure.carry_sd_yd && measure.solid_shots > 0.0) {
+  if (measure.carry_sd_yd && measure.solid_shots > 0.0 && std::isfinite(measure.carry_yd.standard_error)) {
     const double error_share = measure.carry_yd.standard_error / measure.carry_sd_yd->value;
     factor = std::max(1.0, error_share * error_share * measure.solid_shots);
   }

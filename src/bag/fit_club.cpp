@@ -68,14 +68,14 @@ FittedClub too_few(const std::vector<const Shot*>& shots, FittedClub fitted) {
 }
 
 void measure_carry(const MixtureFit& fit, ClubMeasure& measure) {
-  const double behind = fit.prior_shots;
-  const double freedom = fit.solid + behind - 1.0;
-  // The likelihood's spread is that of shots about their own mean.
-  const double correction = freedom > 0.0 ? (fit.solid + behind) / freedom : 1.0;
+  // As many solid strikes as would know the spread as well if one knew which they were. The likelihood's spread is that
+  // of shots about their own mean.
+  const double informed = 0.5 / fit.log_carry_sd_variance;
+  // However little is left of the information, no less than two shots know.
+  const double freedom = std::max(informed - 1.0, std::min(1.0, fit.solid + fit.prior_shots - 1.0));
+  const double correction = freedom > 0.0 ? (freedom + 1.0) / freedom : 1.0;
   measure.carry_yd = normal_estimate(fit.mixture.carry_yd, correction * fit.carry_variance, freedom);
-  const double of_information = 0.5 / fit.log_carry_sd_variance;
-  measure.carry_sd_yd =
-      spread_estimate(std::sqrt(correction) * fit.mixture.carry_sd_yd, std::min(freedom, of_information - 1.0));
+  measure.carry_sd_yd = spread_estimate(std::sqrt(correction) * fit.mixture.carry_sd_yd, freedom);
 }
 
 void measure_poor_strikes(const MixtureFit& fit, double borrowed_shots, double typical, ClubMeasure& measure) {

@@ -2,11 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <filesystem>
 #include <memory>
 
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
+#include "core/file_output.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
@@ -23,6 +25,7 @@ struct BagOptions {
   std::string player;
   std::optional<double> index;
   Gender gender = Gender::men;
+  std::string write;  // a player file; empty: none
   OutputOptions output;
 };
 
@@ -80,6 +83,34 @@ std::string written(const BagReport& report, const OutputOptions& output, const 
   return text_of(bag_text, report, output, surroundings);
 }
 
+// The file that is to be written, where it exists already.
+std::optional<std::string> existing_player(const BagOptions& options, std::string& complaints) {
+  std::error_code error;
+  if (options.write.empty() || !std::filesystem::exists(options.write, error)) return std::nullopt;
+  Reading<std::string> text = read_text(options.write);
+  std::string of_no_account;
+  sort_findings(text.findings, complaints, of_no_account);
+  return std::move(text.value);
+}
+
+// Whom clubs are borrowed from: as is said, or the golfer of the file that is to be written.
+BagRequest golfer_to_write(const BagOptions& options, const std::optional<std::string>& existing, BagRequest request,
+                           std::string& complaints) {
+  if (options.write.empty() || request.golfer || !options.player.empty()) return request;
+  if (!existing) {
+    complaints +=
+        "yardworth: --write: found neither --index nor --player, expected one of them: a player file says of whom it "
+        "is\n";
+    return request;
+  }
+  Reading<Player> player = read_player(*existing, options.write);
+  std::string of_no_account;
+  sort_findings(player.findings, complaints, of_no_account);
+  request.golfer = std::move(player.value);
+  request.golfer_has_file = true;
+  return request;
+}
+
 // The logs that are asked about: one, or two that are compared.
 struct Sides {
   std::optional<ShotLog> one, after;
@@ -129,17 +160,43 @@ BagReport report_of(const BagOptions& options, const Sides& sides, const BagRequ
   return {std::move(after), std::move(comparison), {}};
 }
 
+// Writes the player file that is asked for; the refusal, where it cannot be.
+std::optional<Outcome> write_player_of(const BagOptions& options, const BagResult& result, const BagRequest& request,
+                                       const std::optional<std::string>& existing) {
+  if (options.write.empty()) return std::nullopt;
+  const Reading<std::string> text = write_measured_player(result, *request.golfer, existing, options.write);
+  if (!text.ok()) {
+    std::string complaints, of_no_account;
+    sort_findings(text.findings, complaints, of_no_account);
+    return Outcome{at_fault, "", complaints + "yardworth: --write: that is what the player file would have at fault\n"};
+  }
+  if (const auto refused = write_file(options.write, *text.value, options.output.replace)) return refusal_of(*refused);
+  return std::nullopt;
+}
+
 Outcome run_bag(const BagOptions& options, const Surroundings& surroundings) {
-  if (const auto refused = refuse_outputs({options.output.path}, {options.log, options.after_log, options.player},
-                                          options.output.replace)) {
+  if (options.output.replace && options.output.path.empty() && options.write.empty()) {
+    return refusal(at_fault, "--force needs --output or --write, the file that it may replace");
+  }
+  const std::vector<std::string> logs = {options.log, options.after_log};
+  std::vector<std::string> read = logs;
+  read.push_back(options.player);
+  if (const auto refused = refuse_outputs({options.output.path}, read, options.output.replace)) {
     return refusal_of(*refused);
+  }
+  // A player file that is borrowed from may be the one that is written.
+  if (const auto refused = refuse_outputs({options.write}, logs, options.output.replace)) return refusal_of(*refused);
+  if (!options.write.empty() && options.write == options.output.path) {
+    return refusal(at_fault, "--write: found the file of --output, expected another one");
   }
   std::string complaints, advice;
   const Sides sides = read_sides(options, complaints, advice);
-  const BagRequest request = read_golfer(options, complaints, advice);
+  const std::optional<std::string> existing = existing_player(options, complaints);
+  const BagRequest request = golfer_to_write(options, existing, read_golfer(options, complaints, advice), complaints);
   if (!complaints.empty()) return {at_fault, "", complaints};
   return computed([&] {
     const BagReport report = report_of(options, sides, request);
+    if (const auto refused = write_player_of(options, report.result, request, existing)) return *refused;
     Outcome outcome = deliver(written(report, options.output, surroundings), options.output, report.opening);
     outcome.err = advice + outcome.err;
     return outcome;
@@ -166,7 +223,11 @@ void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action) {
              "Handicap Index, a plus handicap negative: clubs of few shots are borrowed from such golfers");
   add_choice<Gender>(*command, "--gender", options->gender, {{"men", Gender::men}, {"women", Gender::women}},
                      "Whose golfers of that index; men unless given");
+  add_words(*command, "--write", options->write, "PLAYER",
+            "Also write the measured clubs to this player file; with --force an existing one gets their numbers and "
+            "keeps the rest");
   add_output_options(*command, options->output);
+  command->get_option("--force")->remove_needs(command->get_option("--output"));
   command->callback([options, surroundings, &action] {
     action = [options, surroundings] { return run_bag(*options, surroundings); };
   });

@@ -75,7 +75,10 @@ std::string change_sentence(const ClubChange& change, Units units) {
   if (change.verdict == ClubChange::Verdict::too_few_shots) return report::few_shots_words(change);
   const Estimate& answer = change.answer();
   const auto shown = [&](double yards) { return fixed(from_yards(yards, units), 0); };
-  const auto with_sign = [&](double yards) { return (shown(yards).front() == '-' ? "" : "+") + shown(yards); };
+  const auto with_sign = [&](double yards) {
+    const std::string text = shown(yards);
+    return (text.front() == '-' || text == "0" ? "" : "+") + text;
+  };
   const std::string where = change.at_equal_club_speed_yd ? " at the same club speed" : "";
   const std::string club = report::shown_name(change.club);
   if (change.verdict == ClubChange::Verdict::cannot_tell) {
