@@ -1,20 +1,24 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <memory>
 
+#include "bag/logged_strike.hpp"
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/said_delivery.hpp"
 #include "core/number_text.hpp"
 #include "core/numerics.hpp"
+#include "report/logged_strike_words.hpp"
 #include "report/opening.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/limits.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
@@ -30,6 +34,7 @@ constexpr std::array<const char*, delivery_fields.size()> help_of_fields = {
 };
 
 struct DeliveryOptions {
+  std::string log;  // that unsaid numbers are taken from; empty: none
   TypicalClub club = *typical_club("driver");
   std::array<std::optional<double>, delivery_fields.size()> said;
   std::vector<std::string> to;
@@ -39,9 +44,41 @@ struct DeliveryOptions {
   OutputOptions output;
 };
 
-// What was not given is as the club is typically struck.
-SaidStrike strike_of(const DeliveryOptions& options) {
+// The shots of the club in the log that is given.
+std::optional<ShotLog> shots_of_log(const DeliveryOptions& options, std::string& complaints) {
+  if (options.log.empty()) return std::nullopt;
+  const Reading<std::string> text = read_text(options.log, largest_log_bytes);
+  const Reading<ShotLog> log =
+      text.ok() ? read_shot_log(*text.value, options.log) : Reading<ShotLog>{{}, text.findings};
+  for (const Diagnostic& finding : log.findings) {
+    if (finding.severity == Severity::fault) complaints += to_line(finding) + "\n";
+  }
+  if (!log.ok()) return std::nullopt;
+  auto shots = shots_of_club(*log.value, options.club.name);
+  if (!shots) {
+    complaints +=
+        escape_control(fmt::format("yardworth: --from-log: found no shots of {}, expected --club to be one of {}",
+                                   options.club.name, fmt::join(log.value->clubs, ", "))) +
+        "\n";
+    return std::nullopt;
+  }
+  const LoggedStrike strike = logged_strike(*shots);
+  if (std::none_of(strike.medians.begin(), strike.medians.end(), [](const auto& one) { return one.has_value(); })) {
+    complaints += fmt::format("yardworth: --from-log: found no column of a strike, expected one of {}\n",
+                              "club_speed_mph, attack_deg, dynamic_loft_deg, path_deg, face_deg");
+  }
+  return shots;
+}
+
+// What was not given is as the log has it, and else as the club is typically struck.
+SaidStrike strike_of(const DeliveryOptions& options, const std::optional<ShotLog>& shots) {
   SaidStrike strike = on_top_of(usual_strike(options.club));
+  if (shots) {
+    const LoggedStrike logged = logged_strike(*shots);
+    for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
+      if (logged.medians[i]) say(strike, i, delivery_fields[i].said(*logged.medians[i]));
+    }
+  }
   for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
     if (options.said[i]) say(strike, i, options.said[i]);
   }
@@ -113,16 +150,18 @@ std::string written(const DeliveryReport& report, const OutputOptions& output, c
 }
 
 Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroundings) {
-  if (const auto refused = refuse_outputs({options.output.path}, {}, options.output.replace)) {
+  if (const auto refused = refuse_outputs({options.output.path}, {options.log}, options.output.replace)) {
     return refusal_of(*refused);
   }
   DeliveryReport report;
   DeliveryRequest request;
   request.club = options.club;
   request.conditions = conditions_of(options);
-  const SaidStrike strike = strike_of(options);
+  std::string complaints;
+  const std::optional<ShotLog> shots = shots_of_log(options, complaints);
+  const SaidStrike strike = strike_of(options, shots);
   request.delivery = strike.delivery;
-  std::string complaints = faults_together(strike, usual_strike(options.club), "");
+  complaints += faults_together(strike, usual_strike(options.club), "");
   if (!options.to.empty()) request.after = read_strike("--to", options.to, strike, complaints).delivery;
   if (options.table) ask_for_usual_board(request);
   for (const std::string& said : options.table.value_or(std::vector<std::string>())) {
@@ -132,6 +171,11 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   if (!complaints.empty()) return {at_fault, "", complaints};
   report.opening = report::typical_words(options.club, strike.delivery, strike.said);
   return computed([&] {
+    if (shots) {
+      const auto uneven = uneven_loft(*shots, strike.delivery, options.club.head, request.conditions);
+      const auto words = report::logged_strike_words(std::string(options.club.name), logged_strike(*shots), uneven);
+      report.opening.insert(report.opening.begin(), words.begin(), words.end());
+    }
     report.result = compute_delivery(request);
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
@@ -168,6 +212,8 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
     const DeliveryField& field = delivery_fields[i];
     add_number(*command, "--" + option_of(field), options->said[i], field.limits, help_of_fields[i]);
   }
+  add_words(*command, "--from-log", options->log, "LOG",
+            "Shot log (CSV): numbers of the strike that are not given are the median of its shots with the club");
   const auto store = [options](const std::string& text) { options->to.push_back(text); };
   add_text_option(*command, "--to", store,
                   "Also with this number changed, such as attack-deg=2; several times for several")

@@ -85,6 +85,42 @@ TEST_CASE("bag compares two logs, two sessions of one, and two clubs hit in turn
   CHECK(run_bag_with({log.path, "--sessions", "may"}).status == at_fault);
 }
 
+TEST_CASE("bag writes a player file, and changes an existing one with --force alone") {
+  const LogFile log("log.csv", seven_drives);
+  const LogFile player("player.yaml", "");
+  std::filesystem::remove(player.path);
+  CHECK(test::says(run_bag_with({log.path, "--write", player.path}).err, "neither --index nor --player"));
+  CHECK(run_bag_with({log.path, "--write", player.path, "--index", "16.2"}).status == done);
+  CHECK(run({"check", player.path}, {}).status == done);
+  CHECK(test::says(run_bag_with({log.path, "--write", player.path}).err, "a file that exists"));
+  CHECK(run_bag_with({log.path, "--write", player.path, "--force"}).status == done);
+  CHECK(run({"check", player.path}, {}).status == done);
+  CHECK(run_bag_with({log.path, "--write", log.path, "--force"}).status == at_fault);
+}
+
+TEST_CASE("delivery takes the strike from a log, and says what uneven dynamic loft spreads") {
+  std::string text = "club,carry_yd,club_speed_mph,attack_deg,dynamic_loft_deg\n";
+  std::string even = text;
+  for (const int loft : {14, 15, 16, 17, 18, 19, 20}) {
+    text += fmt::format("driver,{},94,-2,{}\n", 210 - loft, loft);
+    even += fmt::format("driver,{},94,-2,17\n", 210 - loft);
+  }
+  const LogFile log("strikes.csv", text + "7-iron,130,,,\n");
+  const std::string out = test::words_of(run({"delivery", "--from-log", log.path}, {}).out);
+  CHECK(test::says(out,
+                   "From the log, the median of 7 strikes with driver: club head speed 94.0 mph, attack angle -2.0 "
+                   "degrees, dynamic loft 17.0 degrees."));
+  CHECK(test::says(out, "The dynamic loft differs by 2."));
+  const LogFile same("even.csv", even);
+  CHECK(
+      test::says(test::words_of(run({"delivery", "--from-log", same.path}, {}).out), "spreads the carry by 0.0 yards"));
+  // What is given counts before the log.
+  CHECK(test::says(run({"delivery", "--from-log", log.path, "--club-speed-mph", "100"}, {}).out, "Driver at 100 mph"));
+  CHECK(test::says(run({"delivery", "--from-log", log.path, "--club", "5-wood"}, {}).err, "no shots of 5-wood"));
+  CHECK(test::says(run({"delivery", "--from-log", log.path, "--club", "7-iron"}, {}).err, "no column of a strike"));
+  CHECK(run({"delivery", "--from-log", "nowhere.csv"}, {}).status == at_fault);
+}
+
 TEST_CASE("bag says what is wrong with its options") {
   CHECK(run_bag_with({}).status == at_fault);
   CHECK(test::says(run_bag_with({"nowhere.csv"}).err, "nowhere.csv: fault: found no such file"));
