@@ -75,8 +75,9 @@ Estimate difference(const Estimate& first, const Estimate& second) {
   const double a = first.standard_error * first.standard_error;
   const double b = second.standard_error * second.standard_error;
   if (a + b <= 0.0) return {value, value, value, 0.0, first.freedom + second.freedom};
-  // Welch and Satterthwaite.
-  const double freedom = (a + b) * (a + b) / (a * a / first.freedom + b * b / second.freedom);
+  // Welch and Satterthwaite, by shares: errors may be as good as nothing, and their squares nothing.
+  const double share = a / (a + b);
+  const double freedom = 1.0 / (share * share / first.freedom + (1.0 - share) * (1.0 - share) / second.freedom);
   return normal_estimate(value, a + b, freedom);
 }
 

@@ -61,6 +61,12 @@ TEST_CASE("a difference is Welch's") {
   CHECK(change.freedom == doctest::Approx(17.776).epsilon(1e-4));
 }
 
+TEST_CASE("a difference of numbers that are known as good as exactly has its degrees of freedom") {
+  const Estimate change = difference({2.0, 2.0, 2.0, 1e-89, 5.0}, {1.0, 1.0, 1.0, 1e-89, 5.0});
+  CHECK(change.value == 1.0);
+  CHECK(change.freedom == doctest::Approx(10.0));
+}
+
 TEST_CASE("a large change is real, none is not, and more shots would tell") {
   RandomEngine engine(21);
   const ShotLog before = drawn_log_of("before.csv", before_lessons, 40, engine);
