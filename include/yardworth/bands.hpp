@@ -31,9 +31,6 @@ struct BandsRequest {
   int threads = 0;                              // 0: as many as there are cores; the result does not depend on it
 };
 
-// Probabilities over the clubs of the standard bag, 0 the driver, then the short game and the putter.
-using BagPlaces = std::vector<double>;
-
 // How a round is played, holes taken together.
 struct RoundPlay {
   double green_in_regulation = 0.0;  // share of the holes
@@ -41,8 +38,9 @@ struct RoundPlay {
   double penalty = 0.0;              // expected penalty strokes of the tee shots of a round
   // Clubs of the approach shots (HolePlay::approach) over all holes longer than a par 3; sums to 1 where there are any.
   ClubShares approach;
-  // What is played second on the par 4s: how clubs into greens are compared.
+  // What is played second on the par 4s, and the middle of it; empty without par 4s.
   BagPlaces second_shots;
+  std::string typical_second_shot;
 };
 
 struct BandHole {

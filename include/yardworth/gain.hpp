@@ -28,15 +28,21 @@ std::string_view name(PolicyChoice policy);
 // short_game_radius_yd of the hole), "putter", or the tee club again after a ball out of bounds.
 using ClubShares = std::map<std::string, double>;
 
+// Probabilities by how short the next shot is: a lay-up, which is any stroke that is not played at the green (or the
+// tee shot again, after a ball out of bounds); the clubs of the bag played at the green, longest first; the short game;
+// the putter. Sums to 1. A stroke is played at the green where its total there comes within 12% of the distance left.
+using BagPlaces = std::vector<double>;
+
 // The tee shot of a hole and what it leaves.
 struct TeeShotResult {
   std::string club;
   double left_yd = 0.0;     // expected distance to the hole after it
-  std::string next_club;    // the likeliest next club
+  std::string next_club;    // the typical one: the middle of next_places; also "lay-up"
   ClubShares next_shares;   // sums to 1
   double fairway = 0.0;     // probability that it rests on fairway or green
   double penalty = 0.0;     // probability of a penalty stroke
   double left_sd_yd = 0.0;  // standard deviation of the distance left
+  BagPlaces next_places = {};
 };
 
 // How a hole is played under a policy, beyond its expected strokes. Everything is an expectation, worked out as a
@@ -67,6 +73,8 @@ struct HoleGain {
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
   PolicyChange policy_change;
+  // By how many clubs the shot after the tee shot is shorter on average; nothing on par 3s.
+  std::optional<double> clubs_shorter = std::nullopt;
   // With method play, where the request asks for it: how often the hole takes how many strokes, whose mean is that of
   // `strokes`, and the variance of one play before the change.
   std::optional<ScoreDistribution> scores_before = std::nullopt;
@@ -77,9 +85,18 @@ struct HoleGain {
   std::optional<HolePlay> play_after = std::nullopt;
 };
 
+// By how many clubs the shots after the tee shots are shorter on average, and the typical second shot of the par 4s:
+// the middle one of all of them (BagPlaces). docs/model.md, "Second shots". Nothing, and no word, without such holes.
+struct SecondShotChange {
+  std::optional<double> clubs_shorter;  // on all holes longer than a par 3
+  std::optional<double> par_4, par_5;   // the second: par 5 and longer
+  std::string typical_before, typical_after;
+};
+
 struct PolicyGain {
   FourValues round;
   std::vector<HoleGain> holes;
+  SecondShotChange second_shot = {};
   std::optional<PolicyScores> scores = std::nullopt;  // where the holes have theirs
 };
 
@@ -164,6 +181,19 @@ struct CurvePoint {
 };
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd);
+
+// How much less control of every club, with the clubs after the change, costs what the change saves: a wider spread of
+// direction alone, or more poor strikes alone. Under the habit plan, which is how clubs are chosen by those who do not
+// plan anew. Nothing where within the limits of files it does not cost so much.
+struct ControlToSpare {
+  std::optional<double> direction_sd_rad;  // added to the spread of every club
+  std::optional<double> poor_strike;       // added to the probability of every club
+};
+
+// Nothing where the change saves no strokes under the habit plan. Takes several times as long as a gain under it.
+// Throws like compute_gain.
+std::optional<ControlToSpare> compute_control_to_spare(const Course& course, const Player& player,
+                                                       const Baseline& baseline, const GainRequest& request);
 
 // How many rounds it takes until a change shows. docs/model.md, "How many rounds until it shows".
 struct RoundsToShow {

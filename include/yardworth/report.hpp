@@ -23,6 +23,8 @@ struct GainReport {
   GainResult result;
   std::vector<CurvePoint> curve;     // empty: was not asked for
   std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+  bool control_asked = false;
+  std::optional<ControlToSpare> control = std::nullopt;  // where it was asked for and something is saved
 };
 
 // The answer in one sentence, in the course's units and in strokes to the tenth (small ones to the hundredth).

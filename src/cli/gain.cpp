@@ -26,6 +26,7 @@ struct GainOptions {
   PolicyChoice policy = PolicyChoice::both;
   int threads = 0;
   int mark = 0;  // 0: none was given
+  bool control = false;
 };
 
 // What is wrong with the options together, if anything; each by itself has been looked at.
@@ -33,6 +34,8 @@ std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
   if (options.mark > 0 && options.method == Method::table)
     return "--mark needs --method play; the table method does not know how scores vary";
+  if (options.control && options.method == Method::table)
+    return "--control needs --method play; the table method knows only the tee shot";
   if (options.step && !options.to) return "--step needs --to, the added carry at which the curve ends";
   if (!options.to) return "";
   const double steps = *options.to / options.step.value_or(default_curve_step);
@@ -67,6 +70,10 @@ GainReport compute(const GainOptions& options, const Inputs& inputs, const Surro
   if (options.to) {
     report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, request, to_yards(*options.to, units),
                                  to_yards(options.step.value_or(default_curve_step), units));
+  }
+  report.control_asked = options.control;
+  if (options.control) {
+    report.control = compute_control_to_spare(inputs.course, inputs.player, inputs.baseline, request);
   }
   report.opening = inputs.assumed;
   return report;
@@ -137,6 +144,8 @@ void add_way_options(CLI::App& command, GainOptions& options) {
   add_whole_number(command, "--mark", options.mark, limits::mark,
                    "A score to break: how often a round takes fewer strokes; unless given, the ten nearest to the mean "
                    "score before (of 9 holes, the five)");
+  command.add_flag("--control", options.control,
+                   "Also how much wilder the longer clubs may become before nothing is saved; takes longer");
   add_threads_option(command, options.threads);
 }
 

@@ -189,6 +189,14 @@ inline constexpr double look_ahead_every_second_visits = 0.003;
 // A place is looked ahead from where such vertices have at least this share of the weights of those around it.
 inline constexpr double look_ahead_known_share = 0.5;
 
+// ---- What a change could cost in control
+
+// How much wilder costs what a change saves is found to so many bits, from a first try of so many radians or of such a
+// probability on, doubled until it costs more.
+inline constexpr int control_bits = 7;
+inline constexpr double first_control_rad = 0.02;
+inline constexpr double first_control_poor_strike = 0.04;
+
 // ---- What carry a hole needs
 
 // Cells of the raster on which gaps in the playable ground are measured, how far it goes beyond the line of play, and

@@ -59,7 +59,8 @@ inline void from_json(const nlohmann::json& json, PolicyChange::Kind& value) {
 }
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FourValues, before, driver_longer, all_longer, replanned)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd,
+                                   next_places)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardView, hazard, ground, side, from_yd, to_yd, all_along)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(CarryNowOn, hazard, far_side_yd)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PolicyChange, kind, club_kept, club, shorter, aim_moves_yd, left_yd, at_green,
@@ -68,8 +69,8 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardMet, hazard, found, reached, cleared)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HolePlay, green_in_regulation, approach, hazards)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ScoreDistribution, lowest, probability)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGain, number, par, length_yd, strokes, before, after, next_club_changed,
-                                   policy_change, scores_before, scores_after, strokes_variance, play_before,
-                                   play_after)
+                                   policy_change, clubs_shorter, scores_before, scores_after, strokes_variance,
+                                   play_before, play_after)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleGains, habit, best)
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Aim, right_yd, along_yd, mark, side, beside_yd)

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <span>
 #include <vector>
 
@@ -13,12 +12,6 @@
 namespace yardworth {
 
 namespace {
-
-bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
-  const double left = distance_yd(from, model.pin());
-  const double total = model.swing_of(lie, action).total_yd(roll_on_green(model));
-  return std::abs(total - left) <= numerics::nearly_at_hole * left;
-}
 
 constexpr int no_approach = -1;
 

@@ -131,19 +131,6 @@ void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
   for (Rounds& of_golfer : together) gather(of_golfer, request.policy);
 }
 
-// Second shots of par 4s by place in the bag.
-BagPlaces places_of(const Player& player, const ClubShares& shares) {
-  BagPlaces places(player.clubs.size() + 2, 0.0);
-  for (const auto& [club, share] : shares) {
-    const auto at = std::find_if(player.clubs.begin(), player.clubs.end(),
-                                 [&, &name = club](const Club& other) { return other.name == name; });
-    const bool in_bag = at != player.clubs.end();
-    const auto place = static_cast<std::size_t>(at - player.clubs.begin());
-    places[in_bag ? place : player.clubs.size() + (club == "putter" ? 1 : 0)] += share;
-  }
-  return places;
-}
-
 void scale_to_one(ClubShares& shares) {
   const double sum = std::accumulate(shares.begin(), shares.end(), 0.0,
                                      [](double total, const auto& share) { return total + share.second; });
@@ -154,7 +141,6 @@ void scale_to_one(ClubShares& shares) {
 RoundPlay round_play(const Player& player, const PolicyGain& gain, TeeShotResult HoleGain::*tee_shot,
                      std::optional<HolePlay> HoleGain::*hole_play) {
   RoundPlay play;
-  ClubShares second;
   double longer_holes = 0.0;
   for (const HoleGain& hole : gain.holes) {
     const TeeShotResult& shot = hole.*tee_shot;
@@ -164,13 +150,13 @@ RoundPlay round_play(const Player& player, const PolicyGain& gain, TeeShotResult
     for (const auto& [club, share] : here.approach) play.approach[club] += share;
     if (hole.par > 3) play.fairway += shot.fairway;
     if (hole.par > 3) longer_holes += 1.0;
-    if (hole.par != 4) continue;
-    for (const auto& [club, share] : shot.next_shares) second[club] += share;
   }
   if (longer_holes > 0.0) play.fairway /= longer_holes;
   scale_to_one(play.approach);
-  scale_to_one(second);
-  if (!second.empty()) play.second_shots = places_of(player, second);
+  play.second_shots = second_shots_of_par_4s(gain.holes, tee_shot);
+  if (!play.second_shots.empty()) {
+    play.typical_second_shot = BagOrder(player).name_of(middle_place(play.second_shots));
+  }
   return play;
 }
 
@@ -278,22 +264,6 @@ std::vector<Caution> cautions_of() {
 double handicap_index_change(double strokes_saved, double slope) {
   constexpr double standard_slope = 113.0;
   return strokes_saved == 0.0 ? 0.0 : -strokes_saved * standard_slope / slope;
-}
-
-double places_apart(const BagPlaces& a, const BagPlaces& b) {
-  double ahead = 0.0;
-  double apart = 0.0;
-  for (std::size_t i = 0; i < std::min(a.size(), b.size()); ++i) {
-    ahead += a[i] - b[i];
-    apart += std::abs(ahead);
-  }
-  return apart;
-}
-
-double mean_place(const BagPlaces& places) {
-  double sum = 0.0;
-  for (std::size_t i = 0; i < places.size(); ++i) sum += static_cast<double>(i) * places[i];
-  return sum;
 }
 
 namespace {

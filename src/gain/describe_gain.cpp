@@ -1,5 +1,6 @@
 #include "gain/describe_gain.hpp"
 
+#include "gain/bag_places.hpp"
 #include "gain/followed_policy.hpp"
 #include "gain/hole_play.hpp"
 #include "gain/hole_scores.hpp"
@@ -26,6 +27,7 @@ void describe_tee_shots(const HoleModels& models, const Action& before, const Ac
   gain.before = summarise_tee_shot(models.before, golfers.before, before, nodes_before);
   gain.after = summarise_tee_shot(models.after, golfers.all_longer, after, nodes_after);
   gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
+  if (gain.par > 3) gain.clubs_shorter = mean_place(gain.after.next_places) - mean_place(gain.before.next_places);
 }
 
 // A policy evaluated, and what it plays from any place.

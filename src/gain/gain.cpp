@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/numerics.hpp"
+#include "gain/bag_places.hpp"
 #include "gain/describe_gain.hpp"
 #include "gain/finish_holes.hpp"
 #include "gain/golfers.hpp"
@@ -128,6 +129,10 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
   if (const auto reference = reference_iron(player)) result.reference_iron = player.clubs[*reference].name;
   result.habit = gather(holes, &HoleGains::habit);
   result.best = gather(holes, &HoleGains::best);
+  const Player after = lengthen_all(player, request.change).all_longer;
+  for (auto* gain : {&result.habit, &result.best}) {
+    if (*gain) (*gain)->second_shot = second_shot_change((*gain)->holes, player, after);
+  }
   result.replanning_computed = result.best.has_value();
   double most = 0.0;
   for (const auto* gain : {&result.habit, &result.best}) {

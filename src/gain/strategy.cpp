@@ -233,7 +233,8 @@ struct Landed {
   const std::string* next_club = nullptr;
 };
 
-const std::string& likeliest(const ClubShares& clubs) {
+// The club that most of these balls are followed by.
+const std::string& commonest(const ClubShares& clubs) {
   return std::max_element(clubs.begin(), clubs.end(), [](const auto& a, const auto& b) { return a.second < b.second; })
       ->first;
 }
@@ -277,7 +278,7 @@ std::vector<NextShot> next_shots(const Planned& planned) {
     const NextShot thirds[] = {stretch_of(finish, "short", landed, 0.0, 1.0 / 3.0),
                                stretch_of(finish, "middle", landed, 1.0 / 3.0, 2.0 / 3.0),
                                stretch_of(finish, "long", landed, 2.0 / 3.0, 1.0)};
-    if (likeliest(thirds[0].clubs) == likeliest(thirds[2].clubs)) continue;
+    if (commonest(thirds[0].clubs) == commonest(thirds[2].clubs)) continue;
     shots.insert(shots.end(), std::begin(thirds), std::end(thirds));
   }
   return shots;

@@ -2,22 +2,33 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/numerics.hpp"
+#include "gain/bag_places.hpp"
 #include "gain/hole_play.hpp"
+#include "strategy/shot_at_hole.hpp"
 #include "strategy/strikes.hpp"
 
 namespace yardworth {
 
 namespace {
 
-std::string club_after(const HoleModel& model, const Player& player, const Rest& rest, const std::string& tee_club,
-                       const ActionFrom& action_from) {
-  if (rest.replay) return tee_club;
-  if (rest.lie == Lie::green) return "putter";
-  if (distance_yd(rest.at, model.pin()) <= short_game_radius_yd) return "short game";
+// What is played next, and its place.
+struct Next {
+  std::string club;
+  std::size_t place = BagOrder::lay_up;
+};
+
+Next next_after(const HoleModel& model, const Player& player, const BagOrder& order, const Rest& rest,
+                const ActionFrom& action_from) {
+  const auto word = [&](std::size_t place) { return Next{order.name_of(place), place}; };
+  if (rest.lie == Lie::green) return word(order.putter());
+  if (distance_yd(rest.at, model.pin()) <= short_game_radius_yd) return word(order.short_game());
   const Action action = action_from(rest.lie, rest.at);
-  return player.clubs[model.swings(rest.lie)[static_cast<std::size_t>(action.swing)].club].name;
+  const std::size_t club = model.swings(rest.lie)[static_cast<std::size_t>(action.swing)].club;
+  const bool at_green = is_played_at_green(model, rest.lie, rest.at, action);
+  return {player.clubs[club].name, at_green ? order.place_of(club) : BagOrder::lay_up};
 }
 
 const std::string& tee_club_of(const HoleModel& model, const Player& player, const Action& action) {
@@ -33,9 +44,11 @@ std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& p
   straight.reference_heading_rad = HoleModel::heading_of(model.swing_of(Lie::tee, action), action);
   straight.aim = 0;
   const std::string& tee_club = tee_club_of(model, player, action);
+  const BagOrder order(player);
   std::vector<TeeShotNode> nodes;
   for_each_strike(model, model.tee_state(), straight, 1, [&](const Rest& rest, double weight) {
-    nodes.push_back({weight, rest, club_after(model, player, rest, tee_club, action_from)});
+    Next next = rest.replay ? Next{tee_club} : next_after(model, player, order, rest, action_from);
+    nodes.push_back({weight, rest, std::move(next.club), next.place});
   });
   return nodes;
 }
@@ -44,6 +57,8 @@ TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, c
                                  const std::vector<TeeShotNode>& nodes) {
   TeeShotResult result;
   result.club = tee_club_of(model, player, action);
+  const BagOrder order(player);
+  result.next_places = order.none();
   double left_squares = 0.0;
   for (const TeeShotNode& node : nodes) {
     const Rest& rest = node.rest;
@@ -51,15 +66,14 @@ TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, c
     result.left_yd += node.weight * left;
     left_squares += node.weight * left * left;
     result.next_shares[node.next_club] += node.weight;
+    result.next_places[node.next_place] += node.weight;
     if (rest.penalty_strokes > 0) {
       result.penalty += node.weight;
     } else if (rest.lie == Lie::fairway || rest.lie == Lie::green) {
       result.fairway += node.weight;
     }
   }
-  const auto likeliest = std::max_element(result.next_shares.begin(), result.next_shares.end(),
-                                          [](const auto& a, const auto& b) { return a.second < b.second; });
-  result.next_club = likeliest->first;
+  result.next_club = order.name_of(middle_place(result.next_places));
   result.left_sd_yd = std::sqrt(std::max(0.0, left_squares - result.left_yd * result.left_yd));
   return result;
 }

@@ -14,6 +14,7 @@ struct TeeShotNode {
   double weight = 0.0;
   Rest rest;
   std::string next_club;
+  std::size_t next_place = 0;  // as in BagPlaces
 };
 
 // The tee shot of a policy, node by node.

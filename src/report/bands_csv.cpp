@@ -80,6 +80,8 @@ Cells play_cells(const BandOnTee& golfer) {
           number_if(has_fairways, golfer.after.fairway),
           number(golfer.before.penalty),
           number(golfer.after.penalty),
+          text(golfer.before.typical_second_shot),
+          text(golfer.after.typical_second_shot),
           number(golfer.clubs_apart),
           number(golfer.clubs_longer)};
 }
@@ -142,6 +144,8 @@ std::string bands_csv(const BandsReport& report) {
                                "fairway_after_share",
                                "tee_shot_penalty_strokes_before",
                                "tee_shot_penalty_strokes_after",
+                               "typical_second_shot_before",
+                               "typical_second_shot_after",
                                "clubs_apart_from_scratch",
                                "clubs_longer_than_scratch"};
   Cells headings = join(golfer_headings(), {"cannot_finish", length_heading("length", result.units)});

@@ -62,6 +62,7 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
       before_after_json(null_unless(has_fairways, before.fairway), null_unless(has_fairways, after.fairway));
   json["tee_shot_penalty_strokes"] = before_after_json(before.penalty, after.penalty);
   json["approach_share"] = before_after_json(shares_json(before.approach), shares_json(after.approach));
+  json["typical_second_shot"] = before_after_json(before.typical_second_shot, after.typical_second_shot);
   json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
   json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
   json["holes"] = Json::array();

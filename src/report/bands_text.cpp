@@ -21,7 +21,7 @@ using Cells = std::vector<std::string>;
 using telling::most_club_tables;
 
 const char* const index_heading = "Handicap\nIndex";
-const char* const middle_heading = "middle club\ninto greens";
+const char* const second_heading = "second shot\nof par 4s";
 
 std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
 
@@ -50,16 +50,8 @@ void put_rows(const BandsResult& result, Gender gender, Table& table, RowOf row_
   }
 }
 
-// The club that half of the approach shots are longer than.
-std::string middle_club(const ClubShares& shares) {
-  double sum = 0.0;
-  std::string club = "-";
-  for (const std::string& longest_first : report::in_bag_order(shares)) {
-    club = longest_first;
-    sum += shares.at(club);
-    if (sum >= 0.5) break;
-  }
-  return report::short_club_name(escape_control(club));
+std::string typical_club(const RoundPlay& play) {
+  return play.second_shots.empty() ? "-" : report::short_club_name(escape_control(play.typical_second_shot));
 }
 
 // Which parts of the strokes saved there are to tell apart.
@@ -86,8 +78,8 @@ Cells golfer_row(const BandOnTee& golfer, const Parts& parts) {
     row.push_back(before_after(percent(golfer.before.fairway), percent(golfer.after.fairway)));
     row.push_back(before_after(fixed(golfer.before.penalty, 1), fixed(golfer.after.penalty, 1)));
   }
-  const std::string club = middle_club(golfer.before.approach);
-  row.push_back(parts.any() ? club : before_after(club, middle_club(golfer.after.approach)));
+  const std::string club = typical_club(golfer.before);
+  row.push_back(parts.any() ? club : before_after(club, typical_club(golfer.after)));
   return row;
 }
 
@@ -102,7 +94,7 @@ Table bands_table(const Parts& parts) {
     table.columns.push_back(give_way({"fairways\nfound"}, 2, GivesWay::left_out));
     table.columns.push_back(give_way({"tee shot\npenalties"}, 1, GivesWay::left_out));
   }
-  table.columns.push_back(give_way({middle_heading, Align::left}, 3, GivesWay::left_out));
+  table.columns.push_back(give_way({second_heading, Align::left}, 3, GivesWay::left_out));
   return table;
 }
 
@@ -120,22 +112,21 @@ std::string cannot_finish_lines(const BandsResult& result, const Page& page) {
 std::string bands_section(const BandsResult& result, const Page& page) {
   const Parts parts(result);
   std::string text;
-  bool shows_middle = false;
+  bool shows_second = false;
   bool shows_index = false;
   for (const Gender gender : genders_of(result)) {
     Table table = bands_table(parts);
     put_rows(result, gender, table, [&](const BandOnTee& golfer) { return golfer_row(golfer, parts); });
-    shows_middle = shows_middle || page.shows(table, middle_heading);
+    shows_second = shows_second || page.shows(table, second_heading);
     shows_index = shows_index || page.shows(table, index_heading);
     text += page.section(title_of(gender)) + page.table(table);
   }
   const std::string middle =
-      " Middle club into greens: half of the approach shots are played with a longer one, half "
-      "with a shorter.";
+      " Second shot of par 4s: the typical one; half of them ask for a longer club or a lay-up, half for a shorter.";
   const std::string index =
       " Handicap Index: the change to expect; - where the tees are not rated for them, and for 9 holes.";
   return text +
-         page.paragraph("Strokes: expected for a round before the change." + (shows_middle ? middle : "") +
+         page.paragraph("Strokes: expected for a round before the change." + (shows_second ? middle : "") +
                         (shows_index ? index : "")) +
          cannot_finish_lines(result, page);
 }

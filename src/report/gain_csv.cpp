@@ -19,10 +19,9 @@ Cells shot_headings(Units units) {
           "tee_club_after",
           length_heading("left_before", units),
           length_heading("left_after", units),
+          "clubs_shorter",
           "next_club_before",
-          "next_club_before_probability",
           "next_club_after",
-          "next_club_after_probability",
           "next_club_changed_probability",
           "fairway_before_probability",
           "fairway_after_probability",
@@ -77,20 +76,14 @@ Cells round_score_cells(const GainResult& result) {
   return cells;
 }
 
-std::string share_of_next(const TeeShotResult& shot) {
-  const auto share = shot.next_shares.find(shot.next_club);
-  return share == shot.next_shares.end() ? "" : number(share->second);
-}
-
 Cells shot_cells(const HoleGain& hole, Units units) {
   return {text(hole.before.club),
           text(hole.after.club),
           length(hole.before.left_yd, units),
           length(hole.after.left_yd, units),
+          number(hole.clubs_shorter),
           text(hole.before.next_club),
-          share_of_next(hole.before),
           text(hole.after.next_club),
-          share_of_next(hole.after),
           number(hole.next_club_changed),
           number(hole.before.fairway),
           number(hole.after.fairway),
@@ -112,9 +105,12 @@ Cells round_cells(const GainResult& result) {
     par += hole.par;
     length_yd += hole.length_yd;
   }
+  Cells shots(shot_headings(result.units).size());
+  constexpr std::size_t clubs_shorter = 4;
+  shots[clubs_shorter] = number(policy.second_shot.clubs_shorter);
   Cells cells = join({"round", std::to_string(par), length(length_yd, result.units)},
                      strokes_cells(policy.round, computed_parts(result)));
-  cells.resize(cells.size() + shot_headings(result.units).size());
+  cells = join(std::move(cells), shots);
   return join(std::move(cells), round_score_cells(result));
 }
 

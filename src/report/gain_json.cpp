@@ -30,12 +30,29 @@ Json next_club_json(const HoleGain& hole) {
   return json;
 }
 
+Json second_shot_json(const SecondShotChange& change) {
+  const auto word = [](const std::string& club) { return club.empty() ? Json(nullptr) : Json(club); };
+  return {{"clubs_shorter", or_null(change.clubs_shorter)},
+          {"par_4", or_null(change.par_4)},
+          {"par_5", or_null(change.par_5)},
+          {"typical_before", word(change.typical_before)},
+          {"typical_after", word(change.typical_after)}};
+}
+
+Json control_json(const std::optional<ControlToSpare>& control) {
+  if (!control) return nullptr;
+  Json json = {{"direction_sd_deg", nullptr}, {"poor_strike_probability", or_null(control->poor_strike)}};
+  if (control->direction_sd_rad) json["direction_sd_deg"] = degrees(*control->direction_sd_rad);
+  return json;
+}
+
 Json hole_json(const HoleGain& hole, ComputedParts computed, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes, computed);
   json["tee_club"] = before_after_json(hole.before.club, hole.after.club);
   json["left_yd"] = before_after_json(hole.before.left_yd, hole.after.left_yd);
   json["left_sd_yd"] = before_after_json(hole.before.left_sd_yd, hole.after.left_sd_yd);
+  json["clubs_shorter"] = or_null(hole.clubs_shorter);
   json["next_club"] = next_club_json(hole);
   json["fairway_probability"] = before_after_json(hole.before.fairway, hole.after.fairway);
   json["penalty_probability"] = before_after_json(hole.before.penalty, hole.after.penalty);
@@ -115,15 +132,18 @@ std::string gain_json(const GainReport& report) {
   json["replanning_computed"] = result.replanning_computed;
   const ComputedParts computed = computed_parts(result);
   json["round"] = strokes_json(result.answer().round, computed);
+  json["second_shot"] = second_shot_json(result.answer().second_shot);
   json["holes"] = holes_json(result.answer(), computed, result.units);
   if (result.best && result.habit) {
     const ComputedParts of_habit{computed.irons, false};
     json["habit"] = {{"round", strokes_json(result.habit->round, of_habit)},
+                     {"second_shot", second_shot_json(result.habit->second_shot)},
                      {"holes", holes_json(*result.habit, of_habit, result.units)}};
     if (result.habit->scores) json["habit"]["scores"] = scores_json(*result.habit->scores, result.handicap);
   }
   put_scores(json, result);
   if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
+  if (report.control_asked) json["control_to_spare"] = control_json(report.control);
   if (!report.curve.empty()) json["curve"] = curve_json(report.curve, computed);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = all_notes(report);

@@ -1,7 +1,11 @@
 #include "report/gain_parts.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cctype>
+#include <cmath>
+#include <string_view>
 #include <tuple>
 
 #include "player/skill.hpp"
@@ -90,6 +94,56 @@ SecondShots second_shots(const PolicyGain& policy) {
   }
   shots.clubs = in_bag_order(before, after);
   return shots;
+}
+
+namespace {
+
+// "1.3 clubs shorter"; as they were where that rounds to nothing.
+std::string clubs_words(double clubs) {
+  const std::string number = fixed(std::abs(clubs), 1);
+  if (number == "0.0") return "as long as before";
+  return fmt::format("{} club{} {}", number, number == "1.0" ? "" : "s", clubs < 0.0 ? "longer" : "shorter");
+}
+
+// The same behind other clubs that are as much shorter or longer: "0.2".
+std::string more_clubs_words(double clubs, double said) {
+  const std::string words = clubs_words(clubs);
+  const bool same_way = (clubs < 0.0) == (said < 0.0) && fixed(std::abs(said), 1) != "0.0";
+  return same_way && words != "as long as before" ? fixed(std::abs(clubs), 1) : words;
+}
+
+std::string where_words(const SecondShotChange& change) {
+  if (!change.par_4) return clubs_words(change.par_5.value_or(*change.clubs_shorter)) + " on par 5s";
+  const std::string par_4s = clubs_words(*change.par_4) + " on par 4s";
+  if (!change.par_5) return par_4s;
+  return fmt::format("{} and {} on par 5s", par_4s, more_clubs_words(*change.par_5, *change.par_4));
+}
+
+}  // namespace
+
+std::string second_shot_sentence(const GainResult& result) {
+  const SecondShotChange& change = result.answer().second_shot;
+  const bool no_change = result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0;
+  if (!change.clubs_shorter || no_change) return "";
+  const std::string text = "Second shots are " + where_words(change);
+  if (!change.par_4) return text + ".";
+  const std::string before = escape_control(change.typical_before);
+  const std::string after = escape_control(change.typical_after);
+  return fmt::format("{}; the typical one of a par 4: {}{}.", text, after,
+                     before == after ? ", as before" : " instead of " + before);
+}
+
+std::string control_sentence(const GainReport& report) {
+  if (!report.control_asked) return "";
+  if (!report.control) return "Under the habit plan nothing is saved that a loss of control could cost.";
+  const std::string wider =
+      report.control->direction_sd_rad
+          ? fmt::format("spreads {} degrees more in direction", fixed(degrees(*report.control->direction_sd_rad), 1))
+          : "spreads as much in direction as a file may say";
+  const std::string poorer = report.control->poor_strike ? fmt::format("is struck poorly {} times more in 100",
+                                                                       fixed(100.0 * *report.control->poor_strike, 1))
+                                                         : "is struck poorly as often as a file may say";
+  return fmt::format("Under the habit plan all of it is lost where every club {}, or {}.", wider, poorer);
 }
 
 std::string short_club_name(const std::string& club) {

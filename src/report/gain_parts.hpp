@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "yardworth/gain.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::report {
 
@@ -34,6 +34,13 @@ struct SecondShots {
   double penalty_before = 0.0, penalty_after = 0.0;
 };
 SecondShots second_shots(const PolicyGain& policy);
+
+// "Second shots are 1.3 clubs shorter on par 4s and 0.2 on par 5s; the typical one of a par 4: 7-iron instead of
+// 5-iron." Nothing where there are none, or nothing changes.
+std::string second_shot_sentence(const GainResult& result);
+
+// "All of it is lost where every club goes 1.4 degrees wider, or ...". Nothing where it was not asked for.
+std::string control_sentence(const GainReport& report);
 
 // The club's name where there is little room: wedges by their letters or their loft.
 std::string short_club_name(const std::string& club);

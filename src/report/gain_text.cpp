@@ -44,19 +44,14 @@ std::string round_section(const GainResult& result, const Page& page) {
   return page.section("The round") + page.table(table);
 }
 
-std::string next_club(const TeeShotResult& shot) {
-  const auto share = shot.next_shares.find(shot.next_club);
-  const std::string club = report::short_club_name(escape_control(shot.next_club));
-  return share == shot.next_shares.end() ? club : club + " " + percent(share->second);
+// Of a par 3 the next shot says nothing of the clubs.
+std::string next_club_change(const HoleGain& hole) {
+  if (!hole.clubs_shorter) return "";
+  const auto club = [](const TeeShotResult& shot) { return report::short_club_name(escape_control(shot.next_club)); };
+  return before_after(club(hole.before), club(hole.after));
 }
 
-std::string next_club_change(const HoleGain& hole) {
-  const std::string before = next_club(hole.before);
-  const std::string after = next_club(hole.after);
-  if (before == after || hole.before.next_club != hole.after.next_club) return before_after(before, after);
-  const auto share = hole.after.next_shares.find(hole.after.next_club);
-  return share == hole.after.next_shares.end() ? before : before + " -> " + percent(share->second);
-}
+std::string clubs_shorter(const std::optional<double>& clubs) { return clubs ? fixed(*clubs, 1) : ""; }
 
 Cells hole_row(const HoleGain& hole, Units units) {
   const auto tee_club = [](const TeeShotResult& shot) { return report::short_club_name(escape_control(shot.club)); };
@@ -65,8 +60,8 @@ Cells hole_row(const HoleGain& hole, Units units) {
           length_text(hole.length_yd, units),
           before_after(tee_club(hole.before), tee_club(hole.after)),
           before_after(length_text(hole.before.left_yd, units), length_text(hole.after.left_yd, units)),
+          clubs_shorter(hole.clubs_shorter),
           next_club_change(hole),
-          percent(hole.next_club_changed),
           strokes_text(hole.strokes.before),
           strokes_text(hole.strokes.replanned),
           strokes_text(hole.strokes.strokes_saved())};
@@ -84,7 +79,7 @@ Cells total_row(const PolicyGain& policy, Units units) {
           length_text(length_yd, units),
           "",
           "",
-          "",
+          clubs_shorter(policy.second_shot.clubs_shorter),
           "",
           strokes_text(policy.round.before),
           strokes_text(policy.round.replanned),
@@ -98,8 +93,8 @@ std::string holes_section(const GainResult& result, const Page& page) {
                give_way({unit}, 3, GivesWay::left_out),
                give_way({"tee club", Align::left}, 2, GivesWay::broken_between_parts),
                give_way({unit + "\nleft"}, 4, GivesWay::left_out),
-               give_way({"likeliest next club", Align::left}, 5, GivesWay::broken_between_parts),
-               give_way({"other\nclub"}, 1, GivesWay::left_out),
+               give_way({"clubs\nshorter"}, 5, GivesWay::left_out),
+               give_way({"typical next club", Align::left}, 1, GivesWay::broken_between_parts),
                {"strokes\nbefore"},
                {"strokes\nafter"},
                {"saved"}},
@@ -110,10 +105,11 @@ std::string holes_section(const GainResult& result, const Page& page) {
   table.rows.push_back(total_row(policy, result.units));
   const std::string left =
       page.shows(table, unit + "\nleft") ? "Left: expected distance to the hole after the tee shot. " : "";
-  const std::string other = page.shows(table, "other\nclub")
-                                ? "Other club: how often the same strike is followed by another club than before."
-                                : "";
-  const std::string legend = left.empty() && other.empty() ? "" : page.paragraph(left + other);
+  const std::string shorter =
+      page.shows(table, "clubs\nshorter") ? "Clubs shorter: the next shot, on average, along the bag. " : "";
+  const std::string legend = page.paragraph(
+      left + shorter +
+      "Typical next club: half of the shots after the tee shot ask for a longer one or a lay-up, half for a shorter.");
   return page.section(result.best ? "The holes, best plan" : "The holes, habit plan") + page.table(table) + legend;
 }
 
@@ -286,10 +282,23 @@ std::string opening_lines(const std::vector<std::string>& opening, const Page& p
   return text.empty() ? text : text + '\n';
 }
 
-std::string answer_lines(const GainResult& result, bool emphasis, const Page& page) {
+// When the change shows in the scores, in a line.
+std::string shows_sentence(const GainResult& result) {
+  const auto show = rounds_to_show(result);
+  if (!show || !show->rounds_for_scores) return "";
+  return fmt::format("It takes {} before and as many after until the scores show it.",
+                     rounds_words(*show->rounds_for_scores));
+}
+
+std::string answer_lines(const GainReport& report, bool emphasis, const Page& page) {
+  const GainResult& result = report.result;
   std::string text = page.paragraph(gain_sentence(result));
   const std::string scores = report::scores_sentence(result);
-  const std::string below = scores.empty() ? "" : page.paragraph(scores);
+  std::string below;
+  for (const std::string& sentence :
+       {report::second_shot_sentence(result), scores, report::control_sentence(report), shows_sentence(result)}) {
+    if (!sentence.empty()) below += page.paragraph(sentence);
+  }
   if (!emphasis) return text + below;
   text.pop_back();
   return "\x1b[1m" + text + "\x1b[0m\n" + below;
@@ -300,7 +309,7 @@ std::string answer_lines(const GainResult& result, bool emphasis, const Page& pa
 std::string gain_text(const GainReport& report, bool emphasis, std::size_t columns) {
   const GainResult& result = report.result;
   const Page page(columns);
-  return opening_lines(report.opening, page) + answer_lines(result, emphasis, page) + round_section(result, page) +
+  return opening_lines(report.opening, page) + answer_lines(report, emphasis, page) + round_section(result, page) +
          report::scores_section(result, page) + holes_section(result, page) + plan_changes_section(result, page) +
          second_shots_section(result, page) + rounds_section(result, page) + curve_section(report, page) +
          basis_section(result, page) + cautions_section(result, page);

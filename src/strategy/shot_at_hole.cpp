@@ -1,5 +1,7 @@
 #include "strategy/shot_at_hole.hpp"
 
+#include <cmath>
+
 #include "core/numerics.hpp"
 
 namespace yardworth {
@@ -14,6 +16,12 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
     return heading_rad(from, model.pin());
   }
   return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
+}
+
+bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
+  const double left = distance_yd(from, model.pin());
+  const double total = model.swing_of(lie, action).total_yd(roll_on_green(model));
+  return std::abs(total - left) <= numerics::nearly_at_hole * left;
 }
 
 std::optional<int> fitting_swing(const std::vector<Swing>& swings,

@@ -21,6 +21,9 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
 std::optional<int> fitting_swing(const std::vector<Swing>& swings,
                                  const std::function<double(const Swing&)>& needed_carry);
 
+// Whether an action is played at the green: its total there comes within numerics::nearly_at_hole of the distance left.
+bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action);
+
 // The swing played to the hole by the shortest club that reaches it, if any does.
 std::optional<Action> action_to_hole(const HoleModel& model, Lie lie, Point from);
 

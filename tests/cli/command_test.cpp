@@ -141,6 +141,7 @@ TEST_CASE("what is not understood is refused with what to do next") {
            Refused{"gain --to 100 --step 0.1", "--to is more than 200 times --step"},
            Refused{"gain --mark 19", "--mark"},
            Refused{"gain --mark ninety", "--mark"},
+           Refused{"gain --control --method table", "--control"},
            Refused{"gain --mark 90 --method table", "--mark needs --method play"},
            Refused{"gain --to 40 --irons 6", "--to needs a --driver other than 0"},
            Refused{"strategy --hole 0", "--hole: found \"0\""},

@@ -253,9 +253,10 @@ TEST_CASE("CSV: what was not computed is empty, and no band is a date") {
   report.result.golfers[0].before.approach.clear();
   report.result.golfers[0].holes[0].par = 3;
   const std::vector<std::string> rows = lines_of(bands_csv(report));
-  CHECK(rows[1].rfind("6 to 12,men,middle,Heron Ferry Municipal,habit,,6013,72,71,1,1,0,,-1,0.25,0.375,,,0.75,1,"
-                      "1.5,-1.25,,,,0,0,1",
-                      0) == 0);
+  CHECK(rows[1].rfind(
+            "6 to 12,men,middle,Heron Ferry Municipal,habit,,6013,72,71,1,1,0,,-1,0.25,0.375,,,0.75,1,6-iron,8-iron,"
+            "1.5,-1.25,,,,0,0,1",
+            0) == 0);
   report.result.replanning_computed = true;
   report.result.units = Units::metres;
   CHECK(says(lines_of(bands_csv(report))[0], ",length_m,"));

@@ -166,6 +166,8 @@ GainReport whole_gain(Units units, Method method = Method::play) {
   request.change = {20.0, 6.0};
   request.method = method;
   GainReport report{compute_gain(test::water_and_bunker(units), player, request), {}, {"Assumed: nothing."}};
+  report.control_asked = true;
+  report.control = ControlToSpare{0.02, 0.05};
   report.curve = {{{20.0, 6.0}, report.result.answer().round}};
   return report;
 }

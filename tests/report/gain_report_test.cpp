@@ -3,9 +3,11 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "report/gain_parts.hpp"
 #include "report/sample_gain.hpp"
 #include "report/text.hpp"
 #include "support/words.hpp"
+#include "yardworth/units.hpp"
 
 using namespace yardworth;
 using test::lines_of;
@@ -140,11 +142,12 @@ TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
   const Json hole = Json::parse(gain_json(sample_gain()))["holes"][0];
   CHECK(keys_of(hole) == std::vector<std::string>{"number", "par", "length_yd", "strokes_before", "strokes_after",
                                                   "strokes_saved", "from_tee", "from_irons", "from_replanning",
-                                                  "tee_club", "left_yd", "left_sd_yd", "next_club",
+                                                  "tee_club", "left_yd", "left_sd_yd", "clubs_shorter", "next_club",
                                                   "fairway_probability", "penalty_probability", "plan_change"});
   CHECK(hole["strokes_saved"] == 0.5);
   CHECK(hole["tee_club"] == Json{{"before", "driver"}, {"after", "3-wood"}});
   CHECK(hole["left_yd"] == Json{{"before", 182.0}, {"after", 163.0}});
+  CHECK(hole["clubs_shorter"] == 1.25);
   CHECK(hole["next_club"]["before"] == "5-iron");
   CHECK(hole["next_club"]["after"] == "7-iron");
   CHECK(hole["next_club"]["changed_probability"] == 0.875);
@@ -241,13 +244,48 @@ TEST_CASE("a gain says what is wanting for points and handicaps") {
   CHECK(says(json["notes"].dump(), "a slope of these tees"));
 }
 
+TEST_CASE("the answer says how many clubs shorter second shots are, and what the typical one becomes") {
+  GainReport report = sample_gain();
+  const auto sentence = [&](const SecondShotChange& change) {
+    report.result.best->second_shot = change;
+    return report::second_shot_sentence(report.result);
+  };
+  CHECK(sentence({1.25, 1.25, {}, "5-iron", "7-iron"}) ==
+        "Second shots are 1.2 clubs shorter on par 4s; the typical one of a par 4: 7-iron instead of 5-iron.");
+  CHECK(
+      sentence({0.9, 1.0, 0.2, "lay-up", "lay-up"}) ==
+      "Second shots are 1.0 club shorter on par 4s and 0.2 on par 5s; the typical one of a par 4: lay-up, as before.");
+  CHECK(
+      sentence({-0.5, -0.6, 0.0, "7-iron", "6-iron"}) ==
+      "Second shots are 0.6 clubs longer on par 4s and as long as before on par 5s; the typical one of a par 4: 6-iron "
+      "instead of 7-iron.");
+  CHECK(sentence({0.5, {}, 0.5, "", ""}) == "Second shots are 0.5 clubs shorter on par 5s.");
+  CHECK(sentence({}).empty());
+  report.result.change = {0.0, 0.0};
+  CHECK(sentence({1.25, 1.25, {}, "5-iron", "7-iron"}).empty());
+}
+
+TEST_CASE("the answer says what control there is to spare, where it was asked for") {
+  GainReport report = sample_gain();
+  CHECK(report::control_sentence(report).empty());
+  report.control_asked = true;
+  CHECK(says(gain_text(report), "Under the habit plan nothing is saved that a loss of control could cost."));
+  report.control = ControlToSpare{radians(1.5), 0.0625};
+  CHECK(report::control_sentence(report) ==
+        "Under the habit plan all of it is lost where every club spreads 1.5 degrees more in direction, or is struck "
+        "poorly 6.2 times more in 100.");
+  const Json json = Json::parse(gain_json(report));
+  CHECK(json["control_to_spare"]["direction_sd_deg"] == doctest::Approx(1.5));
+  CHECK(json["control_to_spare"]["poor_strike_probability"] == 0.0625);
+}
+
 TEST_CASE("CSV of a gain: a row for each hole, then the round") {
   const auto lines = lines_of(gain_csv(sample_gain()));
   REQUIRE(lines.size() == 4);
   CHECK(lines[0] ==
         "hole,par,length_yd,strokes_before,strokes_after,strokes_saved,from_tee,from_irons,from_replanning,"
-        "tee_club_before,tee_club_after,left_before_yd,left_after_yd,next_club_before,next_club_before_probability,"
-        "next_club_after,next_club_after_probability,next_club_changed_probability,fairway_before_probability,"
+        "tee_club_before,tee_club_after,left_before_yd,left_after_yd,clubs_shorter,next_club_before,"
+        "next_club_after,next_club_changed_probability,fairway_before_probability,"
         "fairway_after_probability,penalty_before_probability,penalty_after_probability,"
         "birdie_or_better_before_probability,par_before_probability,bogey_before_probability,"
         "double_or_worse_before_probability,birdie_or_better_after_probability,par_after_probability,"
@@ -255,10 +293,10 @@ TEST_CASE("CSV of a gain: a row for each hole, then the round") {
         "breaks_after_probability,stableford_before,stableford_after,handicap_index_change,course,tee,player,method,"
         "plan\r");
   CHECK(lines[1] ==
-        "1,4,376,5.25,4.75,0.5,0.25,0.125,0.125,driver,3-wood,182,163,5-iron,0.5,7-iron,0.75,0.875,0.5,0.625,0.125,"
+        "1,4,376,5.25,4.75,0.5,0.25,0.125,0.125,driver,3-wood,182,163,1.25,5-iron,7-iron,0.875,0.5,0.625,0.125,"
         "0.0625,,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,best\r");
   CHECK(lines[3] ==
-        "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,,,,,,,,,,,,,,,,,,,,,,,,Heron Ferry "
+        "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,1.25,,,,,,,,,,,,,,,,,,,,,,Heron Ferry "
         "Municipal,middle,weekend 16,play,"
         "best\r");
 }
@@ -324,7 +362,7 @@ TEST_CASE("text shows both plans side by side, and the holes of the answer") {
   CHECK(says(text, "habit plan    94.00    92.50   1.50      1.12      0.38           -\n"));
   CHECK(says(text, "driver -> 3-wood"));
   CHECK(says(text, "182 -> 163"));
-  CHECK(says(text, "5-iron 50% -> 7-iron 75%"));
+  CHECK(says(text, "5-iron -> 7-iron"));
   CHECK(says(text, "- hole 1: driver would now reach the penalty area right at 226-244, so 3-wood\n"));
   CHECK(says(text, "- The player's own shots are played until the ball lies within 50 yards of the hole"));
   CHECK(says(text, "- Course ratings and handicaps are for the authorised golf association"));
@@ -388,5 +426,5 @@ TEST_CASE("text shows control characters and is bold only where that is wanted")
   CHECK(says(plain, "\\xFF\\xFE tees"));
   const std::string bold = gain_text(sample_gain(), true);
   CHECK(bold.rfind("\x1b[1m20 more", 0) == 0);
-  CHECK(says(bold, "\x1b[0m\n\nThe round"));
+  CHECK(says(bold, "\x1b[0m\nSecond shots are"));
 }

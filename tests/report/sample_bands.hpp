@@ -25,8 +25,8 @@ inline BandOnTee sample_golfer(Band band, Gender gender, double strokes_before, 
   golfer.band = band;
   golfer.gender = gender;
   golfer.round = {strokes_before, strokes_before - saved, strokes_before - saved, strokes_before - saved};
-  golfer.before = {0.25, 0.5, 0.75, {{"7-iron", 0.5}, {"driver", 0.5}}, {}};
-  golfer.after = {0.375, 0.5, 1.0, {{"8-iron", 1.0}}, {}};
+  golfer.before = {0.25, 0.5, 0.75, {{"7-iron", 0.5}, {"driver", 0.5}}, {1.0}, "6-iron"};
+  golfer.after = {0.375, 0.5, 1.0, {{"8-iron", 1.0}}, {1.0}, "8-iron"};
   golfer.index_change = -saved;
   golfer.clubs_apart = 1.5;
   golfer.clubs_longer = -1.25;

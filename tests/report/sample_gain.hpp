@@ -19,8 +19,9 @@ inline GainReport sample_gain() {
   shorter.club = "3-wood";
   shorter.shorter = shorter.comes_into_reach = true;
   shorter.avoided = HazardView{0, Ground::penalty_area, HazardSide::right, 226.0, 244.0, false};
-  best.holes.push_back({1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, shorter});
+  best.holes.push_back({1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, shorter, 1.25});
   best.holes.push_back({2, 3, 142.0, {3.5, 3.5, 3.5, 3.5}, short_shot, short_shot, 0.0, {}});
+  best.second_shot = {1.25, 1.25, {}, "5-iron", "7-iron"};
   PolicyGain habit = best;
   habit.round = {94.0, 92.875, 92.5, 92.5};
 
