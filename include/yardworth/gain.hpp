@@ -183,14 +183,14 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
                                       const GainRequest& request, double limit_yd, double step_yd);
 
 // How much less control of every club, with the clubs after the change, costs what the change saves: a wider spread of
-// direction alone, or more poor strikes alone. Under the habit plan, which is how clubs are chosen by those who do not
-// plan anew. Nothing where within the limits of files it does not cost so much.
+// direction alone, or more poor strikes alone. Under the habit, since the best policy would choose other shots for a
+// wilder golfer and lose less. Nothing where within the limits of files it does not cost so much.
 struct ControlToSpare {
   std::optional<double> direction_sd_rad;  // added to the spread of every club
   std::optional<double> poor_strike;       // added to the probability of every club
 };
 
-// Nothing where the change saves no strokes under the habit plan. Takes several times as long as a gain under it.
+// Nothing where the change saves no strokes under the habit. Takes several times as long as a gain under it.
 // Throws like compute_gain.
 std::optional<ControlToSpare> compute_control_to_spare(const Course& course, const Player& player,
                                                        const Baseline& baseline, const GainRequest& request);

@@ -88,11 +88,11 @@ std::vector<LookAhead::Around> LookAhead::policy_around(Lie lie, Point from, con
 
 LookAhead::Clubs LookAhead::weigh_clubs(const Looked& at, const Policy& policy) const {
   Clubs clubs;
-  const auto add = [&](int swing, const Around& like) {
+  const auto add = [&](int swing, const Around& played) {
     const bool known =
         std::any_of(clubs.begin(), clubs.end(), [&](const Weighed& other) { return other.swing == swing; });
     if (known || swing < 0 || swing >= static_cast<int>(model_.swings(at.lie).size())) return;
-    clubs.push_back(weigh(at, like, swing));
+    clubs.push_back(weigh(at, played, swing));
   };
   const std::vector<Around> around = policy_around(at.lie, at.from, policy);
   for (const Around& played : around) add(played.action.swing, played);
@@ -110,11 +110,11 @@ Action LookAhead::action_of(Lie lie, Point from, int swing, bool full) const {
 }
 
 // A club aimed as the policy aims near there.
-LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& like, int swing) const {
-  const bool goes_on = like.action.carry_yd >= model_.swings(at.lie)[static_cast<std::size_t>(swing)].carry_yd;
-  const bool full = like.action.swing == swing && goes_on;
+LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& played, int swing) const {
+  const bool goes_on = played.action.carry_yd >= model_.swings(at.lie)[static_cast<std::size_t>(swing)].carry_yd;
+  const bool full = played.action.swing == swing && goes_on;
   Action action = action_of(at.lie, at.from, swing, full);
-  const double heading = heading_rad(at.from, model_.pin()) + like.off_hole_rad;
+  const double heading = heading_rad(at.from, model_.pin()) + played.off_hole_rad;
   const double off = std::remainder(heading - action.reference_heading_rad, 2.0 * pi);
   const double aim_step = model_.swing_of(at.lie, action).direction_scale_rad / aims_per_sd;
   constexpr double furthest = largest_aim;

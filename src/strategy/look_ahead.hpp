@@ -54,7 +54,7 @@ class LookAhead {
   std::size_t index_of(Lie lie, int vertex) const;
   std::vector<double> finishes(const Action& tee_shot) const;
   Clubs weigh_clubs(const Looked& at, const Policy& policy) const;
-  Weighed weigh(const Looked& at, const Around& like, int swing) const;
+  Weighed weigh(const Looked& at, const Around& played, int swing) const;
   double strokes_of(const Looked& at, const Action& action) const;
   std::vector<Around> policy_around(Lie lie, Point from, const Policy& policy) const;
   Action action_of(Lie lie, Point from, int swing, bool full) const;
