@@ -56,6 +56,25 @@ TEST_CASE("the case of the model worked by hand: clubs shorter, and the typical 
   CHECK(change.typical_after == "5-iron");
 }
 
+// Second shots of the par 4s of the 13-20 band, men, from the middle tees of the scenario, before and after 20 yards
+// with the driver and 6 with the irons, in ten-thousandths as on 29 November 2026. By hand: 2 x 0.1947 + 3 x 0.1387 +
+// 4 x 0.0721 + ... = 2.3525 and 2 x 0.1120 + 3 x 0.1768 + 4 x 0.1026 + ... = 3.6596, so 1.3071 clubs shorter. Half is
+// reached at the third place before (0.4154 + 0 + 0.1947 = 0.6101), at the fourth after (0.2794 + 0 + 0.1120 + 0.1768 =
+// 0.5682): from 3-wood to 5-wood.
+TEST_CASE("a band worked by hand: clubs shorter, and the typical second shot") {
+  const BagPlaces before = {0.4154, 0.0,    0.1947, 0.1387, 0.0721, 0.0594, 0.0325, 0.0229,
+                            0.0227, 0.0147, 0.0130, 0.0074, 0.0053, 0.0008, 0.0005, 0.0};
+  const BagPlaces after = {0.2794, 0.0,    0.1120, 0.1768, 0.1026, 0.0862, 0.0575, 0.0422,
+                           0.0356, 0.0331, 0.0268, 0.0194, 0.0161, 0.0061, 0.0062, 0.0};
+  const Player player = standard_player(Band::from_13_to_20, Gender::men);
+  const SecondShotChange change = second_shot_change({hole_with(4, before, after)}, player, player);
+  CHECK(*change.par_4 == doctest::Approx(1.3071));
+  // Rounded, the two do not add up to quite the same.
+  CHECK(places_apart(before, after) == doctest::Approx(1.3071).epsilon(0.002));
+  CHECK(change.typical_before == "3-wood");
+  CHECK(change.typical_after == "5-wood");
+}
+
 TEST_CASE("without holes longer than a par 3 there is no second shot to tell of") {
   const SecondShotChange change =
       second_shot_change({hole_with(3, {0.0, 1.0}, {0.0, 1.0})}, three_clubs(), three_clubs());
