@@ -57,6 +57,7 @@ inline constexpr Limits roll{0.0, 150.0};
 inline constexpr Limits carry_sd{0.1, 100.0};
 inline constexpr double largest_carry_sd_share = 0.5;  // of the carry
 inline constexpr Limits direction_sd{0.1, 30.0, "degrees"};
+inline constexpr Limits direction_mean{-20.0, 20.0, "degrees"};
 inline constexpr Limits poor_strike{0.0, 0.9};
 
 // Of a baseline.

@@ -52,6 +52,8 @@ struct Club {
   double carry_sd_yd = 0.0;       // of solid strikes, > 0
   double direction_sd_rad = 0.0;  // of solid strikes, > 0
   double poor_strike = 0.0;       // probability, in [0, 1)
+  // Where solid strikes start on average, right of where they are aimed.
+  double direction_mean_rad = 0.0;
   // What is left of carry_sd_yd however short the shot; in [0, carry_sd_yd].
   double carry_sd_floor_yd = 0.0;
   double half_swing_yd = 0.0;  // a shot that carries less is less sure (played_down)
@@ -103,6 +105,7 @@ struct Skill {
   LieEffect recovery;
   ShortGameSkill short_game;
   PuttingSkill putting;
+  double direction_mean_rad = 0.0;  // as Club::direction_mean_rad, of clubs of which nothing else is known
 };
 
 // The skill of a Handicap Index (tour is about +6, written -6), interpolated between the bands.

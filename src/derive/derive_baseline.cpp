@@ -205,7 +205,7 @@ ApproachResult approach_from(const Player& golfer, double distance_yd) {
   const Point from = model.pin() + Point{0.0, -distance_yd};
   const Action action = habit_action(model, Lie::fairway, from);
   const Swing swing = model.swing_of(Lie::fairway, action);
-  const double heading = HoleModel::heading_of(swing, action);
+  const double heading = HoleModel::struck_heading_of(swing, action);
   ApproachResult result;
   std::vector<std::pair<double, double>> leaves;  // yards, weight
   for_each_strike_from(model, from, swing, strata_of(model, model.tee_state(), swing), heading, 0,

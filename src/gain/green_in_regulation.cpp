@@ -47,6 +47,7 @@ class GreenFromShortGame {
     const Action action = habit_action(model, lie, from);
     const Swing swing = model.swing_of(lie, action);
     double found = 0.0;
+    // Struck as it is meant: a mean direction is one of full strikes.
     for_each_strike_from(model, from, swing, strata_of(model, 0, swing), HoleModel::heading_of(swing, action), 0,
                          [&](const Rest& rest, double weight) {
                            if (rest.lie == Lie::green && rest.penalty_strokes == 0) found += weight;

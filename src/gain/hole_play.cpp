@@ -19,7 +19,7 @@ struct Finished {
 
 std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
   const Swing swing = model.swing_of(Lie::tee, tee_shot);
-  const double heading = HoleModel::heading_of(swing, tee_shot);
+  const double heading = HoleModel::struck_heading_of(swing, tee_shot);
   const double tee_along = model.map().line().nearest(model.tee()).along_yd;
   std::vector<Finished> all;
   for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {

@@ -30,7 +30,7 @@ struct Shot {
 Shot shot_of(const PlannedTeeShot& planned) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
-  const double heading = HoleModel::heading_of(swing, planned.action);
+  const double heading = HoleModel::struck_heading_of(swing, planned.action);
   Shot shot{planned.player.clubs[swing.club].name, swing, heading, hazard_chances(model, planned.action), 0.0, 0.0};
   for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
     shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());

@@ -152,7 +152,7 @@ std::vector<WeighedTeeShot> weigh_tee_shots(const Planned& planned) {
 TeeOption option_of(const Planned& planned, const Action& action, double weighed) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, action);
-  const Aim aim = aim_of(model.map(), model.tee(), swing, HoleModel::heading_of(swing, action));
+  const Aim aim = aim_of(model.map(), model.tee(), swing, HoleModel::aimed_heading_of(swing, action));
   const double strokes = std::max(weighed, planned.strokes());
   return {planned.player.clubs[swing.club].name, swing.carry_yd, aim, strokes, strokes - planned.strokes()};
 }

@@ -154,7 +154,7 @@ std::vector<double> hazard_chances(const HoleModel& model, const Action& tee_sho
   for (const Area& area : model.map().areas()) last = std::max(last, area.hazard);
   std::vector<double> chances(static_cast<std::size_t>(last + 1), 0.0);
   const Swing swing = model.swing_of(Lie::tee, tee_shot);
-  const double heading = HoleModel::heading_of(swing, tee_shot);
+  const double heading = HoleModel::struck_heading_of(swing, tee_shot);
   for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
     const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
     if (area < 0) return;

@@ -25,7 +25,8 @@ struct ClubReading {
 };
 
 ClubReading club_from(const Value& value, Units units, Findings& findings) {
-  std::vector<std::string> keys = {"club", "carry", "roll", "carry_sd", "direction_sd", "poor_strike"};
+  std::vector<std::string> keys = {"club",         "carry",          "roll",       "carry_sd",
+                                   "direction_sd", "direction_mean", "poor_strike"};
   for (const std::string& key : strike_keys()) keys.push_back(key);
   Fields fields(value, std::move(keys), findings);
   ClubReading reading;
@@ -41,6 +42,8 @@ ClubReading club_from(const Value& value, Units units, Findings& findings) {
   reading.entry.carry_sd_yd = fields.length("carry_sd", limits::carry_sd, units);
   const auto direction = fields.number("direction_sd", limits::direction_sd);
   if (direction) reading.entry.direction_sd_rad = radians(*direction);
+  const auto mean = fields.number("direction_mean", limits::direction_mean);
+  if (mean) reading.entry.direction_mean_rad = radians(*mean);
   reading.entry.poor_strike = fields.number("poor_strike", limits::poor_strike);
   if (carry && reading.entry.carry_sd_yd) {
     check_carry_sd(*reading.entry.carry_sd_yd, *carry, units, at_keys(fields, value, findings));
@@ -117,12 +120,15 @@ void read_golfer(Fields& fields, Player& player, Findings& findings) {
   if (band) player.band = *band;
   player.skill =
       player.handicap_index ? skill_of(*player.handicap_index, player.gender) : skill_of(player.band, player.gender);
+  const auto mean = fields.number("direction_mean", limits::direction_mean);
+  if (mean) player.skill.direction_mean_rad = radians(*mean);
 }
 
 }  // namespace
 
 Player player_from(const Value& root, Findings& findings) {
-  Fields fields(root, {"format", "label", "handicap_index", "band", "gender", "units", "clubs"}, findings);
+  Fields fields(root, {"format", "label", "handicap_index", "band", "gender", "units", "direction_mean", "clubs"},
+                findings);
   Player player;
   read_golfer(fields, player, findings);
   std::vector<ClubReading> clubs;

@@ -32,6 +32,7 @@ void check_club(const Club& club, const Player& player, const Tell& tell) {
   const bool spread = check_length(club.carry_sd_yd, limits::carry_sd, units, "carry_sd", tell);
   check_length(club.roll_yd, limits::roll, units, "roll", tell);
   check_number(degrees(club.direction_sd_rad), limits::direction_sd, "direction_sd", tell);
+  check_number(degrees(club.direction_mean_rad), limits::direction_mean, "direction_mean", tell);
   check_number(club.poor_strike, limits::poor_strike, "poor_strike", tell);
   check_number(club.place, share, "place", tell);
   if (carry && spread) check_spread(club, player, tell);
@@ -71,6 +72,7 @@ void check_skill(const Skill& skill, Units units, const Tell& tell) {
   check_number(degrees(skill.driver_direction_sd_rad), limits::direction_sd, "driver_direction_sd", tell);
   check_number(degrees(skill.hybrid_direction_sd_rad), limits::direction_sd, "hybrid_direction_sd", tell);
   check_number(degrees(skill.wedge_direction_sd_rad), limits::direction_sd, "wedge_direction_sd", tell);
+  check_number(degrees(skill.direction_mean_rad), limits::direction_mean, "direction_mean", tell);
   check_number(skill.driver_poor_strike, limits::poor_strike, "driver_poor_strike", tell);
   check_number(skill.wedge_poor_strike, limits::poor_strike, "wedge_poor_strike", tell);
   check_lie(skill.fairway, below(tell, "fairway"));

@@ -34,7 +34,7 @@ Skill mix(const Skill& a, const Skill& b, double share) {
   for (double Skill::*number :
        {&Skill::driver_carry_yd, &Skill::driver_roll_yd, &Skill::carry_sd_floor_yd, &Skill::carry_sd_share,
         &Skill::driver_direction_sd_rad, &Skill::hybrid_direction_sd_rad, &Skill::wedge_direction_sd_rad,
-        &Skill::driver_poor_strike, &Skill::wedge_poor_strike}) {
+        &Skill::driver_poor_strike, &Skill::wedge_poor_strike, &Skill::direction_mean_rad}) {
     skill.*number = std::lerp(a.*number, b.*number, share);
   }
   for (LieEffect Skill::*lie : {&Skill::fairway, &Skill::rough, &Skill::bunker, &Skill::recovery}) {
@@ -135,6 +135,7 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
   club.carry_sd_floor_yd = std::min(skill.carry_sd_floor_yd, club.carry_sd_yd);
   club.half_swing_yd = half_swing * entry.carry_yd;
   club.direction_sd_rad = entry.direction_sd_rad.value_or(direction_sd_rad(skill, place));
+  club.direction_mean_rad = entry.direction_mean_rad.value_or(skill.direction_mean_rad);
   club.poor_strike = entry.poor_strike.value_or(std::lerp(skill.wedge_poor_strike, skill.driver_poor_strike, place));
   return club;
 }

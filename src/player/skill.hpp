@@ -37,6 +37,7 @@ struct ClubEntry {
   std::optional<double> carry_sd_yd;
   std::optional<double> direction_sd_rad;
   std::optional<double> poor_strike;
+  std::optional<double> direction_mean_rad = std::nullopt;
 };
 
 // Where a club stands in the bag: 1 for the longest, 0 for a wedge that carries 45% of it or less.

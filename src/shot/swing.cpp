@@ -66,6 +66,7 @@ std::vector<Swing> full_swings(const Player& player, Lie lie) {
     swing.half_swing_yd = club.half_swing_yd * effect.carry_factor;
     swing.carry_sd_floor_yd = club.carry_sd_floor_yd * effect.carry_factor * effect.carry_sd_factor;
     swing.direction_scale_rad = club.direction_sd_rad * effect.direction_sd_factor * direction_scale_per_sd;
+    swing.direction_mean_rad = club.direction_mean_rad;
     swing.roll_share = club.roll_yd / club.carry_yd;
     swing.poor_strike = std::min(0.9, club.poor_strike + effect.poor_strike_added);
     swings.push_back(swing);

@@ -15,6 +15,7 @@ struct Swing {
   double carry_sd_floor_yd = 0.0;    // as Club::carry_sd_floor_yd
   double half_swing_yd = 0.0;        // as Club::half_swing_yd
   double direction_scale_rad = 0.0;  // what the deviates of strike.hpp are multiplied with
+  double direction_mean_rad = 0.0;   // what is added to them: as Club::direction_mean_rad
   double roll_share = 0.0;           // roll on a normal fairway over carry
   double poor_strike = 0.0;          // probability
 
@@ -32,9 +33,9 @@ struct Swing {
 // wedges; among trees irons, hybrids and wedges. A bag with nothing of the kind may play what it has.
 std::vector<Swing> full_swings(const Player& player, Lie lie);
 
-// The same swing with less in it. Direction, roll as a share of carry and poor strikes stay. The spread of carry falls
-// with the carry to its floor; a shot of less than half a swing is as much less sure as it is shorter than that.
-// carry_yd > 0.
+// The same swing with less in it. Direction, its mean and spread, roll as a share of carry and poor strikes stay. The
+// spread of carry falls with the carry to its floor; a shot of less than half a swing is as much less sure as it is
+// shorter than that. carry_yd > 0.
 Swing played_down(const Swing& swing, double carry_yd);
 
 // Whether `a` spreads no more than `b` in every respect.

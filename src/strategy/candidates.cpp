@@ -11,6 +11,7 @@ namespace yardworth {
 std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from, int aim_reach_sd) {
   using numerics::furthest_pin_steps;
   std::vector<Candidate> candidates;
+  const bool allows = model.has_direction_mean();
   const auto add = [&](const Action& action) {
     const Swing swing = model.swing_of(lie, action);
     const double aim_step = swing.direction_scale_rad / aims_per_sd;
@@ -32,10 +33,10 @@ std::vector<Candidate> candidates_at(const HoleModel& model, Lie lie, Point from
         std::any_of(to_hole.begin(), to_hole.end(), [&](const Swing& other) { return spreads_no_more(other, swing); });
     if (beaten) continue;
     to_hole.push_back(swing);
-    add({static_cast<int>(i), swing.carry_yd, heading_rad(from, model.pin()), 0});
+    add({static_cast<int>(i), swing.carry_yd, heading_rad(from, model.pin()), 0, allows});
   }
   for (std::size_t i = 0; i < swings.size(); ++i) {
-    const Action action{static_cast<int>(i), swings[i].carry_yd, reference_heading(model, from, swings[i]), 0};
+    const Action action{static_cast<int>(i), swings[i].carry_yd, reference_heading(model, from, swings[i]), 0, allows};
     if (candidates.empty() || !(candidates.front().action == action)) add(action);
   }
   return candidates;

@@ -47,6 +47,7 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
   if (std::abs(was.total_yd(green) - distance) < numerics::nearly_at_hole * distance) {
     if (auto shot = action_to_hole(model, lie, from)) {
       shot->reference_heading_rad += off_reference;
+      shot->allows_for_mean = action.allows_for_mean;
       return *shot;
     }
   }
@@ -54,11 +55,12 @@ Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, 
     const std::size_t index = index_of_club(now, was.club).value_or(0);
     const double to_hole = now[index].carry_for(distance, green);
     const Swing swing = played_down(now[index], to_hole);
-    return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0};
+    return {static_cast<int>(index), swing.carry_yd, reference_heading(model, from, swing) + off_reference, 0,
+            action.allows_for_mean};
   }
   const auto index = fitting_swing(now, [&](const Swing&) { return action.carry_yd; });
-  if (!index) return {0, now.front().carry_yd, heading, 0};
-  return {*index, action.carry_yd, heading, 0};
+  if (!index) return {0, now.front().carry_yd, heading, 0, action.allows_for_mean};
+  return {*index, action.carry_yd, heading, 0, action.allows_for_mean};
 }
 
 std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned, Lie lie, const Action& action) {
@@ -69,7 +71,7 @@ std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned
   const double green = roll_on_green(model);
   const double carry = full.carry_for(was.total_yd(green), green);
   if (carry > full.carry_yd) return std::nullopt;
-  return Action{static_cast<int>(*index), carry, HoleModel::heading_of(was, action), 0};
+  return Action{static_cast<int>(*index), carry, HoleModel::heading_of(was, action), 0, action.allows_for_mean};
 }
 
 Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
@@ -85,7 +87,8 @@ Difference difference_of(const HoleModel& model, Lie lie, Point from, const Acti
   stays.carry_sd_share *= as_much;
   stays.direction_scale_rad *= as_much;
   stays.roll_share *= as_much;
-  return same_total && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
+  const bool same_side = now.allows_for_mean || fits.direction_mean_rad == stays.direction_mean_rad;
+  return same_total && same_side && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
 }
 
 PolicyEvaluation evaluate_followed(const HoleModel& model, const ActionOf& followed, const EvaluatedPolicy& before,

@@ -33,7 +33,11 @@ HoleModel HoleModel::for_player(const Player& player) const {
 }
 
 void HoleModel::take_swings(const Player& player) {
-  for (const Lie lie : all_lies) swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
+  has_direction_mean_ = false;
+  for (const Lie lie : all_lies) {
+    swings_[static_cast<std::size_t>(lie)] = full_swings(player, lie);
+    for (const Swing& swing : swings(lie)) has_direction_mean_ |= swing.direction_mean_rad != 0.0;
+  }
   if (kept_shots_ != nullptr) bag_number_ = kept_shots_->number_of(swings_);
 }
 

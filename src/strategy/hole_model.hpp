@@ -27,13 +27,15 @@ using numerics::lattice_offsets;
 // A state of the hole: the ball on the tee, or on a lie at a vertex of the grid.
 using StateId = int;
 
-// A shot that a policy may ask for: one of the swings of the state's lie played to a carry, started along
+// A shot that a policy may ask for: one of the swings of the state's lie played to a carry, meant to start along
 // reference_heading_rad turned right by aim steps of (direction spread / aims_per_sd).
 struct Action {
   int swing = -1;  // index into HoleModel::swings(lie); -1: none
   double carry_yd = 0.0;
   double reference_heading_rad = 0.0;
   int aim = 0;
+  // Whether the swing's mean direction is allowed for, by aiming so far to its other side.
+  bool allows_for_mean = false;
 
   friend bool operator==(const Action&, const Action&) = default;
 };
@@ -134,9 +136,23 @@ class HoleModel {
   Swing swing_of(Lie lie, const Action& action) const {
     return played_down(swings(lie)[static_cast<std::size_t>(action.swing)], action.carry_yd);
   }
+  // The direction in which the shot is meant to start; where the golfer aims for that; and where shots start on
+  // average.
   static double heading_of(const Swing& swing, const Action& action) {
     return action.reference_heading_rad + action.aim * swing.direction_scale_rad / aims_per_sd;
   }
+  static double aimed_heading_of(const Swing& swing, const Action& action) {
+    return heading_of(swing, action) - (action.allows_for_mean ? swing.direction_mean_rad : 0.0);
+  }
+  static double struck_heading_of(const Swing& swing, const Action& action) {
+    return heading_of(swing, action) + (action.allows_for_mean ? 0.0 : swing.direction_mean_rad);
+  }
+  // Where they start on average at aim 0.
+  static double struck_reference_of(const Swing& swing, const Action& action) {
+    return action.reference_heading_rad + (action.allows_for_mean ? 0.0 : swing.direction_mean_rad);
+  }
+  // Whether any swing starts elsewhere than it is aimed on average.
+  bool has_direction_mean() const { return has_direction_mean_; }
 
   // Which node of a lattice a state's strikes begin at. The heaviest nodes are few: begun at the same carries
   // everywhere they would err the same way everywhere. Other places begin elsewhere, so that their errors cancel. The
@@ -187,6 +203,7 @@ class HoleModel {
   Point tee_;
   const Baseline* short_game_;
   std::array<std::vector<Swing>, all_lies.size()> swings_;
+  bool has_direction_mean_ = false;
   RingGrid grid_;
   std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
   std::vector<int> vertices_;  // of the grid where balls are played from

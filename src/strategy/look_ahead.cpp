@@ -101,12 +101,14 @@ LookAhead::Clubs LookAhead::weigh_clubs(const Looked& at, const Policy& policy) 
   return clubs;
 }
 
-// A swing to the hole, or in full where it does not reach it or is said to be.
+// A swing to the hole, or in full where it does not reach it or is said to be. The mean direction is allowed for, as in
+// all that a search weighs.
 Action LookAhead::action_of(Lie lie, Point from, int swing, bool full) const {
   const Swing& club = model_.swings(lie)[static_cast<std::size_t>(swing)];
   const double carry = club.carry_for(distance_yd(from, model_.pin()), roll_on_green(model_));
-  if (full || carry > club.carry_yd) return {swing, club.carry_yd, reference_heading(model_, from, club), 0};
-  return {swing, carry, heading_rad(from, model_.pin()), 0};
+  const bool allows = model_.has_direction_mean();
+  if (full || carry > club.carry_yd) return {swing, club.carry_yd, reference_heading(model_, from, club), 0, allows};
+  return {swing, carry, heading_rad(from, model_.pin()), 0, allows};
 }
 
 // A club aimed as the policy aims near there.
@@ -131,7 +133,7 @@ double LookAhead::strokes_of(const Looked& at, const Action& action) const {
   }
   double strokes = 1.0;
   double replay = 0.0;
-  for_each_equal_weight_strike(model_, at.from, swing, strata, HoleModel::heading_of(swing, action),
+  for_each_equal_weight_strike(model_, at.from, swing, strata, HoleModel::struck_heading_of(swing, action),
                                [&](const Rest& rest, double weight) {
                                  const Continuation continuation = model_.continuation(rest);
                                  if (continuation.kind == Continuation::Kind::replay) replay += weight;

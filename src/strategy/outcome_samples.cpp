@@ -42,8 +42,8 @@ Continuations sample_stratum(const HoleModel& model, StateId state, const Candid
   outcomes.resize(stratum.weights().size() + (aims.struck() - 1) * aims.nodes, boost::container::default_init);
   const int first = candidate.first_aim * stratum.steps_per_aim - stratum.lattice->half_width();
   const int thin = thin_tails ? thin_nodes(stratum) : 0;
-  strike_thinly(model, model.place_of(state), swing, stratum, candidate.action.reference_heading_rad, first,
-                static_cast<int>(outcomes.size()), thin, [&](int i, int n, const Rest& rest) {
+  strike_thinly(model, model.place_of(state), swing, stratum, HoleModel::struck_reference_of(swing, candidate.action),
+                first, static_cast<int>(outcomes.size()), thin, [&](int i, int n, const Rest& rest) {
                   Continuation* const outcome = outcomes.data() + i;
                   model.write_continuation(rest, *outcome);
                   std::fill(outcome + 1, outcome + n, *outcome);

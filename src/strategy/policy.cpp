@@ -28,6 +28,7 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
     const auto longer = carry > full.carry_yd ? action_to_hole(model, lie, from) : std::nullopt;
     if (longer) {
       here = *longer;
+      here.allows_for_mean = action.allows_for_mean;
     } else {
       here.carry_yd = std::min(carry, full.carry_yd);
     }

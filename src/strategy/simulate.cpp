@@ -18,7 +18,7 @@ ActionAt policy_at(const HoleModel& model, const Policy& policy) {
 Rest draw_rest(const HoleModel& model, Lie lie, Point from, const Action& action, RandomEngine& engine) {
   const Swing swing = model.swing_of(lie, action);
   const Strike strike = draw_strike(swing, engine);
-  const Point direction = along_heading(HoleModel::heading_of(swing, action) + strike.direction_rad);
+  const Point direction = along_heading(HoleModel::struck_heading_of(swing, action) + strike.direction_rad);
   return come_to_rest(model.map(), from, direction, strike.carry_yd, strike.carry_yd * swing.roll_share);
 }
 

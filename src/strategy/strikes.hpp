@@ -123,9 +123,11 @@ void strike_anew(const HoleModel& model, StateId state, const Action& action, in
   const Swing swing = model.swing_of(model.lie_of(state), action);
   const std::array<Stratum, 2> strata = strata_of(model, state, swing, stride);
   if (equal_weight && state != model.tee_state()) {
-    for_each_equal_weight_strike(model, model.place_of(state), swing, strata, HoleModel::heading_of(swing, action), visit);
+    for_each_equal_weight_strike(model, model.place_of(state), swing, strata,
+                                 HoleModel::struck_heading_of(swing, action), visit);
   } else {
-    for_each_strike_from(model, model.place_of(state), swing, strata, action.reference_heading_rad, action.aim, visit);
+    for_each_strike_from(model, model.place_of(state), swing, strata, HoleModel::struck_reference_of(swing, action),
+                         action.aim, visit);
   }
 }
 
@@ -138,9 +140,10 @@ void for_each_strike(const HoleModel& model, StateId state, const Action& action
   if (kept == nullptr || state == model.tee_state()) {
     return strike_anew(model, state, action, stride, equal_weight, visit);
   }
+  const Swing swing = model.swing_of(model.lie_of(state), action);
   const PlacedShot shot{model.place_of(state),
-                        model.swing_of(model.lie_of(state), action),
-                        action.reference_heading_rad,
+                        swing,
+                        HoleModel::struck_reference_of(swing, action),
                         action.aim,
                         model.lattice_offset_of(state),
                         stride,

@@ -15,8 +15,8 @@ namespace {
 
 Club club_named(const std::string& name, double carry_yd) {
   const ClubName parsed = parse_club_name(name);
-  return {name, parsed.kind, parsed.number,        carry_yd, 0.1 * carry_yd, 0.08 * carry_yd, 0.1,
-          0.05, 3.0,         half_swing * carry_yd};
+  return {name, parsed.kind, parsed.number, carry_yd, 0.1 * carry_yd,       0.08 * carry_yd,
+          0.1,  0.05,        0.0,           3.0,      half_swing * carry_yd};
 }
 
 Player bag_of(const std::vector<std::pair<std::string, double>>& clubs) {

@@ -178,12 +178,14 @@ TEST_CASE("each part of a course that does not go with the others is reported") 
 TEST_CASE("each number of a player that is beyond its limits is reported") {
   using N = Number<Player>;
   const Limits angle = in_radians(limits::direction_sd);
+  const Limits mean_angle = in_radians(limits::direction_mean);
   std::vector<N> numbers = {
       N{[](Player& p) -> double& { return p.handicap_index.emplace(10.0); }, limits::handicap_index, "handicap_index"},
       N{[](Player& p) -> double& { return p.clubs[1].carry_yd; }, limits::carry, "clubs[1].carry"},
       N{[](Player& p) -> double& { return p.clubs[1].roll_yd; }, limits::roll, "clubs[1].roll"},
       N{[](Player& p) -> double& { return p.clubs[1].carry_sd_yd; }, limits::carry_sd, "clubs[1].carry_sd"},
       N{[](Player& p) -> double& { return p.clubs[1].direction_sd_rad; }, angle, "clubs[1].direction_sd"},
+      N{[](Player& p) -> double& { return p.clubs[1].direction_mean_rad; }, mean_angle, "clubs[1].direction_mean"},
       N{[](Player& p) -> double& { return p.clubs[1].poor_strike; }, limits::poor_strike, "clubs[1].poor_strike"},
       N{[](Player& p) -> double& { return p.clubs[1].place; }, {0.0, 1.0}, "clubs[1].place"},
       N{[](Player& p) -> double& { return p.clubs[1].carry_sd_floor_yd; }, {0.0, 100.0}, "clubs[1].carry_sd_floor"},
@@ -195,6 +197,7 @@ TEST_CASE("each number of a player that is beyond its limits is reported") {
       N{[](Player& p) -> double& { return p.skill.driver_direction_sd_rad; }, angle, "skill.driver_direction_sd"},
       N{[](Player& p) -> double& { return p.skill.hybrid_direction_sd_rad; }, angle, "skill.hybrid_direction_sd"},
       N{[](Player& p) -> double& { return p.skill.wedge_direction_sd_rad; }, angle, "skill.wedge_direction_sd"},
+      N{[](Player& p) -> double& { return p.skill.direction_mean_rad; }, mean_angle, "skill.direction_mean"},
       N{[](Player& p) -> double& { return p.skill.driver_poor_strike; }, limits::poor_strike, "driver_poor_strike"},
       N{[](Player& p) -> double& { return p.skill.wedge_poor_strike; }, limits::poor_strike, "wedge_poor_strike"},
       N{[](Player& p) -> double& { return p.skill.putting.direction_sd_rad; },

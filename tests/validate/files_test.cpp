@@ -58,6 +58,7 @@ std::string random_player_file(RandomEngine& engine) {
     if (perhaps(engine, 0.3)) text += fmt::format(", roll: {:.2f}", uniform(engine, 0.0, 130.0));
     if (perhaps(engine, 0.3)) text += fmt::format(", carry_sd: {:.3f}", carry * uniform(engine, 0.05, 0.24));
     if (perhaps(engine, 0.3)) text += fmt::format(", direction_sd: {:.3f}", uniform(engine, 0.1, 30.0));
+    if (perhaps(engine, 0.3)) text += fmt::format(", direction_mean: {:.3f}", uniform(engine, -20.0, 20.0));
     if (perhaps(engine, 0.3)) text += fmt::format(", poor_strike: {:.3f}", uniform(engine, 0.0, 0.9));
     text += "}\n";
     carry *= uniform(engine, 0.5, 1.0);
