@@ -58,12 +58,13 @@ class InvalidRequest : public std::invalid_argument {
   std::vector<Diagnostic> findings_;
 };
 
-// A hole that cannot be finished with a golfer's clubs.
+// A hole that cannot be finished with a golfer's clubs, or hardly can: that takes more than most_strokes.
 struct UnfinishedHole {
   int number = 0;
-  // The least carry that the hole takes. 0: no carry is wanting, but from some place the shots of the policy do not get
+  // The least carry that the hole takes. 0: no carry is wanting, but from some place the shots of the policy hardly get
   // the ball to the hole.
   double needed_carry_yd = 0.0;
+  double most_strokes = 30.0;
 };
 
 // Holes that cannot be finished with these clubs; what() is a sentence for the golfer, in the units of the course.

@@ -169,6 +169,10 @@ inline constexpr double most_strokes_of_state = 1e6;
 // for the longest hole. From the second on an answer is given with a caution: no golfer plays on as long.
 inline constexpr double most_strokes_of_hole = 1000.0;
 inline constexpr double strokes_with_caution = 30.0;
+// A hole that takes more strokes than the first, and more than so many times what its length alone asks for, can hardly
+// be finished, and is told of as one that cannot be.
+inline constexpr double hardly_finished_strokes = 30.0;
+inline constexpr double hardly_finished_by_length = 3.0;
 
 // ---- Policies taken to another place or another bag
 

@@ -8,29 +8,39 @@ namespace yardworth {
 
 namespace {
 
-// One grid of states for a golfer before and after, with rings where the habit of either changes abruptly.
-Discretisation with_edges(const Discretisation& wanted, const HoleMap& map, Point tee, const Player& before,
-                          const Player& after, const Baseline& baseline, KeptShots* kept_shots) {
-  DiscretisationOptions options = wanted.options();
-  DiscretisationOptions few_states = options;
+// Where the habit of either golfer changes abruptly.
+std::vector<double> edges_of(const HoleModels::Grids& grids, const HoleMap& map, Point tee, const Golfers& golfers,
+                             const Baseline& baseline, KeptShots* kept_shots) {
+  DiscretisationOptions few_states = grids.search.options();
   few_states.ring_yd = few_states.arc_yd = numerics::habit_edge_grid_yd;
-  for (const Player* player : {&before, &after}) {
-    const std::vector<double> edges =
-        habit_edges_yd({map, tee, *player, baseline, wanted.with(few_states), kept_shots});
-    options.edges_yd.insert(options.edges_yd.end(), edges.begin(), edges.end());
+  std::vector<double> edges;
+  for (const Player* player : {&golfers.before, &golfers.all_longer}) {
+    const std::vector<double> of_player =
+        habit_edges_yd({map, tee, *player, baseline, grids.search.with(few_states), kept_shots});
+    edges.insert(edges.end(), of_player.begin(), of_player.end());
   }
-  return wanted.with(options);
+  return edges;
+}
+
+// The grids of states with rings there.
+HoleModels::Grids with_edges(const HoleModels::Grids& grids, const std::vector<double>& edges_yd) {
+  const auto with = [&](const Discretisation& wanted) {
+    DiscretisationOptions options = wanted.options();
+    options.edges_yd.insert(options.edges_yd.end(), edges_yd.begin(), edges_yd.end());
+    return wanted.with(options);
+  };
+  return {with(grids.search), with(grids.held_out)};
 }
 
 }  // namespace
 
-HoleModels::HoleModels(const HoleMap& map, Point tee, const Golfers& of, const Baseline& baseline,
-                       const Discretisation& wanted, KeptShots* kept_shots)
+HoleModels::HoleModels(const HoleMap& map, Point tee, const Golfers& of, const Baseline& baseline, const Grids& wanted,
+                       KeptShots* kept_shots)
     : golfers(of),
-      discretisation(with_edges(wanted, map, tee, golfers.before, golfers.all_longer, baseline, kept_shots)),
-      search_before(map, tee, golfers.before, baseline, discretisation, kept_shots),
+      grids(with_edges(wanted, edges_of(wanted, map, tee, golfers, baseline, kept_shots))),
+      search_before(map, tee, golfers.before, baseline, grids.search, kept_shots),
       search_after(search_before.for_player(golfers.all_longer)),
-      before(map, tee, golfers.before, baseline, held_out_grid(discretisation), kept_shots),
+      before(map, tee, golfers.before, baseline, grids.held_out, kept_shots),
       driver_longer(before.for_player(golfers.driver_longer)),
       after(before.for_player(golfers.all_longer)) {}
 

@@ -10,11 +10,18 @@ namespace yardworth {
 // many actions weighed with small errors the best-looking owes some of its looks to them. Holds references to all that
 // it is made of.
 struct HoleModels {
-  HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline,
-             const Discretisation& discretisation, KeptShots* kept_shots = nullptr);
+  struct Grids {
+    Discretisation search, held_out;
+
+    // With its own held-out grid.
+    static Grids of(const Discretisation& search) { return {search, held_out_grid(search)}; }
+  };
+
+  HoleModels(const HoleMap& map, Point tee, const Golfers& golfers, const Baseline& baseline, const Grids& grids,
+             KeptShots* kept_shots = nullptr);
 
   const Golfers& golfers;
-  Discretisation discretisation;  // of the search
+  Grids grids;
   HoleModel search_before, search_after;
   HoleModel before, driver_longer, after;  // held out
   bool start_is_enough = false;            // PolicyStart::enough: when no grid is left to search on

@@ -1,58 +1,9 @@
 #include "gain/hole_play.hpp"
 
 #include "gain/green_in_regulation.hpp"
-#include "gain/tee_view.hpp"
-#include "shot/area_found.hpp"
-#include "strategy/strikes.hpp"
+#include "gain/hazards_met.hpp"
 
 namespace yardworth {
-
-namespace {
-
-// How far along the line of play, from the tee, the tee shots finish, with their probabilities, and which hazard they
-// end in (-1: none). A ball that a penalty takes elsewhere counts where it came down.
-struct Finished {
-  double along_yd = 0.0;
-  double weight = 0.0;
-  int hazard = -1;
-};
-
-std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
-  const Swing swing = model.swing_of(Lie::tee, tee_shot);
-  const double heading = HoleModel::struck_heading_of(swing, tee_shot);
-  const double tee_along = model.map().line().nearest(model.tee()).along_yd;
-  std::vector<Finished> all;
-  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
-    const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
-    const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    const int hazard = area < 0 ? -1 : model.map().areas()[static_cast<std::size_t>(area)].hazard;
-    all.push_back({model.map().line().nearest(end).along_yd - tee_along, weight, hazard});
-  });
-  return all;
-}
-
-std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
-                                   const Action& tee_shot) {
-  const std::vector<double> chances = hazard_chances(model, tee_shot);
-  const std::vector<Finished> ends = finishes(model, tee_shot);
-  std::vector<HazardMet> met;
-  for (const HazardView& view : hazards) {
-    HazardMet hazard;
-    hazard.hazard = view;
-    hazard.found = chances[static_cast<std::size_t>(view.hazard)];
-    for (const Finished& end : ends) {
-      const bool found = end.hazard == view.hazard;
-      // A ball that rolled into it came down short of it.
-      if (found || end.along_yd >= view.from_yd) hazard.reached += end.weight;
-      if (!found && end.along_yd > view.to_yd) hazard.cleared += end.weight;
-    }
-    met.push_back(hazard);
-  }
-  return met;
-}
-
-}  // namespace
 
 HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
                        const ActionFrom& action_from, int par, const std::vector<HazardView>& hazards,

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/telling.hpp"
+#include "gain/hazards_met.hpp"
 #include "gain/tee_view.hpp"
 #include "strategy/strikes.hpp"
 
@@ -22,16 +23,17 @@ struct Shot {
   std::string club;
   Swing swing;
   double heading_rad = 0.0;
-  std::vector<double> chances;  // by hazard
-  double left_yd = 0.0;         // expected distance to the hole
-  double on_green = 0.0;        // probability
+  std::vector<HazardMet> met;  // the hazards, as the tee sees them
+  double left_yd = 0.0;        // expected distance to the hole
+  double on_green = 0.0;       // probability
 };
 
-Shot shot_of(const PlannedTeeShot& planned) {
+Shot shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>& hazards) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::struck_heading_of(swing, planned.action);
-  Shot shot{planned.player.clubs[swing.club].name, swing, heading, hazard_chances(model, planned.action), 0.0, 0.0};
+  Shot shot{planned.player.clubs[swing.club].name,       swing, heading,
+            hazards_met(model, hazards, planned.action), 0.0,   0.0};
   for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
     shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
     if (rest.found == Ground::green) shot.on_green += weight;
@@ -85,17 +87,15 @@ std::optional<CarryNowOn> new_carry(const HoleMap& map, Point tee, const std::ve
   return std::nullopt;
 }
 
-// The hazard that one shot finds most more often than another, if by so much.
-const HazardView* most_avoided(const std::vector<HazardView>& hazards, const std::vector<double>& more,
-                               const std::vector<double>& less, double at_least) {
-  const HazardView* most = nullptr;
+// The hazard that one shot finds most more often than another, if by so much: its place among them.
+std::optional<std::size_t> most_avoided(const Shot& more, const Shot& less, double at_least) {
+  std::optional<std::size_t> most;
   double largest = at_least;
-  for (const HazardView& hazard : hazards) {
-    const auto index = static_cast<std::size_t>(hazard.hazard);
-    const double difference = more[index] - less[index];
+  for (std::size_t i = 0; i < more.met.size(); ++i) {
+    const double difference = more.met[i].found - less.met[i].found;
     if (difference < largest) continue;
     largest = difference;
-    most = &hazard;
+    most = i;
   }
   return most;
 }
@@ -106,13 +106,13 @@ PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTe
                                    const PlannedTeeShot& after) {
   const HoleMap& map = after.model.map();
   const Point tee = after.model.tee();
-  const Shot stays = shot_of(kept);
-  const Shot now = shot_of(after);
+  const std::vector<HazardView> hazards = hazards_from(map, tee);
+  const Shot stays = shot_of(kept, hazards);
+  const Shot now = shot_of(after, hazards);
   const double moved = moved_yd(map, stays, now);
   const bool same_club = stays.club == now.club;
   if (same_club && std::abs(moved) < telling::same_aim_yd) return {};
-  const Shot was = shot_of(before);
-  const std::vector<HazardView> hazards = hazards_from(map, tee);
+  const Shot was = shot_of(before, hazards);
   PolicyChange change;
   change.kind = same_club ? PolicyChange::Kind::other_aim : PolicyChange::Kind::other_club;
   change.club_kept = stays.club;
@@ -123,12 +123,10 @@ PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTe
   change.at_green = aim_of(map, tee, now.swing, now.heading_rad).at_green();
   change.on_green = now.on_green;
   change.carry_now_on = new_carry(map, tee, hazards, was, carry_of(before.player, now.club), now);
-  const HazardView* avoided =
-      most_avoided(hazards, stays.chances, now.chances, same_club ? reason_for_aim : reason_for_club);
-  if (avoided == nullptr) return change;
-  change.avoided = *avoided;
-  const auto index = static_cast<std::size_t>(avoided->hazard);
-  change.comes_into_reach = stays.chances[index] > was.chances[index] + reason_for_aim;
+  const auto avoided = most_avoided(stays, now, same_club ? reason_for_aim : reason_for_club);
+  if (!avoided) return change;
+  change.avoided = hazards[*avoided];
+  change.comes_into_reach = stays.met[*avoided].found > was.met[*avoided].found + reason_for_aim;
   return change;
 }
 

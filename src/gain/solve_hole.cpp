@@ -6,6 +6,7 @@
 #include "gain/followed_policy.hpp"
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
+#include "strategy/most_strokes.hpp"
 
 namespace yardworth {
 
@@ -24,6 +25,23 @@ SolvedHabit follow_habit(const HoleModels& models, PolicyEvaluation habit) {
   const double after = followed.all_longer.at_tee;
   const FourValues strokes{habit.at_tee, followed.driver_longer.at_tee, after, after};
   return {std::move(habit), std::move(followed.all_longer), strokes};
+}
+
+// One verdict on the hole for all that begin from it.
+PolicyEvaluation habit_before(const HoleModels& models) {
+  try {
+    PolicyEvaluation habit = evaluate_policy(models.before, habit_of(models.before));
+    require_finished(models.before, habit.at_tee);
+    return habit;
+  } catch (const CannotFinish& error) {
+    throw HabitCannotFinish(error.what());
+  }
+}
+
+void require_all_finished(const HoleModels& models, const FourValues& strokes) {
+  for (const double value : {strokes.before, strokes.driver_longer, strokes.all_longer, strokes.replanned}) {
+    require_finished(models.before, value);
+  }
 }
 
 // The best policy before the change, from the habit.
@@ -82,17 +100,17 @@ SolvedBest find_best(const HoleModels& models, PolicyEvaluation habit, const Pol
 
 SolvedHole solve_hole(const HoleModels& models, const SolveOptions& options) {
   SolvedHole solved;
-  PolicyEvaluation habit = evaluate_policy(models.before, habit_of(models.before));
+  PolicyEvaluation habit = habit_before(models);
   if (!options.habit) {
     if (options.best) solved.best = find_best(models, std::move(habit), nullptr, options.search);
-    return solved;
-  }
-  if (options.best) {
+  } else if (options.best) {
     solved.habit = follow_habit(models, habit);
     solved.best = find_best(models, std::move(habit), &solved.habit->after, options.search);
   } else {
     solved.habit = follow_habit(models, std::move(habit));
   }
+  if (solved.habit) require_all_finished(models, solved.habit->strokes);
+  if (solved.best) require_all_finished(models, solved.best->strokes);
   return solved;
 }
 

@@ -36,8 +36,15 @@ struct SolvedHole {
   std::optional<SolvedBest> best;
 };
 
+// The habit before the change cannot finish the hole, or hardly can (require_finished): then no policy is told of,
+// since all begin from it. No other grid to search on changes that.
+class HabitCannotFinish : public CannotFinish {
+ public:
+  using CannotFinish::CannotFinish;
+};
+
 // Takes a hole through: the habit before and followed after, then from there the best policy before, followed, and
-// planned afresh. Throws CannotFinish like evaluate_policy.
+// planned afresh. Throws CannotFinish like evaluate_policy and require_finished.
 SolvedHole solve_hole(const HoleModels& models, const SolveOptions& options);
 
 }  // namespace yardworth

@@ -11,6 +11,7 @@
 
 #include "core/telling.hpp"
 #include "gain/finish_holes.hpp"
+#include "gain/hazards_met.hpp"
 #include "gain/played_from.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/request_rules.hpp"
@@ -293,14 +294,14 @@ TeePlay tee_play(const Planned& planned) {
 }
 
 std::vector<HazardChance> hazards_found(const Planned& before, const Planned* after) {
-  const std::vector<double> chance_before = hazard_chances(before.model, before.tee_shot());
-  std::vector<double> chance_after;
-  if (after != nullptr) chance_after = hazard_chances(after->model, after->tee_shot());
+  const std::vector<HazardView> hazards = hazards_from(before.model.map(), before.model.tee());
+  const std::vector<HazardMet> met_before = hazards_met(before.model, hazards, before.tee_shot());
+  std::vector<HazardMet> met_after;
+  if (after != nullptr) met_after = hazards_met(after->model, hazards, after->tee_shot());
   std::vector<HazardChance> chances;
-  for (const HazardView& hazard : hazards_from(before.model.map(), before.model.tee())) {
-    const auto index = static_cast<std::size_t>(hazard.hazard);
-    HazardChance chance{hazard, chance_before[index], {}};
-    if (after != nullptr) chance.after = chance_after[index];
+  for (std::size_t i = 0; i < hazards.size(); ++i) {
+    HazardChance chance{hazards[i], met_before[i].found, {}};
+    if (after != nullptr) chance.after = met_after[i].found;
     chances.push_back(chance);
   }
   return chances;

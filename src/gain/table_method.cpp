@@ -4,6 +4,7 @@
 #include "gain/tee_shot.hpp"
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
+#include "strategy/most_strokes.hpp"
 
 namespace yardworth {
 
@@ -24,7 +25,9 @@ struct TableShot {
 
 TableShot shot_by_table(const OnHole& on, const Action& action) {
   const auto nodes = strike_tee_shot(on.model, on.player, action, habit_with_tee_shot(on.model, action));
-  return {action, table_strokes(on.model, on.baseline, nodes)};
+  const double strokes = table_strokes(on.model, on.baseline, nodes);
+  require_finished(on.model, strokes);
+  return {action, strokes};
 }
 
 // The tee shot of a policy followed with other clubs: where the table likes it better, the one played before.

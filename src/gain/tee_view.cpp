@@ -149,19 +149,4 @@ Aim aim_of(const HoleMap& map, Point tee, const Swing& swing, double heading_rad
   return aim_on_hole(map, tee, {place.right_yd, place.along_yd - map.line().nearest(tee).along_yd});
 }
 
-std::vector<double> hazard_chances(const HoleModel& model, const Action& tee_shot) {
-  int last = -1;
-  for (const Area& area : model.map().areas()) last = std::max(last, area.hazard);
-  std::vector<double> chances(static_cast<std::size_t>(last + 1), 0.0);
-  const Swing swing = model.swing_of(Lie::tee, tee_shot);
-  const double heading = HoleModel::struck_heading_of(swing, tee_shot);
-  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
-    const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    if (area < 0) return;
-    const int hazard = model.map().areas()[static_cast<std::size_t>(area)].hazard;
-    if (hazard >= 0) chances[static_cast<std::size_t>(hazard)] += weight;
-  });
-  return chances;
-}
-
 }  // namespace yardworth

@@ -20,7 +20,4 @@ Aim aim_of(const HoleMap& map, Point tee, const Swing& swing, double heading_rad
 Aim aim_on_hole(const HoleMap& map, Point tee, LinePlace from_tee);
 Aim aim_at_green(LinePlace from_tee);
 
-// The probability that the tee shot finds each hazard, by index into Hole::hazards.
-std::vector<double> hazard_chances(const HoleModel& model, const Action& tee_shot);
-
 }  // namespace yardworth

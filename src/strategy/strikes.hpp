@@ -38,19 +38,28 @@ inline std::array<Stratum, 2> strata_of(const HoleModel& model, StateId state, c
            {&poor, aim_rad / poor_steps, poor_steps, swing.poor_strike, lattice_offset, stride, false}}};
 }
 
-// Strikes the nodes first, first + stride, ..., last of a stratum and calls visit(k, const Rest&) for each, k rising.
+// The nodes first, first + stride, ..., last of a stratum as they fly: visit(k, Point direction, double carry_yd), k
+// rising.
 template <class Visit>
-void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
-                  double reference_heading_rad, int first, int last, Visit visit) {
+void for_each_flight(const Swing& swing, const Stratum& stratum, double reference_heading_rad, int first, int last,
+                     Visit visit) {
   Point direction = along_heading(reference_heading_rad + first * stratum.step_rad);
   const double sine = std::sin(stratum.stride * stratum.step_rad);
   const double cosine = std::cos(stratum.stride * stratum.step_rad);
   for (int k = first; k <= last; k += stratum.stride) {
-    const double carry = stratum.carry_yd(swing, k);
-    visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
+    visit(k, direction, stratum.carry_yd(swing, k));
     // The next node's direction, turned by one step: cheaper than a sine and a cosine for each.
     direction = {direction.x * cosine + direction.y * sine, direction.y * cosine - direction.x * sine};
   }
+}
+
+// Strikes these nodes and calls visit(k, const Rest&) for each.
+template <class Visit>
+void strike_nodes(const HoleModel& model, Point from, const Swing& swing, const Stratum& stratum,
+                  double reference_heading_rad, int first, int last, Visit visit) {
+  for_each_flight(swing, stratum, reference_heading_rad, first, last, [&](int k, Point direction, double carry) {
+    visit(k, come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share));
+  });
 }
 
 using numerics::thin_every;
@@ -159,16 +168,16 @@ void for_each_strike(const HoleModel& model, StateId state, const Action& action
   for_each_strike(model, state, action, stride, model.has_equal_weight_rows(), visit);
 }
 
-// The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight).
+// The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight). The
+// same strikes, to the last digit, as those of the tee shot at aim 0 of that heading.
 template <class Visit>
 void for_each_tee_flight(const HoleModel& model, const Swing& swing, double heading_rad, Visit visit) {
   for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
     if (stratum.share <= 0.0) continue;
     const int half = stratum.lattice->half_width();
-    for (int k = -half; k <= half; ++k) {
-      visit(along_heading(heading_rad + k * stratum.step_rad), stratum.carry_yd(swing, k),
-            stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]);
-    }
+    for_each_flight(swing, stratum, heading_rad, -half, half, [&](int k, Point direction, double carry) {
+      visit(direction, carry, stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]);
+    });
   }
 }
 

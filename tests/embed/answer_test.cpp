@@ -312,7 +312,7 @@ TEST_CASE("a hole that cannot be finished has the words and the status of the co
                              {"player", content(pairs[1].player)},
                              {"options", {{"plan", "habit"}, {"driver", 1}}}});
   CHECK(answered["status"] == 1);
-  CHECK(test::says(answered["message"].dump(), "cannot be finished with these clubs in 1000 strokes a hole: hole 1"));
+  CHECK(test::says(answered["message"].dump(), "cannot be finished with these clubs in 30 strokes a hole: hole 1"));
 }
 
 }  // namespace

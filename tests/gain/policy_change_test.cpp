@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "course/set_up.hpp"
+#include "gain/hazards_met.hpp"
 #include "gain/tee_view.hpp"
 #include "strategy/strikes.hpp"
 #include "support/courses.hpp"
@@ -209,11 +210,10 @@ TEST_CASE("the chances of all hazards are those of the lies") {
       if (rest.penalty_strokes > 0) penalty += weight;
       if (rest.penalty_strokes == 0 && rest.lie == Lie::bunker) bunker += weight;
     });
-    const std::vector<double> chances = hazard_chances(model, action);
-    for (std::size_t i = 0; i < chances.size(); ++i) {
-      const HazardKind kind = hole.hazards[i].kind;
-      if (kind == HazardKind::penalty_area || kind == HazardKind::out_of_bounds) penalty -= chances[i];
-      if (kind == HazardKind::bunker) bunker -= chances[i];
+    for (const HazardMet& met : hazards_met(model, hazards_from(model.map(), model.tee()), action)) {
+      const HazardKind kind = hole.hazards[static_cast<std::size_t>(met.hazard.hazard)].kind;
+      if (kind == HazardKind::penalty_area || kind == HazardKind::out_of_bounds) penalty -= met.found;
+      if (kind == HazardKind::bunker) bunker -= met.found;
     }
     CAPTURE(hole.number);
     CHECK(std::abs(penalty) < 1e-9);

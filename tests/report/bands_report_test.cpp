@@ -165,8 +165,8 @@ TEST_CASE("text: who cannot finish is told why") {
   BandsReport report = sample_bands();
   report.result.golfers[1].cannot_finish = {{6, 150.0}, {9, 0.0}};
   const std::string why =
-      "cannot be finished with these clubs in 1000 strokes a hole: hole 6 needs a carry of 150 yards; hole 9 has a "
-      "place from which the shots of the plan do not get the ball to the hole";
+      "cannot be finished with these clubs in 30 strokes a hole: hole 6 needs a carry of 150 yards; hole 9 has a "
+      "place from which the shots of the plan hardly get the ball to the hole";
   CHECK(says(test::words_of(bands_text(report)), "- bogey men, middle tees: " + why));
   CHECK(Json::parse(bands_json(report))["golfers"][1]["cannot_finish"] == why);
   CHECK(says(bands_csv(report), why));

@@ -72,11 +72,11 @@ TEST_CASE("no report on a course in metres speaks of yards") {
 TEST_CASE("what cannot be finished is said in the units of the course") {
   const CannotFinish in_yards({{7, 190.0}, {8, 1.0}}, Units::yards);
   CHECK(std::string(in_yards.what()) ==
-        "cannot be finished with these clubs in 1000 strokes a hole: hole 7 needs a carry of 190 yards; hole 8 needs a "
+        "cannot be finished with these clubs in 30 strokes a hole: hole 7 needs a carry of 190 yards; hole 8 needs a "
         "carry of 1 yard");
   const CannotFinish in_metres({{7, 190.0}}, Units::metres);
   CHECK(std::string(in_metres.what()) ==
-        "cannot be finished with these clubs in 1000 strokes a hole: hole 7 needs a carry of 174 metres");
+        "cannot be finished with these clubs in 30 strokes a hole: hole 7 needs a carry of 174 metres");
 }
 
 TEST_CASE("one is singular") {

@@ -50,8 +50,8 @@ struct Played {
   Played(const Hole& hole, const Course& course, const Golfers& golfers, const Baseline& baseline)
       : map(hole, course.firmness),
         tee(map.tee(hole.length_yd[test::middle_tee])),
-        models(map, tee, golfers, baseline, test::search_grid_for(hole)),
-        fine(map, tee, golfers.before, baseline, fine_grid(models.discretisation)) {}
+        models(map, tee, golfers, baseline, HoleModels::Grids::of(test::search_grid_for(hole))),
+        fine(map, tee, golfers.before, baseline, fine_grid(models.grids.search)) {}
 
   HoleMap map;
   Point tee;

@@ -98,7 +98,7 @@ TEST_CASE("on the scenario the bound holds for every member, and is under a hund
     for (const Hole& hole : course.holes) {
       const HoleMap map(hole, course.firmness);
       const HoleModels models(map, map.tee(hole.length_yd[test::middle_tee]), golfers, baseline,
-                              test::search_grid_for(hole));
+                              HoleModels::Grids::of(test::search_grid_for(hole)));
       const PolicyEvaluation habit = test::habit_value(models.before);
       CAPTURE(member);
       CAPTURE(hole.number);

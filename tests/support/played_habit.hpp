@@ -58,7 +58,8 @@ struct HabitPlayed {
 inline HabitPlayed play_habit(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
                               const Baseline& baseline, int plays, std::uint64_t seed) {
   const HoleMap map(hole, course.firmness);
-  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline, search_grid_for(hole));
+  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline,
+                          HoleModels::Grids::of(search_grid_for(hole)));
   SolveOptions wanted;
   wanted.habit = true;
   const SolvedHabit solved = *solve_hole(models, wanted).habit;
