@@ -207,7 +207,7 @@ TEST_CASE("what a limit is passed by is told, and comments may be as long as the
 TEST_CASE("text from the file is escaped when it is printed") {
   CHECK(document_findings(samples::player + "\"\\e[2J\\n\": 1\n").front() ==
         "11:1: fault: \\x1B[2J\\x0A: found unknown key \"\\x1B[2J\\x0A\", expected one of format, label, "
-        "handicap_index, band, gender, units, clubs");
+        "handicap_index, band, gender, units, direction_mean, clubs");
 }
 
 TEST_CASE("a file cut off anywhere is a value or a finding with a place") {

@@ -57,16 +57,19 @@ GainReport gain(PolicyChoice policy) {
 TEST_CASE("a gain fits the terminal, and loses no strokes there") {
   GainReport report = gain(PolicyChoice::both);
   check_fits("gain", [&](std::size_t width) { return gain_text(report, false, width); });
-  const std::vector<std::string> lines = lines_of(gain_text(report, false, 60));
+  std::vector<std::string> lines = lines_of(gain_text(report, false, 60));
+  // Columns may lie further apart than the words in them.
+  const auto both_blank = [](char a, char b) { return a == ' ' && b == ' '; };
+  for (std::string& line : lines) line.erase(std::unique(line.begin(), line.end(), both_blank), line.end());
   for (const HoleGain& hole : report.result.answer().holes) {
-    const std::string end = fmt::format("{} {:>7} {:>5}", fixed(hole.strokes.before, 2),
-                                        fixed(hole.strokes.replanned, 2), fixed(hole.strokes.strokes_saved(), 2));
-    const std::string begin = fmt::format("{:>4} ", hole.number);
+    const std::string end = fmt::format("{} {} {}", fixed(hole.strokes.before, 2), fixed(hole.strokes.replanned, 2),
+                                        fixed(hole.strokes.strokes_saved(), 2));
+    const std::string begin = fmt::format(" {} ", hole.number);
     CHECK_MESSAGE(std::any_of(lines.begin(), lines.end(),
                               [&](const std::string& line) { return line.starts_with(begin) && line.ends_with(end); }),
                   end);
   }
-  CHECK(says(gain_text(report, false, 60), "Left out for want of room: other club, yards, yards left.\n"));
+  CHECK(says(gain_text(report, false, 60), "Left out for want of room: yards, yards left, clubs shorter.\n"));
   for (const double carry_yd : {0.0, 20.0}) report.curve.push_back({{carry_yd, 6.0}, report.result.answer().round});
   check_fits("gain with a curve", [&](std::size_t width) { return gain_text(report, false, width); });
 }

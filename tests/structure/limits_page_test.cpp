@@ -32,8 +32,8 @@ std::string between(const std::string& text, const std::string& from, const std:
 std::string plain(const std::string& number) { return std::regex_replace(number, std::regex("\\.0$"), ""); }
 
 Ranges registered_ranges() {
-  const std::string code =
-      between(test::text_of("include/yardworth/limits.hpp"), "// Of a strike and of what it flies", "// Of a shot log, in yards");
+  const std::string code = between(test::text_of("include/yardworth/limits.hpp"), "// Of a strike and of what it flies",
+                                   "// Of a shot log, in yards");
   const std::regex limit(R"re(inline constexpr Limits (\w+)\{([^,]+), ([^,}]+)(?:, "([^"]+)")?\};)re");
   Ranges ranges;
   for (std::sregex_iterator match(code.begin(), code.end(), limit), end; match != end; ++match) {
