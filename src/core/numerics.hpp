@@ -148,12 +148,12 @@ inline constexpr double hardly_leaves = 1e-4;
 // certain than that is rounding.
 inline constexpr double never_leaves = 1e-9;
 inline constexpr double row_never_leaves = 1e-12;
-// States that fewer balls come to are worth the baseline: one ball in 200 comes to any of them, and with a tenth of a
-// stroke of error in each that changes nothing that is shown.
+// States that fewer balls come to are taken to be as far above the baseline as others of their lie: one ball in 200
+// comes to any of them, and with a tenth of a stroke of error in each that changes nothing that is shown.
 inline constexpr double evaluated_visits = 5e-5;
 // On the held-out grid, whose values are shown.
-inline constexpr double held_out_evaluated_visits = 1e-5;
-// That is so where strokes resting on the baseline, by a bound on them, are no more than the first. Else evaluation
+inline constexpr double held_out_evaluated_visits = 2e-5;
+// That is so where strokes resting on that, by a bound on them, are no more than the first. Else evaluation
 // goes on to states with the share of the visits, so often, and at last to all of them.
 inline constexpr double most_on_baseline = 0.01;
 inline constexpr double fewer_visits_share = 0.01;
@@ -223,8 +223,10 @@ inline constexpr double approach_visits_left = 1e-6;
 inline constexpr int most_strokes_followed = 200;
 // The chance of the green from inside the short game is struck at distances so far apart.
 inline constexpr double green_step_yd = 5.0;
-// The scores of a hole are followed until fewer balls than this are left; those count by what they are still worth.
-inline constexpr double score_visits_left = 1e-13;
+// The scores of a hole are followed until fewer balls than this are left, and from a state with the same number of
+// strokes taken only where more than the second come; what is left counts by what it is still worth.
+inline constexpr double score_visits_left = 1e-11;
+inline constexpr double score_visits_followed = 1e-14;
 // The largest scores, of which all together have a probability below this, count as the last that is told.
 inline constexpr double score_tail = 1e-15;
 // For so many strokes when the graph of a policy is drawn; states with fewer visits than this are then left out.

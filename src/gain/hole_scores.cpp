@@ -1,12 +1,12 @@
 #include "gain/hole_scores.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <utility>
 
 #include "core/numerics.hpp"
 #include "strategy/expected_visits.hpp"
-#include "strategy/state_values.hpp"
 
 namespace yardworth {
 
@@ -47,7 +47,6 @@ class ScoresFollowed {
     levels_[0].at[static_cast<std::size_t>(model.tee_state())] = 1.0;
   }
 
-  // Whatever is left after so many strokes counts by the values of the states, in whole strokes around them.
   StrokeCounts follow(const HoleModel& model, const FinishStrokes& finish) {
     // What is played a stroke or two later comes from these two levels.
     double before = 1.0;
@@ -55,12 +54,10 @@ class ScoresFollowed {
     while (before + played > numerics::score_visits_left && strokes_ < numerics::most_strokes_followed) {
       before = std::exchange(played, play_level(model));
     }
-    const std::vector<double> value = filled_values(model, planned_.value);
     for (int later = 0; later < 3; ++later) {
       const Level& left = levels_[static_cast<std::size_t>(later)];
       for (const StateId state : reached_) {
-        const double visits = left.at[static_cast<std::size_t>(state)];
-        if (visits > 0.0) add_around(scores_, strokes_ + later + value[static_cast<std::size_t>(state)], visits);
+        count_by_value(state, later, left.at[static_cast<std::size_t>(state)]);
       }
       finished_.push_back(left.finished);
     }
@@ -77,7 +74,10 @@ class ScoresFollowed {
     Level& here = levels_[0];
     for (const StateId state : reached_) {
       const double visits = std::exchange(here.at[static_cast<std::size_t>(state)], 0.0);
-      if (visits <= 0.0) continue;
+      if (visits <= numerics::score_visits_followed) {
+        count_by_value(state, 0, visits);
+        continue;
+      }
       played += visits;
       play(state, model.lie_of(state), visits);
     }
@@ -86,6 +86,15 @@ class ScoresFollowed {
     std::rotate(levels_.begin(), levels_.begin() + 1, levels_.end());
     ++strokes_;
     return played;
+  }
+
+  // What is followed no further counts by what its state is worth, in whole strokes around it.
+  void count_by_value(StateId state, int later, double visits) {
+    if (visits <= 0.0) return;
+    const auto index = static_cast<std::size_t>(state);
+    const bool evaluated = !std::isnan(planned_.value[index]);
+    const double worth = evaluated ? planned_.value[index] : planned_.rows[index]->cost;
+    add_around(scores_, strokes_ + later + worth, visits);
   }
 
   void play(StateId state, Lie lie, double visits) {

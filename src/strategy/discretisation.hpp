@@ -26,7 +26,8 @@ struct DiscretisationOptions {
   // Times as many equal-weight strikes at stride 1 as are usual. Above 1 their number follows the visits of a state
   // (HoleModel::stride_for).
   int rows_finer = 1;
-  // States that fewer balls come to, over the sampling density, are not evaluated but taken to be worth the baseline.
+  // States that fewer balls come to, over the sampling density, are not evaluated but taken to be worth what others of
+  // their lie say (assumed_value).
   double evaluated_visits = numerics::evaluated_visits;
   // Where states begin along the lattice. A policy found under one offset is evaluated under another: of many actions
   // weighed with small errors the best-looking owes some of its looks to them.

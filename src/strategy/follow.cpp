@@ -94,32 +94,34 @@ Difference difference_of(const HoleModel& model, Lie lie, Point from, const Acti
 PolicyEvaluation evaluate_followed(const HoleModel& model, const ActionOf& followed, const EvaluatedPolicy& before,
                                    const EvaluatedPolicy& row_source) {
   ReusedRows rows(model, row_source);
+  // The shots to choose from: on the strikes that the chosen one is then valued by, the better-looking of two would owe
+  // some of its looks to them.
+  const HoleModel to_choose = model.with_other_strikes();
   std::vector<double> value;  // filled when it is first asked for
-  const auto costs_less = [&](const Row& a, const Row& b) {
+  const auto strokes = [&](StateId state, const Action& action, int stride) {
     if (value.empty()) value = filled_values(before.model, before.policy.value);
-    return action_value(*a, value) < action_value(*b, value);
+    return struck_value(to_choose, state, action, stride, value);
   };
-  const auto finds_more_trouble = [&](StateId state, const Action& now, const Action& earlier, int stride) {
-    return trouble_of(model, state, now, stride) > trouble_of(model, state, earlier, stride);
+  // Whether a shot played before is the better one.
+  const auto stays = [&](StateId state, const Action& now, const Action& earlier, int stride) {
+    const Lie lie = model.lie_of(state);
+    const Difference difference = difference_of(model, lie, model.place_of(state), now, earlier);
+    if (difference == Difference::none) return false;
+    // What goes further from a place that hardly a ball comes to is not worth another look.
+    if (difference == Difference::further && stride == model.longest_stride(state)) return false;
+    const int other = model.longer_stride(state, stride);
+    if (strokes(state, earlier, other) >= strokes(state, now, other)) return false;
+    return difference == Difference::other ||
+           trouble_of(to_choose, state, now, other) <= trouble_of(to_choose, state, earlier, other);
   };
   return evaluate_from_tee(model, [&](StateId state, int stride) {
-    const Action now = followed(state);
-    Row row = rows.row(state, now, stride);
+    Action action = followed(state);
     const Action& played = before.policy.policy[static_cast<std::size_t>(state)];
-    if (played.swing < 0) return std::pair{now, row};
-    const Lie lie = model.lie_of(state);
-    const auto earlier = same_shot(model, before.model, lie, played);
-    if (!earlier) return std::pair{now, row};
-    const Difference difference = difference_of(model, lie, model.place_of(state), now, *earlier);
-    // What goes further from a place that hardly a ball comes to is not worth another look.
-    const bool seldom = difference == Difference::further && stride == model.longest_stride(state);
-    if (difference == Difference::none || seldom) return std::pair{now, row};
-    Row stays = rows.row(state, *earlier, stride);
-    if (!costs_less(stays, row)) return std::pair{now, row};
-    if (difference == Difference::further && finds_more_trouble(state, now, *earlier, stride)) {
-      return std::pair{now, row};
+    if (played.swing >= 0) {
+      const auto earlier = same_shot(model, before.model, model.lie_of(state), played);
+      if (earlier && stays(state, action, *earlier, stride)) action = *earlier;
     }
-    return std::pair{*earlier, stays};
+    return std::pair{action, rows.row(state, action, stride)};
   });
 }
 

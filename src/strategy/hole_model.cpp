@@ -32,6 +32,14 @@ HoleModel HoleModel::for_player(const Player& player) const {
   return model;
 }
 
+HoleModel HoleModel::with_other_strikes() const {
+  HoleModel model = *this;
+  DiscretisationOptions options = discretisation_.options();
+  options.lattice_offset += numerics::lattice_offsets / 4;
+  model.discretisation_ = discretisation_.with(options);
+  return model;
+}
+
 void HoleModel::take_swings(const Player& player) {
   has_direction_mean_ = false;
   for (const Lie lie : all_lies) {
@@ -107,6 +115,13 @@ int HoleModel::longest_stride(StateId state) const {
   const bool equal_weight = has_equal_weight_rows() && state != tee_state();
   return equal_weight ? largest_lattice_stride * discretisation_.options().rows_finer
                       : fitting_stride(state, largest_lattice_stride);
+}
+
+int HoleModel::longer_stride(StateId state, int stride) const {
+  const int longest = longest_stride(state);
+  int longer = std::min(2 * stride, longest);
+  while (longest % longer != 0) --longer;
+  return longer;
 }
 
 // The longest stride that leaves as many equal-weight strikes as a state with so many visits deserves, or all or the

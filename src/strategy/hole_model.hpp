@@ -77,6 +77,8 @@ class HoleModel {
 
   // The same hole, states and strikes for another golfer.
   HoleModel for_player(const Player& player) const;
+  // The same, struck on other nodes of the lattices.
+  HoleModel with_other_strikes() const;
 
   const HoleMap& map() const { return *map_; }
   Point tee() const { return tee_; }
@@ -165,7 +167,7 @@ class HoleModel {
   }
   const Discretisation& discretisation() const { return discretisation_; }
   double sampling_density() const { return discretisation_.options().sampling_density; }
-  // States that fewer balls come to are taken to be worth the baseline.
+  // States that fewer balls come to are not evaluated (PolicyEvaluation).
   double evaluated_visits() const { return discretisation_.options().evaluated_visits / sampling_density(); }
   // Every how manieth node of the lattice is struck from a state that so many balls, of one from the tee, come to. The
   // error of a state counts as often as it is come to, and those of different states cancel: most states are come to
@@ -173,6 +175,8 @@ class HoleModel {
   int stride_for(StateId state, double visits_here) const;
   // The longest stride of the rows of a state.
   int longest_stride(StateId state) const;
+  // The longest stride of a state that is at most twice as long as this one.
+  int longer_stride(StateId state, int stride) const;
   // The largest stride up to one wanted that fits the steps between aims, since all aims share the nodes: it divides
   // that of solid strikes, and divides or is a multiple of that of poor ones.
   int fitting_stride(StateId state, int wanted) const;

@@ -8,6 +8,7 @@
 
 #include "core/numerics.hpp"
 #include "strategy/habit.hpp"
+#include "strategy/state_values.hpp"
 
 namespace yardworth {
 
@@ -134,26 +135,24 @@ std::vector<double> solve(const Equations& equations, const std::vector<Componen
   return value;
 }
 
-// How far from the baseline the states that are taken to be worth it may be: as far as the furthest evaluated one of
-// their lie.
-std::vector<double> furthest_by_lie(const HoleModel& model, const ReachedGraph& reached,
+// How far from what they are assumed to be worth the states may be at which evaluation stopped: as far as the furthest
+// evaluated one of their lie.
+std::vector<double> furthest_by_lie(const HoleModel& model, const ReachedGraph& reached, const AboveBaseline& above,
                                     const std::vector<double>& value) {
   std::vector<double> furthest(all_lies.size(), 0.0);
   for (std::size_t i = 0; i < reached.states.size(); ++i) {
     const StateId state = reached.states[i];
-    const Lie lie = model.lie_of(state);
-    double& largest = furthest[static_cast<std::size_t>(lie)];
-    const double baseline = model.short_game().strokes(lie, reached.distance_yd[i]);
-    largest = std::max(largest, std::abs(value[static_cast<std::size_t>(state)] - baseline));
+    double& largest = furthest[static_cast<std::size_t>(model.lie_of(state))];
+    const double assumed = assumed_value(model, above, state);
+    largest = std::max(largest, std::abs(value[static_cast<std::size_t>(state)] - assumed));
   }
   return furthest;
 }
 
 // The baseline bound of the value of the roots, of the largest of them.
 double baseline_bound(const HoleModel& model, const ReachedGraph& reached, const std::vector<Component>& components,
-                      const std::vector<StateId>& roots, const std::vector<double>& value) {
-  if (reached.rare.empty()) return 0.0;
-  const std::vector<double> furthest = furthest_by_lie(model, reached, value);
+                      const std::vector<StateId>& roots, const AboveBaseline& above, const std::vector<double>& value) {
+  const std::vector<double> furthest = furthest_by_lie(model, reached, above, value);
   Equations equations{reached, std::vector<double>(reached.rows.size(), 0.0), numerics::bound_accuracy,
                       -numerics::most_on_baseline};
   for (const StateId state : reached.rare) {
@@ -166,6 +165,23 @@ double baseline_bound(const HoleModel& model, const ReachedGraph& reached, const
   return largest;
 }
 
+// Takes the states at which evaluation stopped to be worth the baseline and as much more as others of their lie are on
+// average, of those that were evaluated with the baseline alone.
+AboveBaseline assume_more_than_baseline(const HoleModel& model, const std::vector<double>& value, ReachedGraph& reached,
+                                        Equations& equations) {
+  std::vector<double> known = value;
+  for (const StateId state : reached.rare) {
+    known[static_cast<std::size_t>(state)] = std::numeric_limits<double>::quiet_NaN();
+  }
+  const AboveBaseline above = mean_above_baseline(model, known);
+  for (const StateId state : reached.rare) {
+    const auto index = static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)]);
+    equations.cost[index] = assumed_value(model, above, state);
+    reached.rows[index] = holed_for(equations.cost[index]);
+  }
+  return above;
+}
+
 PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
                                       const FollowedTo& followed_to, EvaluationWorkspace& workspace) {
   ReachedGraph reached = reach(model, row_of, roots, followed_to);
@@ -174,7 +190,11 @@ PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_o
   for (const Row& row : reached.rows) equations.cost.push_back(row->cost);
   PolicyEvaluation result;
   result.value = solve(equations, components);
-  result.baseline_bound = baseline_bound(model, reached, components, roots, result.value);
+  if (!reached.rare.empty()) {
+    const AboveBaseline above = assume_more_than_baseline(model, result.value, reached, equations);
+    result.value = solve(equations, components);
+    result.baseline_bound = baseline_bound(model, reached, components, roots, above, result.value);
+  }
   for (const Component& members : components) {
     result.largest_component = std::max(result.largest_component, static_cast<int>(members.size()));
   }

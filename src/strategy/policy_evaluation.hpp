@@ -48,8 +48,8 @@ PolicyEvaluation evaluate_rows(const HoleModel& model, const RowOf& row_of, cons
 PolicyEvaluation evaluate_from(const HoleModel& model, const std::vector<StateId>& roots, Policy policy);
 
 // The same from the tee, for whatever says what is played from a state and the row that this has at a stride. States
-// that hardly a ball comes to are taken to be worth the baseline, as long as no more than numerics::most_on_baseline
-// strokes may rest on it.
+// that hardly a ball comes to are taken to be worth as much more than the baseline as others of their lie, as long as
+// no more than numerics::most_on_baseline strokes may be wrong by it.
 using Play = std::function<std::pair<Action, Row>(StateId, int stride)>;
 PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play);
 

@@ -39,9 +39,7 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     Row row;
     const double here = visits_here[static_cast<std::size_t>(state)];
     if (here < followed_to.least_visits) {
-      Transition holed;
-      holed.cost = model.short_game().strokes(model.lie_of(state), distance);
-      row = std::make_shared<const Transition>(std::move(holed));
+      row = holed_for(model.short_game().strokes(model.lie_of(state), distance));
       reached.rare.push_back(state);
     } else {
       row = row_of(state, here);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cmath>
 #include <utility>
 #include <vector>
@@ -8,12 +9,19 @@
 
 namespace yardworth {
 
-// Values of all states, the baseline where none is known (NaN).
+// By lie, how much more states are worth than the baseline on average, of those whose value is known (not NaN).
+using AboveBaseline = std::array<double, all_lies.size()>;
+AboveBaseline mean_above_baseline(const HoleModel& model, const std::vector<double>& known);
+
+// What a state is taken to be worth where evaluation stops: the baseline and that, but no less than the stroke that it
+// takes.
+double assumed_value(const HoleModel& model, const AboveBaseline& above, StateId state);
+
+// Values of all states, what they are assumed to be worth where none is known (NaN).
 std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known);
 
-// Values of all states, and a guess where none is known: the baseline, what states of the same lie are worth more than
-// that on average, and a little in the state's favour, so that an action which looks good because of it is tried and
-// the state then considered.
+// The same with a little in the favour of states of which none is known, so that an action which looks good because of
+// it is tried and the state then considered.
 std::vector<double> guessed_values(const HoleModel& model, const std::vector<double>& known);
 
 // Values by state that are improved one after the other, and how far each has moved in all.

@@ -25,6 +25,9 @@ struct Transition {
 // Policies that play the same from a state share its row: rows are most of what a policy keeps in memory.
 using Row = std::shared_ptr<const Transition>;
 
+// The row of a state whose ball is in the hole after so many strokes, on average; it does not say how.
+Row holed_for(double strokes);
+
 // Sums the outcomes of an action over the strike lattices.
 class TransitionBuilder {
  public:
@@ -51,5 +54,8 @@ class TransitionBuilder {
 
 // Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
 double action_value(const Transition& row, const std::vector<double>& value);
+// The same of a shot whose row nobody needs, over every stride-th node.
+double struck_value(const HoleModel& model, StateId state, const Action& action, int stride,
+                    const std::vector<double>& value);
 
 }  // namespace yardworth
