@@ -24,6 +24,10 @@ std::vector<input::ClubNumbers> numbers_of(const BagResult& result, Units units)
     }
     club.carry_sd = from_yards(measure.carry_sd_yd->value, units);
     if (measure.direction_sd_rad) club.direction_sd = degrees(measure.direction_sd_rad->value);
+    // A miss to one side that may as well be none is not written: plans would aim against it.
+    if (const auto& mean = measure.direction_mean_rad; mean && (mean->low > 0.0 || mean->high < 0.0)) {
+      club.direction_mean = degrees(mean->value);
+    }
     if (measure.poor_strike) club.poor_strike = measure.poor_strike->value;
     clubs.push_back(std::move(club));
   }

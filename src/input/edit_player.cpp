@@ -57,6 +57,7 @@ std::vector<std::pair<std::string, std::string>> keys_of(const ClubNumbers& numb
   add("roll", numbers.roll, 1);
   add("carry_sd", numbers.carry_sd, 1);
   add("direction_sd", numbers.direction_sd, 2);
+  add("direction_mean", numbers.direction_mean, 1);
   add("poor_strike", numbers.poor_strike, 3);
   return keys;
 }

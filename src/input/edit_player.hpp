@@ -13,7 +13,7 @@ namespace yardworth::input {
 struct ClubNumbers {
   std::string club;
   double carry = 0.0;
-  std::optional<double> roll, carry_sd, direction_sd, poor_strike;
+  std::optional<double> roll, carry_sd, direction_sd, direction_mean, poor_strike;
 };
 
 // A club as one line of a player file.

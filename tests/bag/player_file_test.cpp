@@ -54,6 +54,22 @@ TEST_CASE("a new player file has the numbers that were measured") {
   CHECK(driver.poor_strike == doctest::Approx(result.clubs[0].poor_strike->value).epsilon(1e-2));
 }
 
+TEST_CASE("a miss to one side is written where it is sure, to the side that it is on, and else left out") {
+  RandomEngine engine(43);
+  ShotLog log;
+  test::add_drawn_shots(log, "driver", {205.0, 15.0, radians(6.0), radians(4.0), 0.08}, 40, engine);
+  test::add_drawn_shots(log, "7-iron", {138.0, 8.0, radians(-5.0), radians(3.0), 0.05}, 40, engine);
+  test::add_drawn_shots(log, "9-iron", {118.0, 7.0, 0.0, radians(3.0), 0.05}, 40, engine);
+  BagRequest request;
+  request.golfer = golfer_of_index(16.2, Gender::men);
+  const BagResult result = measure_bag(log, request);
+  const Player player =
+      read_back(write_measured_player(result, golfer_of_index(16.2, Gender::men), std::nullopt, "new.yaml"));
+  CHECK(degrees(club_named(player, "driver").direction_mean_rad) == doctest::Approx(6.0).epsilon(0.3));
+  CHECK(degrees(club_named(player, "7-iron").direction_mean_rad) == doctest::Approx(-5.0).epsilon(0.3));
+  CHECK(club_named(player, "9-iron").direction_mean_rad == 0.0);
+}
+
 TEST_CASE("an existing player file keeps its comments, other clubs and keys, in braces and in blocks") {
   const std::string member = test::text_of("courses/heron-ferry/members/weekend-16-man.yaml");
   const BagResult result = measured_clubs(205.0);
