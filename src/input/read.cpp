@@ -52,14 +52,22 @@ std::optional<std::string> without_format(const Node& root, const std::vector<st
   return likely;
 }
 
+// Whether a table begins with headings that a log of shots has.
+bool is_like_shot_log(const std::string& table) {
+  constexpr std::size_t longest_header = 500;
+  const std::string header = small_letters(table.substr(0, longest_header));
+  return header.find("club") != std::string::npos && header.find("carry") != std::string::npos;
+}
+
 // The format to read the document by: the one it says, if that is allowed. Any other is a fault.
 std::optional<std::string> read_format(const Node& root, const std::vector<std::string>& allowed, Findings& findings) {
   if (root.kind == Node::Kind::refused) return std::nullopt;
   if (root.kind != Node::Kind::map) {
     const bool table = root.kind == Node::Kind::scalar && root.text.find_first_of(",;\t") != std::string::npos;
     if (table) {
-      findings.fault(root.place, "", "a table (CSV)",
-                     "YAML that begins with format:; docs/formats.md has a file to copy");
+      std::string expected = "YAML that begins with format:; docs/formats.md has a file to copy";
+      if (is_like_shot_log(root.text)) expected += ", and `yardworth bag LOG.csv` reads a log of shots";
+      findings.fault(root.place, "", "a table (CSV)", expected);
       return std::nullopt;
     }
     findings.fault(root.place, "", described(root), "a map that begins with format:");

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <set>
 #include <unordered_map>
 #include <utility>
 
@@ -76,6 +77,9 @@ class LogReader {
   std::size_t untold_ = 0;
   std::string others_;  // headings that mean nothing here
   int first_other_ = 0;
+  std::size_t read_columns_ = 0;  // the first ones, up to the last that is read
+  Diagnostic first_short_;        // of the rows with fewer cells
+  std::size_t short_rows_ = 0;
   bool fault_ = false;
   bool row_is_bad_ = false;
 };
@@ -117,6 +121,17 @@ std::vector<std::string> known_columns() {
 // The quantity of a column without its unit: "carry" of carry_m. In a log it may stand once.
 std::string_view quantity(std::string_view name) { return name.substr(0, name.rfind('_')); }
 
+// Whether a heading says a quantity, but no unit that is read: "carry", "carry_ft", "carry_(yds)".
+bool without_unit_of(std::string_view column, const std::string& name) {
+  static const std::set<std::string> units = {"",      "yd",     "yds",  "yard",   "yards",   "m",   "metre", "metres",
+                                              "meter", "meters", "ft",   "feet",   "mph",     "mps", "ms",    "kmh",
+                                              "kph",   "deg",    "degs", "degree", "degrees", "rpm"};
+  if (!name.starts_with(quantity(column))) return false;
+  std::string rest = name.substr(quantity(column).size());
+  std::erase_if(rest, [](char c) { return c < 'a' || c > 'z'; });
+  return units.contains(rest);
+}
+
 Column LogReader::column_of(const Cell& cell, const std::string& name) {
   if (name == "club") return {Column::Kind::club};
   if (name == "session") return {Column::Kind::session};
@@ -125,12 +140,12 @@ Column LogReader::column_of(const Cell& cell, const std::string& name) {
   }
   std::vector<std::string> words = known_columns();
   const bool without_unit = std::any_of(log_columns.begin(), log_columns.end(),
-                                        [&](const LogColumn& column) { return quantity(column.name) == name; });
+                                        [&](const LogColumn& column) { return without_unit_of(column.name, name); });
   std::string expected;
   if (without_unit) {
     expected = "the unit in the heading: ";
     for (const LogColumn& column : log_columns) {
-      if (quantity(column.name) == name)
+      if (without_unit_of(column.name, name))
         expected += fmt::format("{}{}", expected.back() == ' ' ? "" : " or ", column.name);
     }
   } else if (const auto meant = nearest_word(name, words)) {
@@ -175,6 +190,7 @@ void LogReader::read_header() {
       names.push_back(std::move(name));
     }
     columns_.push_back(column);
+    if (column.kind != Column::Kind::other) read_columns_ = columns_.size();
   }
   if (!others_.empty()) {
     tell(Severity::advice, first_other_, "", fmt::format("columns that are not read: {}", shortened(others_)),
@@ -244,6 +260,17 @@ void LogReader::read_row() {
                           lines_.separator() == ',' ? "decimal commas need semicolons between the cells"
                                                     : "a cell with a semicolon in quotation marks"));
   }
+  // A cell that is not closed may have swallowed the others.
+  const bool torn = std::any_of(cells_.begin(), cells_.end(), [](const Cell& cell) { return !cell.closed; });
+  if (cells_.size() < read_columns_ && !torn && short_rows_++ == 0) {
+    first_short_ = {Severity::advice,
+                    file_,
+                    lines_.line(),
+                    1,
+                    "",
+                    cells_.size() == 1 ? "1 cell" : fmt::format("{} cells", cells_.size()),
+                    fmt::format("{}, as in the header", columns_.size())};
+  }
   Shot shot;
   shot.line = lines_.line();
   std::string club, session;
@@ -260,8 +287,6 @@ void LogReader::read_row() {
     if (column.kind == Column::Kind::number) read_number(cell, *column.number, shot, has_carry);
   }
   if (plain_name(club) == "putter") row_fault(1, "club", "a putter", "clubs with a carry");
-  // A cell that is not closed may have swallowed the others.
-  const bool torn = std::any_of(cells_.begin(), cells_.end(), [](const Cell& cell) { return !cell.closed; });
   check_row(shot, !club.empty() || torn, has_carry || torn);
   if (row_is_bad_) {
     ++log_.skipped_rows;
@@ -299,6 +324,12 @@ Reading<ShotLog> LogReader::read() {
     rest.found = fmt::format("{} more of the kind", untold_);
     rest.expected = "the first ones to be put right";
     findings_.push_back(std::move(rest));
+  }
+  if (short_rows_ > 0) {
+    first_short_.expected += short_rows_ == 1
+                                 ? "; the last ones are taken to be empty"
+                                 : fmt::format("; the last ones are taken to be empty, in {} rows in all", short_rows_);
+    findings_.push_back(first_short_);
   }
   if (fault_) return {std::nullopt, std::move(findings_)};
   log_.file = file_;

@@ -13,7 +13,7 @@ namespace {
 // Of 100 rounds, as a golfer counts them.
 std::string of_100(double probability) {
   const std::string rounds = fixed(100.0 * probability, 0);
-  if (rounds == "0") return "fewer than 1";
+  if (rounds == "0") return "under 1";
   return rounds == "100" ? "more than 99" : rounds;
 }
 
@@ -90,7 +90,8 @@ std::string scores_sentence(const GainResult& result) {
   const std::string was = of_100(before->probability);
   const std::string is = of_100(after->probability);
   const std::string instead = was == is ? "" : " instead of " + was;
-  return fmt::format("Breaks {} in {} round{} of 100{}.", *result.mark, is, is == "1" ? "" : "s", instead);
+  return fmt::format("Breaks {} in {} round{} of 100{}.", *result.mark, is, is == "1" || is == "under 1" ? "" : "s",
+                     instead);
 }
 
 std::string handicap_needs_words(const GainResult& result) {

@@ -34,8 +34,19 @@ std::string spoken(double yards, Units units) {
   return number + " " + unit_after(number, units);
 }
 
+namespace {
+
+// Nobody reads 2e+04 as 20000.
+std::string bound(double number) {
+  constexpr double five_digits = 9999.5;
+  return std::abs(number) >= five_digits ? fmt::format("{:.0f}", number) : fmt::format("{:.4g}", number);
+}
+
+}  // namespace
+
 std::string bounds(const Limits& limits) {
-  return fmt::format("from {:.4g} to {:.4g}{}{}", limits.low, limits.high, limits.unit.empty() ? "" : " ", limits.unit);
+  return fmt::format("from {} to {}{}{}", bound(limits.low), bound(limits.high), limits.unit.empty() ? "" : " ",
+                     limits.unit);
 }
 
 Limits in_units(const Limits& yards, Units units) {

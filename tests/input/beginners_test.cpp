@@ -41,6 +41,9 @@ std::vector<Spoilt> spoilt_files() {
        "2:7: fault: found a quotation mark that is not closed on its line, expected the same mark at the end of the "
        "text"},
       {"a table in the place of YAML", "club,carry\ndriver,210\n7-iron,140\n",
+       "1:1: fault: found a table (CSV), expected YAML that begins with format:; docs/formats.md has a file to copy, "
+       "and `yardworth bag LOG.csv` reads a log of shots"},
+      {"a table of other things in the place of YAML", "hole,par\n1,4\n",
        "1:1: fault: found a table (CSV), expected YAML that begins with format:; docs/formats.md has a file to copy"},
       {"another word for a hazard", with(course, "kind: penalty_area", "kind: water"),
        "18:16: fault: holes[0].hazards[1].kind: found \"water\", expected penalty_area; the words are bunker, "

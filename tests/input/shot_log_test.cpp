@@ -93,6 +93,11 @@ TEST_CASE("a header that is at fault is told of") {
             "log.csv:1:6: advice: found the column \"carry\", which is not read, expected the unit in the heading: "
             "carry_yd or carry_m",
             "log.csv:1:1: fault: carry_yd: found no such column, expected a column carry_yd, or carry_m for metres"});
+  for (const std::string heading : {"Carry (yds)", "carry_ft", "CARRY METERS"}) {
+    CHECK(told_of_log("club," + heading + "\ndriver,200\n").front() ==
+          "log.csv:1:6: advice: found the column \"" + heading +
+              "\", which is not read, expected the unit in the heading: carry_yd or carry_m");
+  }
   CHECK(told_of_log("club,carry_yd,carry_m\ndriver,200,180\n").front() ==
         "log.csv:1:15: fault: carry_m: found a second column for it, beside carry_yd, expected one of them");
   CHECK(told_of_log("club\tcarry_yd\ndriver\t200\n").back() ==
@@ -111,6 +116,22 @@ TEST_CASE("columns that are not read are advice, and so are yards beside metres"
         std::vector<std::string>{
             "log.csv:1:1: advice: carry_yd: found yards beside metric columns, expected carry_m, if the carries are "
             "metres"});
+}
+
+TEST_CASE("bounds are written out, and cells that are missing at the end of a row are told of once") {
+  CHECK(told_of_log("club,carry_yd,spin_rpm\ndriver,200,99999\n") ==
+        std::vector<std::string>{
+            "log.csv:2:12: fault: spin_rpm: found \"99999\", expected a number from 0 to 20000 rpm"});
+  CHECK(told_of_log("club,carry_yd,spin_rpm\ndriver,200\ndriver,201,2500\n") ==
+        std::vector<std::string>{"log.csv:2:1: advice: found 2 cells, expected 3, as in the header; the last ones are "
+                                 "taken to be empty"});
+  CHECK(told_of_log("club,carry_yd,spin_rpm\ndriver,200\ndriver,201\n") ==
+        std::vector<std::string>{"log.csv:2:1: advice: found 2 cells, expected 3, as in the header; the last ones are "
+                                 "taken to be empty, in 2 rows in all"});
+}
+
+TEST_CASE("cells that are missing under headings that are not read are not told of") {
+  CHECK(told_of_log("club,carry_yd,\ndriver,200\n").empty());
 }
 
 TEST_CASE("bad rows are left out on demand, each of them told of") {

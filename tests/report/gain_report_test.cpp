@@ -222,7 +222,8 @@ std::string text_with_scores(double before, double after) {
 TEST_CASE("text of a gain says how often the mark is broken, in rounds of 100") {
   CHECK(says(text_with_scores(0.29, 0.414), "\nBreaks 90 in 41 rounds of 100 instead of 29.\n"));
   CHECK(says(text_with_scores(0.29, 0.2949), "\nBreaks 90 in 29 rounds of 100.\n"));
-  CHECK(says(text_with_scores(0.001, 0.01), "\nBreaks 90 in 1 round of 100 instead of fewer than 1.\n"));
+  CHECK(says(text_with_scores(0.001, 0.01), "\nBreaks 90 in 1 round of 100 instead of under 1.\n"));
+  CHECK(says(text_with_scores(0.001, 0.001), "\nBreaks 90 in under 1 round of 100.\n"));
   CHECK(says(text_with_scores(0.99, 0.999), "\nBreaks 90 in more than 99 rounds of 100 instead of 99.\n"));
   CHECK_FALSE(says(gain_text(sample_gain()), "Breaks 90"));
 }
