@@ -11,8 +11,10 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/said_delivery.hpp"
+#include "core/message_text.hpp"
 #include "core/number_text.hpp"
 #include "core/numerics.hpp"
+#include "input/said_carry.hpp"
 #include "report/logged_strike_words.hpp"
 #include "report/opening.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -34,8 +36,8 @@ constexpr std::array<const char*, delivery_fields.size()> help_of_fields = {
 };
 
 struct DeliveryOptions {
-  std::string log;  // that unsaid numbers are taken from; empty: none
-  TypicalClub club = *typical_club("driver");
+  std::string log;              // that unsaid numbers are taken from; empty: none
+  std::string club = "driver";  // as it is typically called, or as the log calls it
   std::array<std::optional<double>, delivery_fields.size()> said;
   std::vector<std::string> to;
   std::optional<double> temperature_c, altitude_m, pressure_hpa, wind_mps, wind_from_deg;
@@ -54,11 +56,11 @@ std::optional<ShotLog> shots_of_log(const DeliveryOptions& options, std::string&
     if (finding.severity == Severity::fault) complaints += to_line(finding) + "\n";
   }
   if (!log.ok()) return std::nullopt;
-  auto shots = shots_of_club(*log.value, options.club.name);
+  auto shots = shots_of_club(*log.value, options.club);
   if (!shots) {
     complaints +=
         escape_control(fmt::format("yardworth: --from-log: found no shots of {}, expected --club to be one of {}",
-                                   options.club.name, fmt::join(log.value->clubs, ", "))) +
+                                   shortened(options.club), fmt::join(log.value->clubs, ", "))) +
         "\n";
     return std::nullopt;
   }
@@ -70,9 +72,19 @@ std::optional<ShotLog> shots_of_log(const DeliveryOptions& options, std::string&
   return shots;
 }
 
+// How the club flies that is asked about; the driver in its place where nobody knows.
+TypicalClub club_of(const DeliveryOptions& options, std::string& complaints) {
+  if (const auto club = input::club_with_flight(options.club)) return *club;
+  complaints +=
+      escape_control(fmt::format("yardworth: --club: found {}, expected {}; see yardworth delivery --help",
+                                 quoted(options.club), expected_word(options.club, input::names_with_flight()))) +
+      "\n";
+  return *typical_club("driver");
+}
+
 // What was not given is as the log has it, and else as the club is typically struck.
-SaidStrike strike_of(const DeliveryOptions& options, const std::optional<ShotLog>& shots) {
-  SaidStrike strike = on_top_of(usual_strike(options.club));
+SaidStrike strike_of(const DeliveryOptions& options, const TypicalClub& club, const std::optional<ShotLog>& shots) {
+  SaidStrike strike = on_top_of(usual_strike(club));
   if (shots) {
     const LoggedStrike logged = logged_strike(*shots);
     for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
@@ -149,19 +161,34 @@ std::string written(const DeliveryReport& report, const OutputOptions& output, c
   return text_of(delivery_text, report, output, surroundings);
 }
 
+// What the report says of the log, above all else.
+void tell_of_log(const DeliveryOptions& options, const ShotLog& shots, const SaidStrike& strike,
+                 DeliveryReport& report) {
+  const DeliveryResult& result = report.result;
+  report::LoggedDelivery logged;
+  logged.club = options.club;
+  logged.shots = shots;
+  logged.known = strike.said;
+  for (std::size_t i = 0; i < delivery_fields.size(); ++i) logged.given[i] = options.said[i].has_value();
+  logged.carry_m = result.own.flight.carry_m;
+  logged.uneven = uneven_loft(shots, strike.delivery, result.club.head, result.conditions);
+  const auto words = report::logged_strike_words(logged);
+  report.opening.insert(report.opening.begin(), words.begin(), words.end());
+}
+
 Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroundings) {
   if (const auto refused = refuse_outputs({options.output.path}, {options.log}, options.output.replace)) {
     return refusal_of(*refused);
   }
   DeliveryReport report;
   DeliveryRequest request;
-  request.club = options.club;
-  request.conditions = conditions_of(options);
   std::string complaints;
   const std::optional<ShotLog> shots = shots_of_log(options, complaints);
-  const SaidStrike strike = strike_of(options, shots);
+  request.club = club_of(options, complaints);
+  request.conditions = conditions_of(options);
+  const SaidStrike strike = strike_of(options, request.club, shots);
   request.delivery = strike.delivery;
-  complaints += faults_together(strike, usual_strike(options.club), "");
+  complaints += faults_together(strike, usual_strike(request.club), "");
   if (!options.to.empty()) request.after = read_strike("--to", options.to, strike, complaints).delivery;
   if (options.table) ask_for_usual_board(request);
   for (const std::string& said : options.table.value_or(std::vector<std::string>())) {
@@ -169,22 +196,12 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
       complaints += escape_control("yardworth: " + wrong) + "\n";
   }
   if (!complaints.empty()) return {at_fault, "", complaints};
-  report.opening = report::typical_words(options.club, strike.delivery, strike.said);
+  report.opening = report::typical_words(request.club, strike.delivery, strike.said);
   return computed([&] {
-    if (shots) {
-      const auto uneven = uneven_loft(*shots, strike.delivery, options.club.head, request.conditions);
-      const auto words = report::logged_strike_words(std::string(options.club.name), logged_strike(*shots), uneven);
-      report.opening.insert(report.opening.begin(), words.begin(), words.end());
-    }
     report.result = compute_delivery(request);
+    if (shots) tell_of_log(options, *shots, strike, report);
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
-}
-
-void add_club_option(CLI::App& command, TypicalClub& club) {
-  std::vector<std::pair<std::string, TypicalClub>> choices;
-  for (const TypicalClub& typical : typical_clubs()) choices.emplace_back(std::string(typical.name), typical);
-  add_choice<TypicalClub>(command, "--club", club, choices, "The club; the driver unless given")->type_name("NAME");
 }
 
 void add_weather_options(CLI::App& command, DeliveryOptions& options) {
@@ -207,7 +224,9 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
   auto options = std::make_shared<DeliveryOptions>();
   CLI::App* command = app.add_subcommand(
       "delivery", "What a strike does in the air, and what it gives away at the same club head speed");
-  add_club_option(*command, options->club);
+  add_words(*command, "--club", options->club, "NAME",
+            fmt::format("{}; or, with --from-log, a club by its\nname there; the driver unless given",
+                        fmt::join(input::names_with_flight(), ", ")));
   for (std::size_t i = 0; i < delivery_fields.size(); ++i) {
     const DeliveryField& field = delivery_fields[i];
     add_number(*command, "--" + option_of(field), options->said[i], field.limits, help_of_fields[i]);

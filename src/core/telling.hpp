@@ -66,6 +66,13 @@ inline constexpr double rounds_ever_seen = 50.0;
 // More rounds than this are not counted.
 inline constexpr double countless_rounds = 1000.0;
 
+// ---- A strike from a log
+
+// The carry that a strike gives is set beside that of the log's shots where it differs by more than this share of it.
+inline constexpr double carry_apart = 0.05;
+// Sessions taken together are named up to so many.
+inline constexpr std::size_t most_sessions_named = 5;
+
 // ---- The graph of a policy
 
 // States of a lie within one such stretch of distance are drawn as one.

@@ -31,24 +31,6 @@ Limits limits_in_file(const DeliveryField& field, Units units) {
   return {field.inside(field.limits.low), field.inside(field.limits.high), "m/s"};
 }
 
-// The club as files may call it: "7i" is a 7-iron.
-std::optional<TypicalClub> club_with_flight(const std::string& club) {
-  const ClubName meant = parse_club_name(club);
-  for (const TypicalClub& typical : typical_clubs()) {
-    const ClubName known = parse_club_name(typical.name);
-    const bool wedge = known.kind == ClubKind::wedge;
-    const bool same_wedge = small_letters(club) == typical.name || small_letters(club) == "pw";
-    if (known.kind == meant.kind && known.number == meant.number && (!wedge || same_wedge)) return typical;
-  }
-  return std::nullopt;
-}
-
-std::vector<std::string> names_with_flight() {
-  std::vector<std::string> names;
-  for (const TypicalClub& typical : typical_clubs()) names.emplace_back(typical.name);
-  return names;
-}
-
 // Where the file says what is wrong with the numbers together: there is one, since what is typical of a club goes
 // together.
 void report_together(std::string key, std::string found, std::string expected, const TypicalClub& typical,
@@ -124,6 +106,23 @@ std::optional<double> carry_of(const Delivery& delivery, const TypicalClub& typi
 }
 
 }  // namespace
+
+std::optional<TypicalClub> club_with_flight(const std::string& club) {
+  const ClubName meant = parse_club_name(club);
+  for (const TypicalClub& typical : typical_clubs()) {
+    const ClubName known = parse_club_name(typical.name);
+    const bool wedge = known.kind == ClubKind::wedge;
+    const bool same_wedge = small_letters(club) == typical.name || small_letters(club) == "pw";
+    if (known.kind == meant.kind && known.number == meant.number && (!wedge || same_wedge)) return typical;
+  }
+  return std::nullopt;
+}
+
+std::vector<std::string> names_with_flight() {
+  std::vector<std::string> names;
+  for (const TypicalClub& typical : typical_clubs()) names.emplace_back(typical.name);
+  return names;
+}
 
 std::vector<std::string> strike_keys() {
   std::vector<std::string> keys;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "input/fields.hpp"
+#include "yardworth/flight.hpp"
 #include "yardworth/player.hpp"
 
 namespace yardworth::input {
@@ -15,6 +16,10 @@ struct SaidCarry {
   std::optional<double> carry_yd;
   std::optional<StruckClub> strike;
 };
+
+// The club with a flight that is called so, as files may call it: "7i" is a 7-iron, "driver 9" a driver.
+std::optional<TypicalClub> club_with_flight(const std::string& club);
+std::vector<std::string> names_with_flight();
 
 // The keys of a club that say a strike.
 std::vector<std::string> strike_keys();

@@ -14,6 +14,7 @@ namespace {
 using yardworth::cli::Outcome;
 
 using yardworth::test::says;
+using yardworth::test::words_of;
 
 Outcome run_delivery(std::vector<std::string> more) {
   std::vector<std::string> arguments = {"delivery"};
@@ -156,6 +157,47 @@ TEST_CASE("delivery: the board by the speeds and attack angles that are asked fo
     CHECK(refused.status == 2);
     CHECK(says(refused.err, "--table: found"));
   }
+}
+
+TEST_CASE("delivery: the carry of a log stands beside that of its strike, and what was assumed is not the player's") {
+  const std::string bay = YARDWORTH_SOURCE_DIR "/courses/heron-ferry/bay/";
+  const std::string assumed = words_of(run_delivery({"--from-log", bay + "12-woman-before.csv"}).out);
+  CHECK_MESSAGE(says(assumed, "The log's own carry is 140 yards (median of its shots); this strike gives 156."),
+                assumed);
+  CHECK(says(assumed, "what was assumed and not measured (attack angle, dynamic loft, club path, face angle), range"));
+  CHECK(says(assumed,
+             "Not in the log: attack angle, dynamic loft, club path, face angle. A recommendation about them is"));
+  // The driver of a log that measures all of it carries what its strike gives, so there is nothing to tell.
+  const std::string measured = words_of(run_delivery({"--from-log", bay + "weekend-16-before.csv"}).out);
+  CHECK(says(measured, "From the log, the median of"));
+  CHECK_FALSE(says(measured, "The log's own carry"));
+  CHECK_FALSE(says(measured, "Not in the log"));
+}
+
+TEST_CASE("delivery: a club of a log goes by its name there, and flies as what it is") {
+  const std::string heads = YARDWORTH_SOURCE_DIR "/courses/heron-ferry/bay/weekend-16-heads.csv";
+  CHECK(says(run_delivery({"--from-log", heads}).err, "expected --club to be one of driver 9, driver 11"));
+  const Outcome nine = run_delivery({"--from-log", heads, "--club", "driver 9"});
+  CHECK(nine.status == 0);
+  CHECK(says(words_of(nine.out), "strikes with driver 9: club head speed"));
+  CHECK(says(nine.out, "Driver at "));
+  CHECK(says(run_delivery({"--club", "7i"}).out, "7-iron at "));
+  CHECK(says(run_delivery({"--from-log", heads, "--club", "spoon"}).err, "found no shots of spoon"));
+}
+
+TEST_CASE("delivery: sessions taken together and strikes too few are told, and of a log no number that is not used") {
+  const std::string bay = YARDWORTH_SOURCE_DIR "/courses/heron-ferry/bay/";
+  const std::string both = words_of(run_delivery({"--from-log", bay + "senior-20.csv"}).out);
+  CHECK(says(both, "The strikes of 2 sessions are taken together: before, after."));
+  CHECK_FALSE(says(both, "So few strikes"));
+  const std::string log = bay + "weekend-16-before.csv";
+  CHECK(says(words_of(run_delivery({"--from-log", log, "--club", "5-wood"}).out), "4 strikes with 5-wood"));
+  CHECK(says(words_of(run_delivery({"--from-log", log, "--club", "5-wood"}).out), "So few strikes tell little"));
+  const std::string given = words_of(run_delivery({"--from-log", log, "--club-speed-mph", "100"}).out);
+  CHECK(says(given, "From the log, the median of"));
+  CHECK_FALSE(says(given, "club head speed 94"));
+  CHECK_FALSE(says(given, "The log's own carry"));
+  CHECK_FALSE(says(given, "sessions are taken together"));
 }
 
 TEST_CASE("delivery: what is not understood is refused with what is allowed") {
