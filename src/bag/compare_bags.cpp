@@ -135,7 +135,8 @@ ClubChange change_of(const FittedBag& before, const Place& from, const FittedBag
 }
 
 std::string log_name(const ShotLog& log) {
-  return log.sessions.size() == 1 && !log.sessions.front().empty() ? log.sessions.front() : log.file;
+  if (log.sessions.size() == 1 && !log.sessions.front().empty()) return log.sessions.front();
+  return log.file.substr(log.file.find_last_of('/') + 1);
 }
 
 }  // namespace
@@ -148,6 +149,8 @@ BagComparison compare_bags(const ShotLog& before, const ShotLog& after, const Ba
     comparison.before = before.file;
     comparison.after = after.file;
   }
+  // Told in one unit, that of the second log.
+  comparison.measured_before.units = second.result.units;
   for (const ClubMeasure& measure : second.result.clubs) {
     const auto from = place_of(first, before, measure.club);
     const auto to = place_of(second, after, measure.club);

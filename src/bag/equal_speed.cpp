@@ -8,6 +8,9 @@
 namespace yardworth {
 namespace {
 
+// A line through shots that lie so many spreads of their speed away says nothing that anybody measured.
+constexpr double furthest_speed_sd = 4.0;
+
 // Sums over the solid strikes that have a speed, about their means.
 struct Moments {
   double weight = 0.0, speed = 0.0, carry = 0.0;
@@ -16,6 +19,7 @@ struct Moments {
   double variance = 0.0;  // of carry about the line
   double freedom = 0.0;
 
+  double speed_sd() const { return std::sqrt(speed_square / weight); }
   double squares_about(double slope) const { return carry_square - 2.0 * slope * both + slope * slope * speed_square; }
 };
 
@@ -75,9 +79,10 @@ std::optional<Estimate> change_at_equal_speed(const WeighedShots& before, const 
   Moments b = moments_of(after);
   const double fewest = static_cast<double>(fewest_own_shots) - 1.0;
   if (a.weight < fewest || b.weight < fewest || a.speed_square + b.speed_square <= 0.0) return std::nullopt;
+  const double faster = b.speed - a.speed;
+  if (std::abs(faster) > furthest_speed_sd * std::max(a.speed_sd(), b.speed_sd())) return std::nullopt;
   const double slope = fit_slope(a, b);
   const double information = slope_information(a, b);
-  const double faster = b.speed - a.speed;
   double variance = faster * faster / information;
   for (const Moments* one : {&a, &b}) variance += one->variance_factor * one->variance / one->weight;
   // Welch and Satterthwaite: by how much the variance moves with each of the two spreads.

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <memory>
 
@@ -122,6 +123,18 @@ using Part = std::optional<ShotLog> (*)(const ShotLog&, std::string_view);
 Sides parts_of(const ShotLog& log, const std::string& option, const std::vector<std::string>& names, Part part,
                const std::vector<std::string>& known, std::string& complaints) {
   std::vector<std::optional<ShotLog>> parts;
+  const bool none = std::all_of(known.begin(), known.end(), [](const std::string& name) { return name.empty(); });
+  if (none) {
+    complaints +=
+        fmt::format("yardworth: {}: found no column for that in the log, expected one that tells them apart\n", option);
+    return {};
+  }
+  if (names[0] == names[1]) {
+    complaints +=
+        escape_control(fmt::format("yardworth: {}: found \"{}\" twice, expected two to compare", option, names[0])) +
+        "\n";
+    return {};
+  }
   for (const std::string& name : names) {
     parts.push_back(part(log, name));
     if (parts.back()) continue;

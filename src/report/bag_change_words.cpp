@@ -24,6 +24,25 @@ std::string more_shots_words(const ClubChange& change) {
                      *change.more_shots == 1 ? "shot" : "shots");
 }
 
+std::string with_sign(const std::string& number) {
+  return (number.front() == '-' || number.find_first_not_of("0.") == std::string::npos ? "" : "+") + number;
+}
+
+// What is sure of the club head's speed, and what the carry has of it where the answer leaves it out.
+std::string speed_words(const ClubChange& change, Units units) {
+  const auto& speed = change.club_speed_mps;
+  if (!speed || (speed->low <= 0.0 && speed->high >= 0.0)) return "";
+  const bool faster = speed->value > 0.0;
+  const auto mph = [&](double mps) { return fixed(to_mph(faster ? mps : -mps), 1); };
+  const std::string words =
+      fmt::format(" The club head is {} mph {} ({} to {})", mph(speed->value), faster ? "faster" : "slower",
+                  mph(faster ? speed->low : speed->high), mph(faster ? speed->high : speed->low));
+  if (!change.at_equal_club_speed_yd) return words + ".";
+  const auto carry = [&](double yards) { return with_sign(fixed(from_yards(yards, units), 0)); };
+  return fmt::format("{}; with that carry changes by {} ({} to {}).", words, carry(change.carry_yd.value),
+                     carry(change.carry_yd.low), carry(change.carry_yd.high));
+}
+
 }  // namespace
 
 std::string_view verdict_words(ClubChange::Verdict verdict) {
@@ -56,8 +75,16 @@ std::vector<std::string> comparison_notes(const BagComparison& comparison) {
       "half "
       "of all such changes need more.");
   if (comparison.changes.size() > 1) {
-    words.push_back(fmt::format("{} clubs are compared. Of clubs that did not change at all one in ten is called real.",
-                                comparison.changes.size()));
+    words.push_back(fmt::format(
+        "{} clubs are compared. Of clubs that did not change at all one in ten is called real, and up to one in five "
+        "where many shots are mild misses, neither solid nor poor.",
+        comparison.changes.size()));
+  }
+  for (const ClubChange& change : comparison.changes) {
+    if (!change.club_speed_mps || change.at_equal_club_speed_yd) continue;
+    words.push_back(fmt::format(
+        "{}: the club head speeds before and after lie too far apart to tell what carries were at the same one.",
+        shown_name(change.club)));
   }
   const auto alone = [&](const std::vector<std::string>& clubs, const std::string& where) {
     std::string names;
@@ -75,22 +102,22 @@ std::string change_sentence(const ClubChange& change, Units units) {
   if (change.verdict == ClubChange::Verdict::too_few_shots) return report::few_shots_words(change);
   const Estimate& answer = change.answer();
   const auto shown = [&](double yards) { return fixed(from_yards(yards, units), 0); };
-  const auto with_sign = [&](double yards) {
-    const std::string text = shown(yards);
-    return (text.front() == '-' || text == "0" ? "" : "+") + text;
-  };
   const std::string where = change.at_equal_club_speed_yd ? " at the same club speed" : "";
   const std::string club = report::shown_name(change.club);
   if (change.verdict == ClubChange::Verdict::cannot_tell) {
-    return fmt::format("{} {} {}{} ({} to {}): cannot tell yet{}", club, with_sign(answer.value),
-                       unit_after(shown(std::abs(answer.value)), units), where, with_sign(answer.low),
-                       with_sign(answer.high), report::more_shots_words(change));
+    return fmt::format("{} {} {}{} ({} to {}): cannot tell yet{}{}", club, report::with_sign(shown(answer.value)),
+                       unit_after(shown(std::abs(answer.value)), units), where, report::with_sign(shown(answer.low)),
+                       report::with_sign(shown(answer.high)), report::more_shots_words(change),
+                       report::speed_words(change, units));
   }
   const bool longer = answer.value > 0.0;
   const std::string number = shown(std::abs(answer.value));
-  return fmt::format("{} {} {} {}{} ({} to {}): real.", club, number, unit_after(number, units),
-                     longer ? "longer" : "shorter", where, shown(longer ? answer.low : -answer.high),
-                     shown(longer ? answer.high : -answer.low));
+  const double least = longer ? answer.low : -answer.high;
+  // What is called real does not go down to 0.
+  const std::string down_to = shown(least) == "0" ? fixed(from_yards(least, units), 1) : shown(least);
+  return fmt::format("{} {} {} {}{} ({} to {}): real.{}", club, number, unit_after(number, units),
+                     longer ? "longer" : "shorter", where, down_to == "0.0" ? "just over 0" : down_to,
+                     shown(longer ? answer.high : -answer.low), report::speed_words(change, units));
 }
 
 }  // namespace yardworth

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/distance_words.hpp"
@@ -18,6 +19,15 @@ std::string one_number(double value, const BagNumber& number, Units units) {
   const double shown = number.length ? from_yards(value, units) : number.factor * value;
   const std::string text = fixed(shown, number.decimals);
   return number.sign && shown > 0.0 && fixed(0.0, number.decimals) != text ? "+" + text : text;
+}
+
+std::string session_words(const std::vector<std::string>& sessions) {
+  constexpr std::size_t most_named = 4;
+  std::string words;
+  for (std::size_t i = 0; i < std::min(sessions.size(), most_named); ++i) {
+    words += (i == 0 ? "" : ", ") + (sessions[i].empty() ? "one without a name" : shortened(sessions[i]));
+  }
+  return words + (sessions.size() > most_named ? " and others" : "");
 }
 
 std::string few_words(const BagNote& note) {
@@ -74,23 +84,56 @@ std::string note_words(const BagNote& note, const BagResult& result) {
 std::vector<BagNumber> bag_numbers() {
   const double in_degrees = degrees(1.0);
   return {
-      {"carry", "carry", 0, true, false, false, 1.0,
+      {"carry",
+       "carry",
+       0,
+       true,
+       false,
+       false,
+       1.0,
+       {},
        [](const ClubMeasure& club) { return std::optional(club.carry_yd); }},
-      {"total", "total", 0, true, false, false, 1.0, [](const ClubMeasure& club) { return club.total_yd; }},
-      {"gap", "gap", 0, true, false, false, 1.0, [](const ClubMeasure& club) { return club.gap_yd; }},
-      {"poor_strike_probability", "poor strikes", 0, false, true, false, 1.0,
+      {"total", "total", 0, true, false, false, 1.0, {}, [](const ClubMeasure& club) { return club.total_yd; }},
+      {"gap", "gap", 0, true, false, false, 1.0, {}, [](const ClubMeasure& club) { return club.gap_yd; }},
+      {"poor_strike_probability",
+       "poor strikes",
+       0,
+       false,
+       true,
+       false,
+       1.0,
+       {},
        [](const ClubMeasure& club) { return club.poor_strike; }},
-      {"carry_sd", "spread of carry", 1, true, false, false, 1.0,
+      {"carry_sd",
+       "spread of carry",
+       1,
+       true,
+       false,
+       false,
+       1.0,
+       {},
        [](const ClubMeasure& club) { return club.carry_sd_yd; }},
-      {"direction_sd_deg", "spread of direction", 1, false, false, false, in_degrees,
+      {"direction_sd_deg", "spread of direction", 1, false, false, false, in_degrees, "degrees",
        [](const ClubMeasure& club) { return club.direction_sd_rad; }},
-      {"direction_mean_deg", "mean direction", 1, false, false, true, in_degrees,
+      {"direction_mean_deg", "mean direction", 1, false, false, true, in_degrees, "degrees",
        [](const ClubMeasure& club) { return club.direction_mean_rad; }},
-      {"smash_factor", "smash factor", 2, false, false, false, 1.0,
+      {"smash_factor",
+       "smash factor",
+       2,
+       false,
+       false,
+       false,
+       1.0,
+       {},
        [](const ClubMeasure& club) { return club.smash_factor; }},
-      {"club_speed_mph", "club head speed", 1, false, false, false, to_mph(1.0),
+      {"club_speed_mph", "club head speed", 1, false, false, false, to_mph(1.0), "mph",
        [](const ClubMeasure& club) { return club.club_speed_mps; }},
   };
+}
+
+std::string heading_of(std::string_view words, const BagNumber& number, Units units) {
+  const std::string_view unit = number.length ? name(units) : number.unit;
+  return unit.empty() ? std::string(words) : fmt::format("{}, {}", words, unit);
 }
 
 std::string estimate_words(const std::optional<Estimate>& estimate, const BagNumber& number, Units units) {
@@ -107,7 +150,7 @@ std::string change_words(const std::optional<Estimate>& change, const BagNumber&
   const auto shown = [&](double value) {
     const double in_units = number.length ? from_yards(value, units) : number.factor * value;
     const std::string text = number.share ? fixed(100.0 * value, 0) : fixed(in_units, number.decimals);
-    return (number.sign && text.front() != '-' ? "+" : "") + text + (number.share ? "%" : "");
+    return (number.sign && text.front() != '-' ? "+" : "") + text;
   };
   if (!std::isfinite(change->low) || !std::isfinite(change->high)) return shown(change->value) + " (?)";
   return fmt::format("{} ({} to {})", shown(change->value), shown(change->low), shown(change->high));
@@ -133,6 +176,10 @@ std::vector<std::string> bag_notes(const BagResult& result) {
   words.emplace_back(
       "Every interval is of 90%. Carry and spreads are those of solid strikes; a strike counts as much as it is likely "
       "to be solid (docs/model.md, \"What shots say\"). Shots are taken to be independent: one session is one day.");
+  if (result.sessions.size() > 1) {
+    words.push_back(fmt::format("Shots of {} sessions are taken together: {}. --sessions compares two of them.",
+                                result.sessions.size(), session_words(result.sessions)));
+  }
   if (!result.outliers.empty()) {
     words.emplace_back(
         "Outliers are among the shots that are counted. A carry that no strike of the club has weighs nothing in other "

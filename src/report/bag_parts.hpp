@@ -17,13 +17,17 @@ struct BagNumber {
   std::string_view key;    // for programs; of a length without its unit
   std::string_view words;  // for people
   int decimals = 0;
-  bool length = false;  // in yards or metres
-  bool share = false;   // a probability
-  bool sign = false;    // told with a plus too
-  double factor = 1.0;  // from what the library has to what the key names
+  bool length = false;    // in yards or metres
+  bool share = false;     // a probability
+  bool sign = false;      // told with a plus too
+  double factor = 1.0;    // from what the library has to what the key names
+  std::string_view unit;  // for people, where it is no length
   std::function<std::optional<Estimate>(const ClubMeasure&)> of;
 };
 std::vector<BagNumber> bag_numbers();
+
+// "carry, yards".
+std::string heading_of(std::string_view words, const BagNumber& number, Units units);
 
 // "196 (190 to 202)", in the log's units; empty where there is nothing.
 std::string estimate_words(const std::optional<Estimate>& estimate, const BagNumber& number, Units units);

@@ -37,7 +37,8 @@ std::string clubs_table(const BagResult& result, const std::vector<report::BagNu
     }
     if (!said) continue;
     any = true;
-    table.columns.push_back(give_way({std::string(number.words)}, turn--, GivesWay::broken_between_words));
+    table.columns.push_back(
+        give_way({report::heading_of(number.words, number, result.units)}, turn--, GivesWay::broken_between_words));
     for (std::size_t i = 0; i < cells.size(); ++i) table.rows[i].push_back(cells[i]);
   }
   return any ? '\n' + page.table_in_parts(table, 1) : "";
@@ -66,10 +67,10 @@ std::string outliers_section(const BagResult& result, const std::string& title, 
 // What changed, a column each; columns that no club has are left out.
 std::string changes_table(const BagComparison& comparison, Units units, const Page& page) {
   using Of = std::function<std::optional<Estimate>(const ClubChange&)>;
-  const report::BagNumber yards{"", "", 0, true, false, true, 1.0, {}};
-  const report::BagNumber speed{"", "", 1, false, false, true, to_mph(1.0), {}};
-  const report::BagNumber share{"", "", 0, false, true, true, 1.0, {}};
-  const report::BagNumber ratio{"", "", 2, false, false, false, 1.0, {}};
+  const report::BagNumber yards{"", "", 0, true, false, true, 1.0, {}, {}};
+  const report::BagNumber speed{"", "", 1, false, false, true, to_mph(1.0), "mph", {}};
+  const report::BagNumber share{"", "", 0, false, true, true, 1.0, "percentage points", {}};
+  const report::BagNumber ratio{"", "", 2, false, false, false, 1.0, {}, {}};
   const std::vector<std::tuple<std::string, report::BagNumber, Of>> columns = {
       {"carry", yards, [](const ClubChange& change) { return std::optional(change.carry_yd); }},
       {"at same speed", yards, [](const ClubChange& change) { return change.at_equal_club_speed_yd; }},
@@ -88,7 +89,8 @@ std::string changes_table(const BagComparison& comparison, Units units, const Pa
     for (const ClubChange& change : comparison.changes)
       cells.push_back(report::change_words(of(change), number, units));
     if (std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); })) continue;
-    table.columns.push_back(give_way({heading}, turn--, GivesWay::broken_between_words));
+    table.columns.push_back(
+        give_way({report::heading_of(heading, number, units)}, turn--, GivesWay::broken_between_words));
     for (std::size_t i = 0; i < cells.size(); ++i) table.rows[i].push_back(cells[i]);
   }
   return '\n' + page.table_in_parts(table, 1) +

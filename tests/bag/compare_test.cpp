@@ -111,6 +111,11 @@ TEST_CASE("shots that were hit harder were not hit better") {
   CHECK(harder.verdict == ClubChange::Verdict::cannot_tell);
   CHECK(to_mph(harder.club_speed_mps->value) == doctest::Approx(4.0).epsilon(0.3));
 
+  // 30 mph faster with spreads of 2: a line through either log says nothing of the other's speeds.
+  const ClubChange other = compare_bags(before, speed_log(124.0, 0.0, 40, engine)).changes.front();
+  CHECK(!other.at_equal_club_speed_yd.has_value());
+  CHECK(other.club_speed_mps.has_value());
+
   const ClubChange better = compare_bags(before, speed_log(94.0, 12.0, 40, engine)).changes.front();
   CHECK(better.at_equal_club_speed_yd->value == doctest::Approx(12.0).epsilon(0.3));
   CHECK(better.verdict == ClubChange::Verdict::real);

@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "support/drawn_log.hpp"
@@ -49,9 +50,18 @@ TEST_CASE("a new player file has the numbers that were measured") {
   REQUIRE(player.clubs.size() == 2);
   const Club& driver = club_named(player, "Driver");
   CHECK(driver.carry_yd == doctest::Approx(result.clubs[0].carry_yd.value).epsilon(1e-3));
-  CHECK(driver.carry_sd_yd == doctest::Approx(result.clubs[0].carry_sd_yd->value).epsilon(1e-2));
-  CHECK(driver.direction_sd_rad == doctest::Approx(result.clubs[0].direction_sd_rad->value).epsilon(1e-2));
-  CHECK(driver.poor_strike == doctest::Approx(result.clubs[0].poor_strike->value).epsilon(1e-2));
+  // 30 shots beside 10 of what is typical (docs/model.md, "Few shots").
+  const Club& typical = club_named(golfer, "driver");
+  const auto drawn = [](double measured, double of_typical) { return 0.75 * measured + 0.25 * of_typical; };
+  const auto drawn_spread = [&](double measured, double of_typical) {
+    return std::sqrt(drawn(measured * measured, of_typical * of_typical));
+  };
+  const ClubMeasure& measured = result.clubs[0];
+  CHECK(driver.carry_sd_yd ==
+        doctest::Approx(drawn_spread(measured.carry_sd_yd->value, typical.carry_sd_yd)).epsilon(1e-2));
+  CHECK(driver.direction_sd_rad ==
+        doctest::Approx(drawn_spread(measured.direction_sd_rad->value, typical.direction_sd_rad)).epsilon(1e-2));
+  CHECK(driver.poor_strike == doctest::Approx(drawn(measured.poor_strike->value, typical.poor_strike)).epsilon(1e-2));
 }
 
 TEST_CASE("a miss to one side is written where it is sure, to the side that it is on, and else left out") {

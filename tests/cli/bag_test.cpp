@@ -76,6 +76,9 @@ TEST_CASE("bag compares two logs, two sessions of one, and two clubs hit in turn
   CHECK(test::says(sessions.out, "): real."));
   CHECK(test::says(test::words_of(sessions.out), "nobody knows whether the ball was struck better or only harder"));
   CHECK(test::says(sessions.out.substr(sessions.out.find("Cautions")), "qualified"));
+  CHECK(test::says(sessions.out, "carry, yards"));
+  CHECK(test::says(test::words_of(run_bag_with({log.path}).out), "Shots of 2 sessions are taken together: may, june."));
+  CHECK(test::says(run_bag_with({log.path, "--sessions", "may", "may"}).err, "found \"may\" twice"));
   const Outcome clubs = run_bag_with({log.path, "--clubs", "driver A", "driver B"});
   CHECK(test::says(clubs.out, "driver B against driver A 1"));
   const Outcome same = run_bag_with({log.path, log.path, "--format", "json"});
@@ -83,6 +86,21 @@ TEST_CASE("bag compares two logs, two sessions of one, and two clubs hit in turn
   CHECK(test::says(run_bag_with({log.path, "--sessions", "may", "july"}).err, "--sessions: found \"july\", expected"));
   CHECK(test::says(run_bag_with({log.path, log.path, "--sessions", "may", "june"}).err, "expected one way"));
   CHECK(run_bag_with({log.path, "--sessions", "may"}).status == at_fault);
+}
+
+TEST_CASE("bag tells both logs in one unit, and what is sure of the club head's speed") {
+  std::string yards, metres;
+  for (const int mph : {90, 92, 91, 93, 89, 91}) {
+    yards += fmt::format("driver,{},{}\n", 2 * mph + mph % 2, mph);
+    metres += fmt::format("driver,{},{}\n", 0.9144 * (2 * mph + mph % 2), 0.44704 * (mph + 3));
+  }
+  const LogFile before("metres.csv", "club,carry_m,club_speed_mps\n" + metres);
+  const LogFile after("yards.csv", "club,carry_yd,club_speed_mph\n" + yards);
+  const std::string out = run_bag_with({before.path, after.path}).out;
+  CHECK(test::says(out, "Before: "));
+  CHECK(!test::says(out, "Before: /"));
+  CHECK(!test::says(out, "carry, metres"));
+  CHECK(test::says(test::words_of(out), "The club head is 3.0 mph slower"));
 }
 
 TEST_CASE("bag writes a player file, and changes an existing one with --force alone") {
@@ -130,6 +148,7 @@ TEST_CASE("bag says what is wrong with its options") {
   CHECK(both.status == at_fault);
   CHECK(test::says(both.err, "--index: found --player beside it"));
   CHECK(test::says(both.err, "nobody.yaml: fault: found no such file"));
+  CHECK(test::says(run_bag_with({log.path, "--sessions", "a", "b"}).err, "found no column for that in the log"));
   const LogFile header("header.csv", "club,carry_yd\n");
   CHECK(test::says(run_bag_with({header.path}).err, "found a header alone"));
 }
