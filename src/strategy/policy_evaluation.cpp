@@ -140,8 +140,7 @@ std::vector<double> solve(const Equations& equations, const std::vector<Componen
 std::vector<double> furthest_by_lie(const HoleModel& model, const ReachedGraph& reached, const AboveBaseline& above,
                                     const std::vector<double>& value) {
   std::vector<double> furthest(all_lies.size(), 0.0);
-  for (std::size_t i = 0; i < reached.states.size(); ++i) {
-    const StateId state = reached.states[i];
+  for (const StateId state : reached.states) {
     double& largest = furthest[static_cast<std::size_t>(model.lie_of(state))];
     const double assumed = assumed_value(model, above, state);
     largest = std::max(largest, std::abs(value[static_cast<std::size_t>(state)] - assumed));
