@@ -62,7 +62,7 @@ class ReusedRows {
 
  private:
   const HoleModel& model_;
-  const EvaluatedPolicy& row_source_;
+  const EvaluatedPolicy row_source_;  // two references, kept: what they refer to outlives this, the pair need not
   TransitionBuilder builder_;
 };
 
