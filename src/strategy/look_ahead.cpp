@@ -9,6 +9,7 @@
 #include "player/lies_in_play.hpp"
 #include "strategy/shot_at_hole.hpp"
 #include "strategy/strikes.hpp"
+#include "strategy/transition.hpp"
 
 namespace yardworth {
 
@@ -139,8 +140,7 @@ double LookAhead::strokes_of(const Looked& at, const Action& action) const {
                                  if (continuation.kind == Continuation::Kind::replay) replay += weight;
                                  strokes += weight * continuation.worth(at.value);
                                });
-  const double leaves = 1.0 - replay;
-  return leaves > numerics::never_leaves ? strokes / leaves : std::numeric_limits<double>::infinity();
+  return until_away(strokes, replay);
 }
 
 std::array<LookAhead::Known, 4> LookAhead::known_around(Lie lie, Point from) const {

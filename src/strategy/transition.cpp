@@ -77,15 +77,10 @@ Row holed_for(double strokes) {
   return std::make_shared<const Transition>(std::move(row));
 }
 
-namespace {
-
-// Expected strokes of a shot that costs so many until it gets away.
 double until_away(double strokes, double replay) {
   const double leaves = 1.0 - replay;
   return leaves > numerics::row_never_leaves ? strokes / leaves : std::numeric_limits<double>::infinity();
 }
-
-}  // namespace
 
 double action_value(const Transition& row, const std::vector<double>& value) {
   double sum = row.cost;
@@ -99,11 +94,8 @@ double struck_value(const HoleModel& model, StateId state, const Action& action,
   double replay = 0.0;
   for_each_strike(model, state, action, stride, [&](const Rest& rest, double weight) {
     const Continuation continuation = model.continuation(rest);
-    sum += weight * continuation.cost;
+    sum += weight * continuation.worth(value);
     if (continuation.kind == Continuation::Kind::replay) replay += weight;
-    if (continuation.kind != Continuation::Kind::between_states) return;
-    const std::array<double, 4> shares = continuation.weights();
-    for (std::size_t i = 0; i < 4; ++i) sum += weight * shares[i] * value[continuation.state[i]];
   });
   return until_away(sum, replay);
 }

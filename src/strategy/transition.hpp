@@ -52,7 +52,11 @@ class TransitionBuilder {
   std::array<double, 2 * static_cast<std::size_t>(finish_places)> finished_{};  // likewise, as in the row
 };
 
-// Expected strokes of one shot and then the values given. What can only be replayed for ever is infinite.
+// Expected strokes of a shot that costs so many, what follows it included, and is played again with such a probability.
+// What can only be replayed for ever is infinite.
+double until_away(double strokes, double replay);
+
+// Expected strokes of one shot and then the values given.
 double action_value(const Transition& row, const std::vector<double>& value);
 // The same of a shot whose row nobody needs, over every stride-th node.
 double struck_value(const HoleModel& model, StateId state, const Action& action, int stride,
