@@ -34,6 +34,7 @@ std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
 
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
                                    const Action& tee_shot) {
+  if (hazards.empty()) return {};
   const std::vector<Finished> ends = finishes(model, tee_shot);
   std::vector<HazardMet> met;
   for (const HazardView& view : hazards) {

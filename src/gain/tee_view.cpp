@@ -6,8 +6,6 @@
 #include <optional>
 
 #include "core/telling.hpp"
-#include "shot/area_found.hpp"
-#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
