@@ -24,10 +24,6 @@ std::string more_shots_words(const ClubChange& change) {
                      *change.more_shots == 1 ? "shot" : "shots");
 }
 
-std::string with_sign(const std::string& number) {
-  return (number.front() == '-' || number.find_first_not_of("0.") == std::string::npos ? "" : "+") + number;
-}
-
 // What is sure of the club head's speed, and what the carry has of it where the answer leaves it out.
 std::string speed_words(const ClubChange& change, Units units) {
   const auto& speed = change.club_speed_mps;
@@ -38,7 +34,7 @@ std::string speed_words(const ClubChange& change, Units units) {
       fmt::format(" The club head is {} mph {} ({} to {})", mph(speed->value), faster ? "faster" : "slower",
                   mph(faster ? speed->low : speed->high), mph(faster ? speed->high : speed->low));
   if (!change.at_equal_club_speed_yd) return words + ".";
-  const auto carry = [&](double yards) { return with_sign(fixed(from_yards(yards, units), 0)); };
+  const auto carry = [&](double yards) { return with_plus(fixed(from_yards(yards, units), 0)); };
   return fmt::format("{}; with that carry changes by {} ({} to {}).", words, carry(change.carry_yd.value),
                      carry(change.carry_yd.low), carry(change.carry_yd.high));
 }
@@ -105,9 +101,9 @@ std::string change_sentence(const ClubChange& change, Units units) {
   const std::string where = change.at_equal_club_speed_yd ? " at the same club speed" : "";
   const std::string club = report::shown_name(change.club);
   if (change.verdict == ClubChange::Verdict::cannot_tell) {
-    return fmt::format("{} {} {}{} ({} to {}): cannot tell yet{}{}", club, report::with_sign(shown(answer.value)),
-                       unit_after(shown(std::abs(answer.value)), units), where, report::with_sign(shown(answer.low)),
-                       report::with_sign(shown(answer.high)), report::more_shots_words(change),
+    return fmt::format("{} {} {}{} ({} to {}): cannot tell yet{}{}", club, report::with_plus(shown(answer.value)),
+                       unit_after(shown(std::abs(answer.value)), units), where, report::with_plus(shown(answer.low)),
+                       report::with_plus(shown(answer.high)), report::more_shots_words(change),
                        report::speed_words(change, units));
   }
   const bool longer = answer.value > 0.0;

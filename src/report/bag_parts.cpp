@@ -2,13 +2,13 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 
 #include "core/distance_words.hpp"
 #include "core/message_text.hpp"
 #include "gain/what_was_asked.hpp"
 #include "report/basis_words.hpp"
+#include "report/sentence_words.hpp"
 #include "report/text.hpp"
 
 namespace yardworth::report {
@@ -18,16 +18,7 @@ std::string one_number(double value, const BagNumber& number, Units units) {
   if (number.share) return percent(value);
   const double shown = number.length ? from_yards(value, units) : number.factor * value;
   const std::string text = fixed(shown, number.decimals);
-  return number.sign && shown > 0.0 && fixed(0.0, number.decimals) != text ? "+" + text : text;
-}
-
-std::string session_words(const std::vector<std::string>& sessions) {
-  constexpr std::size_t most_named = 4;
-  std::string words;
-  for (std::size_t i = 0; i < std::min(sessions.size(), most_named); ++i) {
-    words += (i == 0 ? "" : ", ") + (sessions[i].empty() ? "one without a name" : shortened(sessions[i]));
-  }
-  return words + (sessions.size() > most_named ? " and others" : "");
+  return number.sign ? with_plus(text) : text;
 }
 
 std::string few_words(const BagNote& note) {
@@ -131,6 +122,11 @@ std::vector<BagNumber> bag_numbers() {
   };
 }
 
+std::string with_plus(const std::string& number) {
+  const bool positive = number.front() != '-' && number.find_first_not_of("0.") != std::string::npos;
+  return positive ? "+" + number : number;
+}
+
 std::string heading_of(std::string_view words, const BagNumber& number, Units units) {
   const std::string_view unit = number.length ? name(units) : number.unit;
   return unit.empty() ? std::string(words) : fmt::format("{}, {}", words, unit);
@@ -150,7 +146,7 @@ std::string change_words(const std::optional<Estimate>& change, const BagNumber&
   const auto shown = [&](double value) {
     const double in_units = number.length ? from_yards(value, units) : number.factor * value;
     const std::string text = number.share ? fixed(100.0 * value, 0) : fixed(in_units, number.decimals);
-    return (number.sign && text.front() != '-' ? "+" : "") + text;
+    return number.sign ? with_plus(text) : text;
   };
   if (!std::isfinite(change->low) || !std::isfinite(change->high)) return shown(change->value) + " (?)";
   return fmt::format("{} ({} to {})", shown(change->value), shown(change->low), shown(change->high));
@@ -178,7 +174,7 @@ std::vector<std::string> bag_notes(const BagResult& result) {
       "to be solid (docs/model.md, \"What shots say\"). Shots are taken to be independent: one session is one day.");
   if (result.sessions.size() > 1) {
     words.push_back(fmt::format("Shots of {} sessions are taken together: {}. --sessions compares two of them.",
-                                result.sessions.size(), session_words(result.sessions)));
+                                result.sessions.size(), session_names(result.sessions)));
   }
   if (!result.outliers.empty()) {
     words.emplace_back(

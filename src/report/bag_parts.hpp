@@ -26,6 +26,9 @@ struct BagNumber {
 };
 std::vector<BagNumber> bag_numbers();
 
+// A number as it is told, with a plus where it is above 0.
+std::string with_plus(const std::string& number);
+
 // "carry, yards".
 std::string heading_of(std::string_view words, const BagNumber& number, Units units);
 

@@ -10,6 +10,7 @@
 #include "bag/mixture.hpp"
 #include "core/message_text.hpp"
 #include "core/telling.hpp"
+#include "report/sentence_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/bag.hpp"
 #include "yardworth/units.hpp"
@@ -35,14 +36,8 @@ std::string session_words(const ShotLog& shots) {
   for (const Shot& shot : shots.shots) sessions.insert(shot.session);
   if (sessions.size() < 2) return "";
   std::vector<std::string> names;
-  for (const std::size_t session : sessions) {
-    if (names.size() == telling::most_sessions_named) break;
-    const std::string& name = shots.sessions[session];
-    names.push_back(name.empty() ? "one without a name" : shortened(name));
-  }
-  const std::size_t more = sessions.size() - names.size();
-  return fmt::format("The strikes of {} sessions are taken together: {}{}.", sessions.size(), fmt::join(names, ", "),
-                     more == 0 ? "" : fmt::format(" and {} more", more));
+  for (const std::size_t session : sessions) names.push_back(shots.sessions[session]);
+  return fmt::format("The strikes of {} sessions are taken together: {}.", names.size(), session_names(names));
 }
 
 // Of the numbers from the first on, those that nobody measured or gave.

@@ -1,10 +1,13 @@
 #include "report/sentence_words.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <cmath>
 
 #include "core/distance_words.hpp"
+#include "core/message_text.hpp"
+#include "core/telling.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 
@@ -30,6 +33,16 @@ Subject carry_subject(const DistanceChange& change, Units units) {
 std::string shown_name(const std::string& text) {
   constexpr std::size_t name_width = 40;
   return shorten(escape_control(text), name_width);
+}
+
+std::string session_names(const std::vector<std::string>& sessions) {
+  std::vector<std::string> names;
+  for (const std::string& name : sessions) {
+    if (names.size() == telling::most_sessions_named) break;
+    names.push_back(name.empty() ? "one without a name" : shortened(name));
+  }
+  const std::size_t more = sessions.size() - names.size();
+  return fmt::format("{}{}", fmt::join(names, ", "), more == 0 ? "" : fmt::format(" and {} more", more));
 }
 
 }  // namespace yardworth::report
