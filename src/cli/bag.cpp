@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <filesystem>
 #include <memory>
 
@@ -10,6 +9,7 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "core/file_output.hpp"
+#include "input/two_parts.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
@@ -123,15 +123,9 @@ using Part = std::optional<ShotLog> (*)(const ShotLog&, std::string_view);
 Sides parts_of(const ShotLog& log, const std::string& option, const std::vector<std::string>& names, Part part,
                const std::vector<std::string>& known, std::string& complaints) {
   std::vector<std::optional<ShotLog>> parts;
-  const bool none = std::all_of(known.begin(), known.end(), [](const std::string& name) { return name.empty(); });
-  if (none) {
+  if (const auto fault = input::parts_fault(names, known)) {
     complaints +=
-        fmt::format("yardworth: {}: found no column for that in the log, expected one that tells them apart\n", option);
-    return {};
-  }
-  if (names[0] == names[1]) {
-    complaints +=
-        escape_control(fmt::format("yardworth: {}: found \"{}\" twice, expected two to compare", option, names[0])) +
+        escape_control(fmt::format("yardworth: {}: found {}, expected {}", option, fault->found, fault->expected)) +
         "\n";
     return {};
   }

@@ -4,6 +4,7 @@
 
 #include "core/message_text.hpp"
 #include "core/spelling.hpp"
+#include "input/two_parts.hpp"
 
 namespace yardworth::embed {
 namespace {
@@ -29,6 +30,10 @@ using Part = std::optional<ShotLog> (*)(const ShotLog&, std::string_view);
 void split(BagQuestion& question, const std::vector<std::string>& names, const char* option, Part part,
            const std::vector<std::string>& known, const Tell& tell) {
   const ShotLog log = *question.log;
+  if (const auto fault = input::parts_fault(names, known)) {
+    tell(option, fault->found, fault->expected);
+    return;
+  }
   const auto take = [&](const std::string& name) {
     auto shots = part(log, name);
     if (!shots) tell(option, quoted(name), one_of(name, known));

@@ -61,6 +61,15 @@ TEST_CASE("the embedding function tells every fault of a log and of a question a
   CHECK(skipped["status"] == 0);
   CHECK(skipped["answer"]["skipped_rows"] == 1);
   CHECK(skipped["findings"].size() == 1);
+  const BagJson twice =
+      bag_answer({{"command", "bag"}, {"log", spring}, {"options", {{"sessions", BagJson::array({"a", "A"})}}}});
+  CHECK(twice["status"] == 2);
+  CHECK(test::says(twice.dump(), "two to compare"));
+  const BagJson none = bag_answer({{"command", "bag"},
+                                   {"log", "club,carry_yd\ndriver,200\n"},
+                                   {"options", {{"sessions", BagJson::array({"a", "b"})}}}});
+  CHECK(none["status"] == 2);
+  CHECK(test::says(none.dump(), "no column for that in the log"));
 }
 
 }  // namespace yardworth
