@@ -103,7 +103,8 @@ struct ClubChange {
   std::string club;
   ClubMeasure before, after;
   Estimate carry_yd;  // of typical carry: after less before, as all changes; a loss is negative
-  // The same at equal club head speed, where both logs have it: what is gained by striking better, not harder.
+  // The same at equal club head speed, where both logs have it and their speeds lie near enough: what is gained by
+  // striking better, not harder.
   std::optional<Estimate> at_equal_club_speed_yd;
   std::optional<Estimate> club_speed_mps;
   std::optional<Estimate> poor_strike;                         // of the probability
@@ -131,7 +132,9 @@ BagComparison compare_bags(const ShotLog& before, const ShotLog& after, const Ba
 // Two clubs, or two heads, hit in turn: each log has the shots of one of them.
 BagComparison compare_clubs(const ShotLog& before, const ShotLog& after, const BagRequest& request = {});
 
-// The text of a player file with the clubs that were measured, or every fault that it would have. existing: a player
+// The text of a player file with the clubs that were measured, or every fault that it would have. Spreads and poor
+// strikes are drawn to what is typical of the golfer, which counts for ten shots however many were measured, and a mean
+// direction is left out where its interval has 0 in it (docs/model.md, "Few shots"). existing: a player
 // file whose other keys, clubs and comments are kept; else the golfer's label, index, band and gender head a new one.
 // Clubs that have no spread, since their shots are too few, are left out. file: how findings name it.
 Reading<std::string> write_measured_player(const BagResult& result, const Player& golfer,

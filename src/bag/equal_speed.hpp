@@ -17,7 +17,7 @@ struct WeighedShots {
 };
 
 // The change of carry at equal club head speed: both logs have one slope of carry over speed, and spreads of their own.
-// Nothing where too few shots have a speed. docs/model.md, "What changed".
+// Nothing where too few shots have a speed, or the speeds of the two lie too far apart. docs/model.md, "What changed".
 std::optional<Estimate> change_at_equal_speed(const WeighedShots& before, const WeighedShots& after);
 
 }  // namespace yardworth
