@@ -123,9 +123,11 @@ struct Note {
     golfers_invented,              // the golfer of a band stands for nobody
     band_shots_then_baseline,      // as own_shots_then_baseline, with the baseline of the band
     slope_only_for_whom_it_rates,  // a tee's slope says nothing of those it is not rated for
+    misses_to_one_side,            // the best policy aims off for what clubs miss on average, the habit does not
   };
   Kind kind = Kind::own_shots_then_baseline;
-  double radius_yd = 0.0;  // only where the kind speaks of it
+  double radius_yd = 0.0;          // only where the kind speaks of it
+  std::vector<SideMiss> misses{};  // likewise
 };
 
 // What a reader is to bear in mind, and whose decision it is.

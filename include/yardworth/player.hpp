@@ -136,6 +136,14 @@ struct Player {
   std::vector<StruckClub> strikes;  // of the clubs whose carry was worked out, in their order
 };
 
+// Which clubs miss to one side on average, and how far, in the order of the bag; one without a name where all miss
+// alike, none where none does.
+struct SideMiss {
+  std::string club;
+  double direction_mean_rad = 0.0;  // right positive
+};
+std::vector<SideMiss> side_misses(const Player& player);
+
 // A standard bag for a skill: driver, woods, irons and wedges at this golfer's gaps. For bands and tests.
 Player standard_player(Band band, Gender gender);
 // The same bag in the hands of any skill; label, index and band are the caller's.

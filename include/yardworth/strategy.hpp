@@ -84,6 +84,7 @@ struct StrategyResult {
   std::vector<HoleStrategy> holes;
   std::string baseline_name;
   std::string baseline_source;
+  std::vector<Note> notes;
   std::vector<Caution> cautions;
 };
 

@@ -142,6 +142,7 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
   add_caution_of_many_strokes(most, result.cautions);
   if (result.method == Method::play && request.spread_of_score) add_scores(course, player, request, result);
   result.notes = notes_of(request, lengthen_all(player, request.change));
+  add_note_of_misses(player, result.notes);
   return result;
 }
 

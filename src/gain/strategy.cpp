@@ -391,6 +391,7 @@ StrategyResult put_together(const Course& course, const Player& player, const Ba
   result.holes = std::move(holes);
   double most = 0.0;
   for (const HoleStrategy& hole : result.holes) most = std::max(most, hole.before.tee_shot.strokes);
+  add_note_of_misses(player, result.notes);
   add_caution_of_many_strokes(most, result.cautions);
   return result;
 }

@@ -1,6 +1,7 @@
 #include "gain/what_was_asked.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/numerics.hpp"
 #include "yardworth/read.hpp"
@@ -26,6 +27,11 @@ std::vector<Caution> common_cautions() {
 
 void add_caution_of_many_strokes(double strokes, std::vector<Caution>& cautions) {
   if (strokes > numerics::strokes_with_caution) cautions.push_back({Caution::Kind::many_strokes, strokes});
+}
+
+void add_note_of_misses(const Player& player, std::vector<Note>& notes) {
+  std::vector<SideMiss> misses = side_misses(player);
+  if (!misses.empty()) notes.push_back({Note::Kind::misses_to_one_side, 0.0, std::move(misses)});
 }
 
 }  // namespace yardworth

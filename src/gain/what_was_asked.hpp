@@ -16,6 +16,9 @@ std::vector<Caution> common_cautions();
 // Adds a caution where the strokes of a hole, of the dearest that is told of, are more than a golfer plays.
 void add_caution_of_many_strokes(double strokes, std::vector<Caution>& cautions);
 
+// Adds a note where the player's clubs miss to one side on average.
+void add_note_of_misses(const Player& player, std::vector<Note>& notes);
+
 // The tees that are played from where a request says them or not.
 std::size_t tee_of(const Course& course, const Player& player, std::optional<std::size_t> asked);
 

@@ -192,4 +192,15 @@ Player lengthen(const Player& player, double driver_yd, double irons_yd) {
   return longer;
 }
 
+std::vector<SideMiss> side_misses(const Player& player) {
+  std::vector<SideMiss> misses;
+  bool alike = true;
+  for (const Club& club : player.clubs) {
+    alike = alike && club.direction_mean_rad == player.clubs.front().direction_mean_rad;
+    if (club.direction_mean_rad != 0.0) misses.push_back({club.name, club.direction_mean_rad});
+  }
+  if (alike && misses.size() > 1) return {{"", misses.front().direction_mean_rad}};
+  return misses;
+}
+
 }  // namespace yardworth

@@ -2,10 +2,25 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "core/distance_words.hpp"
 #include "core/numerics.hpp"
+#include "report/text.hpp"
 
 namespace yardworth::report {
+
+std::string miss_words(const std::vector<SideMiss>& misses) {
+  std::string words;
+  for (const SideMiss& miss : misses) {
+    const std::string amount = plain_number(std::abs(degrees(miss.direction_mean_rad)));
+    const std::string who = miss.club.empty() ? "every club" : "the " + miss.club;
+    words += fmt::format("{}{} {}{} {} to the {}{}", words.empty() ? "" : ", ", who, words.empty() ? "misses " : "",
+                         amount, amount == "1" ? "degree" : "degrees", miss.direction_mean_rad < 0.0 ? "left" : "right",
+                         words.empty() ? " on average" : "");
+  }
+  return words;
+}
 
 std::string note_words(const Note& note, Units units) {
   switch (note.kind) {
@@ -31,6 +46,11 @@ std::string note_words(const Note& note, Units units) {
           distance_words(note.radius_yd, units));
     case Note::Kind::slope_only_for_whom_it_rates:
       return "Women's bands are shown on every tee; a tee's slope is used only for those it is rated for.";
+    case Note::Kind::misses_to_one_side: {
+      std::string words = miss_words(note.misses) + ": the best plan aims off for it, the habit does not.";
+      words.front() = words.starts_with("every") ? 'E' : 'T';
+      return words;
+    }
   }
   return "";
 }

@@ -7,6 +7,9 @@
 
 namespace yardworth::report {
 
+// "the driver misses 8 degrees to the right on average, the 7-iron 2 degrees to the left"; there is one at least.
+std::string miss_words(const std::vector<SideMiss>& misses);
+
 // What numbers rest on and what a reader is to bear in mind, each a sentence, in the units of the course.
 std::string note_words(const Note& note, Units units);
 std::string caution_words(const Caution& caution);

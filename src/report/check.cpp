@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "course/hazard_kind.hpp"
+#include "report/basis_words.hpp"
 #include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
@@ -81,9 +82,11 @@ std::string summary_of(const Player& player) {
   }
   std::string strikes;
   for (const std::string& carry : report::struck_carries(player)) strikes += "; by the strike: " + carry;
-  return fmt::format("player \"{}\": {}band {}, {}; {}{}{}{}", player.label, index_of(player), name(player.band),
+  const std::vector<SideMiss> misses = side_misses(player);
+  const std::string to_one_side = misses.empty() ? "" : "; " + report::miss_words(misses);
+  return fmt::format("player \"{}\": {}band {}, {}; {}{}{}{}{}", player.label, index_of(player), name(player.band),
                      name(player.gender), counted(player.clubs.size(), "club", "clubs"), carries, widest_gap(player),
-                     strikes);
+                     to_one_side, strikes);
 }
 
 std::string range_of(std::string_view label, const BaselineColumn& column) {

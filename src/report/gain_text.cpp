@@ -265,7 +265,7 @@ std::string basis_section(const GainResult& result, const Page& page) {
   if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += page.bullet(irons_words(result));
   text += page.bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
                                   result.baseline_source));
-  for (const Note& note : result.notes) text += page.bullet(report::note_words(note, result.units));
+  for (const Note& note : result.notes) text += page.bullet(escape_control(report::note_words(note, result.units)));
   return text;
 }
 

@@ -225,6 +225,7 @@ std::string basis(const StrategyResult& result, const Page& page) {
       "Thirds are of the balls that finish there, by the {} left; a chance under 1% has no row.", name(result.units)));
   text += page.bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
                                   result.baseline_source));
+  for (const Note& note : result.notes) text += page.bullet(escape_control(report::note_words(note, result.units)));
   if (result.cautions.empty()) return text;
   text += "\nCautions\n";
   for (const Caution& caution : result.cautions) text += page.bullet(report::caution_words(caution));

@@ -264,6 +264,11 @@ TEST_CASE("a part of the change that no club takes is noted, and how near to the
   only_driver.clubs.resize(1);
   Player no_driver = whole;
   no_driver.clubs.erase(no_driver.clubs.begin());
+  Player hooks = whole;
+  hooks.clubs.front().direction_mean_rad = radians(-4.0);
+  CHECK_FALSE(has(notes(whole, {20.0, 6.0}), Note::Kind::misses_to_one_side));
+  REQUIRE(has(notes(hooks, {20.0, 6.0}), Note::Kind::misses_to_one_side));
+  CHECK(notes(hooks, {20.0, 6.0}).back().misses.front().club == hooks.clubs.front().name);
   const auto driver_missed = Note::Kind::no_driver_to_change;
   const auto irons_missed = Note::Kind::no_irons_to_change;
   CHECK_FALSE(has(notes(whole, {20.0, 6.0}), driver_missed));

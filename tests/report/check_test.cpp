@@ -33,6 +33,16 @@ TEST_CASE("a player in a line") {
         "player \"x\": band bogey, women; 1 club, carry 90 to 90 yards");
 }
 
+TEST_CASE("a player who misses to one side, in a line") {
+  const std::string all = samples::changed(samples::player, "handicap_index:", "direction_mean: -1\nhandicap_index:");
+  CHECK(summary_of(all).ends_with("; every club misses 1 degree to the left on average"));
+  const std::string driver = samples::changed(samples::player, "carry: 196", "carry: 196, direction_mean: 8");
+  CHECK(summary_of(driver).ends_with("; the driver misses 8 degrees to the right on average"));
+  const std::string two = samples::changed(driver, "carry: 131", "carry: 131, direction_mean: -2.5");
+  CHECK(summary_of(two).find("to the right on average, the ") != std::string::npos);
+  CHECK(summary_of(two).ends_with(" 2.5 degrees to the left"));
+}
+
 TEST_CASE("a baseline in a line") {
   BaselineTable table;
   table.name = "n";

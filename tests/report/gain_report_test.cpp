@@ -228,6 +228,16 @@ TEST_CASE("text of a gain says how often the mark is broken, in rounds of 100") 
   CHECK_FALSE(says(gain_text(sample_gain()), "Breaks 90"));
 }
 
+TEST_CASE("a gain says of clubs that miss to one side which plan allows for it") {
+  GainReport report = sample_gain();
+  CHECK_FALSE(says(gain_text(report), "on average: the best plan"));
+  report.result.notes.push_back({Note::Kind::misses_to_one_side, 0.0, {{"driver", radians(8.0)}}});
+  const std::string words =
+      "The driver misses 8 degrees to the right on average: the best plan aims off for it, the habit does not.";
+  CHECK(says(test::words_of(gain_text(report)), words));
+  CHECK(says(nlohmann::json::parse(gain_json(report))["notes"].dump(), words));
+}
+
 TEST_CASE("a gain says what is wanting for points and handicaps") {
   GainReport report = sample_gain();
   report.result.mark = 90;

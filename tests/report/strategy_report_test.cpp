@@ -54,6 +54,15 @@ StrategyReport sample_strategy() {
 
 }  // namespace
 
+TEST_CASE("a strategy says of clubs that miss to one side which plan allows for it") {
+  StrategyReport report = sample_strategy();
+  report.result.notes.push_back({Note::Kind::misses_to_one_side, 0.0, {{"", radians(-3.0)}}});
+  const std::string words =
+      "Every club misses 3 degrees to the left on average: the best plan aims off for it, the habit does not.";
+  CHECK(says(test::words_of(strategy_text(report)), words));
+  CHECK(says(strategy_json(report), words));
+}
+
 TEST_CASE("the advice for a hole in one sentence") {
   HoleStrategy hole = sample_strategy().result.holes.front();
   CHECK(strategy_sentence(hole, Units::yards) ==
