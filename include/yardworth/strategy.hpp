@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "yardworth/gain.hpp"
+#include "yardworth/plan_view.hpp"
 #include "yardworth/tee_view.hpp"
 
 namespace yardworth {
@@ -53,6 +54,29 @@ struct OptimalityProof {
   double baseline_bound = 0.0;  // strokes of the hole that may rest on the baseline outside the short game
 };
 
+// Where a share of the tee shots finishes, in the fewest square yards that hold it: a place is inside where an odd
+// number of the outlines hold it. A ball that costs a penalty counts where it came to that ground.
+struct FinishRegion {
+  double share = 0.0;
+  std::vector<Polygon> outlines;  // in the plan view
+};
+
+// The tee shot of a policy as a picture shows it.
+struct DrawnTeeShot {
+  Point aim;                          // where a straight, solid ball finishes
+  std::vector<FinishRegion> regions;  // half of them, and nine in ten
+  TeeShotResult result;
+  std::vector<HazardMet> hazards;
+};
+
+// What a picture of a hole is made of.
+struct HoleDrawing {
+  PlanView plan;
+  Point tee;  // the one in use
+  DrawnTeeShot before;
+  std::optional<DrawnTeeShot> after;
+};
+
 struct HoleStrategy {
   int number = 0;
   int par = 0;
@@ -63,6 +87,7 @@ struct HoleStrategy {
   PolicyChange policy_change;
   std::optional<OptimalityProof> proof_before, proof_after;
   std::string graph;  // as policy_graph_dot writes the policy, after the change if there is one
+  std::optional<HoleDrawing> drawing = std::nullopt;  // where the request asks for it
 };
 
 struct StrategyRequest {
@@ -72,6 +97,7 @@ struct StrategyRequest {
   int threads = 0;                       // 0: as many as there are cores; the result does not depend on it
   bool prove = false;                    // search completely, and measure the largest residual
   bool graph = false;
+  bool drawing = false;
 };
 
 struct StrategyResult {

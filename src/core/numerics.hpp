@@ -306,6 +306,16 @@ inline constexpr double level_edge = 1e-9;
 // Corners of the polygon that a green is.
 inline constexpr int green_corners = 20;
 
+// ---- Where tee shots finish
+
+// The density is smoothed by a normal kernel no narrower than this, cut at so many of its widths; the grid has so many
+// nodes in one.
+inline constexpr double least_finish_width_yd = 1.5;
+inline constexpr double finish_kernel_reach = 4.0;
+inline constexpr double finish_nodes_in_width = 3.0;
+// Corners of the outlines are left out that lie within this of what is left.
+inline constexpr double finish_tolerance_yd = 0.3;
+
 // ---- Flight, in SI units
 
 // Standard gravity (CGPM, 1901).

@@ -73,6 +73,18 @@ inline constexpr double carry_apart = 0.05;
 // Sessions taken together are named up to so many.
 inline constexpr std::size_t most_sessions_named = 5;
 
+// ---- Pictures
+
+// The shares of the tee shots that the outlines of where they finish hold.
+inline constexpr double inner_share = 0.5;
+inline constexpr double outer_share = 0.9;
+// A hazard comes into reach of the tee shot where less than this share of them reached it before, and at least as many
+// do now; it is cleared where from less than the second share as many as that finish beyond it.
+inline constexpr double within_reach = 0.1;
+inline constexpr double mostly_cleared = 0.5;
+// What lies beside the line of play over more than this is passed, not carried.
+inline constexpr double longest_carried_yd = 60.0;
+
 // ---- The graph of a policy
 
 // States of a lie within one such stretch of distance are drawn as one.

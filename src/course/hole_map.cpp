@@ -54,19 +54,30 @@ bool contains(const Polygon& polygon, Point p) {
   return inside;
 }
 
+std::vector<Area> areas_of(const Hole& hole, const LineOfPlay& line) {
+  std::vector<Area> areas;
+  const auto add = [&](Ground ground, int hazard, Polygon polygon) {
+    if (polygon.size() >= 3) areas.push_back({ground, hazard, std::move(polygon)});
+  };
+  add(Ground::green, -1, green_outline(line, hole.green));
+  for (const FairwayStretch& stretch : hole.fairway) {
+    add(Ground::fairway, -1, line.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));
+  }
+  for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
+    add(facts_of(hole.hazards[i].kind).ground, static_cast<int>(i), line.bend(corners_of(hole.hazards[i])));
+  }
+  std::stable_sort(areas.begin(), areas.end(), [](const Area& a, const Area& b) { return a.ground < b.ground; });
+  return areas;
+}
+
 HoleMap::HoleMap(const Hole& hole, Firmness firmness)
-    : line_(hole.length_yd.front(), hole.doglegs), firmness_(firmness), pin_(line_.at(line_.length_yd())) {
+    : line_(hole.length_yd.front(), hole.doglegs),
+      firmness_(firmness),
+      pin_(line_.at(line_.length_yd())),
+      areas_(areas_of(hole, line_)) {
   for (const GroundFacts& facts : ground_table) {
     roll_factors_[static_cast<std::size_t>(facts.ground)] = roll_factor(facts.ground, firmness);
   }
-  add_area(Ground::green, -1, green_outline(line_, hole.green));
-  for (const FairwayStretch& stretch : hole.fairway) {
-    add_area(Ground::fairway, -1, line_.strip(stretch.from_yd, stretch.to_yd, -stretch.left_yd, stretch.right_yd));
-  }
-  for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
-    add_area(facts_of(hole.hazards[i].kind).ground, static_cast<int>(i), line_.bend(corners_of(hole.hazards[i])));
-  }
-  std::stable_sort(areas_.begin(), areas_.end(), [](const Area& a, const Area& b) { return a.ground < b.ground; });
   for (const Area& area : areas_) {
     Box box{area.polygon.front(), area.polygon.front()};
     for (const Point p : area.polygon) {
@@ -83,10 +94,6 @@ HoleMap::HoleMap(const Hole& hole, Firmness firmness)
   note_crowds();
   measure_clearance(&GroundProbe::clearance_yd, false);
   measure_clearance(&GroundProbe::edge_free_yd, true);
-}
-
-void HoleMap::add_area(Ground ground, int hazard, Polygon polygon) {
-  if (polygon.size() >= 3) areas_.push_back({ground, hazard, std::move(polygon)});
 }
 
 bool HoleMap::covers_area(std::size_t area, Point p) const {

@@ -22,6 +22,9 @@ struct Area {
   Polygon polygon;
 };
 
+// The areas of a hole; where several cover a place the first counts.
+std::vector<Area> areas_of(const Hole& hole, const LineOfPlay& line);
+
 // The plan view of a hole: its areas, and what lies at a point. Look-ups are exact: a raster of two-yard cells knows
 // the cells that lie wholly in one ground; in a cell that a single edge crosses, or two of one area, their sides
 // decide; only in the cells where outlines cross or crowd are polygons themselves asked, those that have an edge there.
@@ -117,7 +120,6 @@ class HoleMap {
   Ground ground_of(int area) const;
   int area_in(const Crowd& crowd, Point p) const;
   bool covers_area(std::size_t area, Point p) const;
-  void add_area(Ground ground, int hazard, Polygon polygon);
   void place_raster();
   void fill_raster();
   void note_areas_of_rows();

@@ -18,6 +18,7 @@
 #include "gain/round_gain.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/tee_shot.hpp"
+#include "gain/tee_shot_spread.hpp"
 #include "gain/tee_view.hpp"
 #include "gain/what_was_asked.hpp"
 #include "strategy/dot.hpp"
@@ -329,6 +330,23 @@ std::string graph_of(const Setting& setting, const Planned& planned, int number)
   return policy_graph_dot(planned.model, planned.player, complete(planned.model, planned.best.held_out), title);
 }
 
+DrawnTeeShot drawn(const Planned& planned) {
+  const HoleModel& model = planned.model;
+  DrawnTeeShot shot;
+  shot.aim = aimed_at(model, planned.tee_shot());
+  shot.regions = finish_regions(model, planned.tee_shot(), {telling::inner_share, telling::outer_share});
+  shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(),
+                                   strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from));
+  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), planned.tee_shot());
+  return shot;
+}
+
+HoleDrawing drawing_of(const Hole& hole, const Planned& before, const Planned* after) {
+  HoleDrawing drawing{plan_view(hole), before.model.tee(), drawn(before), {}};
+  if (after) drawing.after = drawn(*after);
+  return drawing;
+}
+
 HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleModels& models) {
   SolveOptions wanted;
   wanted.best = true;
@@ -361,6 +379,7 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
     if (after) strategy.proof_after = prove(*after, options);
   }
   if (setting.request.graph) strategy.graph = graph_of(setting, after ? *after : before, hole.number);
+  if (setting.request.drawing) strategy.drawing = drawing_of(hole, before, after);
   return strategy;
 }
 

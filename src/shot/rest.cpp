@@ -94,4 +94,9 @@ Ground ground_rolled_to(const HoleMap& map, Point direction, Point landing, Hole
   return roll(map, direction, landing, landed, roll_yd).probed.ground;
 }
 
+Point stopped_at(const HoleMap& map, Point from, Point direction, double carry_yd, double roll_yd) {
+  const Point landing = from + carry_yd * direction;
+  return roll(map, direction, landing, map.probe(landing), roll_yd).at;
+}
+
 }  // namespace yardworth

@@ -61,4 +61,7 @@ inline Ground ground_found(const HoleMap& map, Point from, Point direction, doub
   return stays ? landed.ground : ground_rolled_to(map, direction, landing, landed, roll_yd);
 }
 
+// Where that ball stops, or first comes to ground that costs a penalty: before any Rule moves it.
+Point stopped_at(const HoleMap& map, Point from, Point direction, double carry_yd, double roll_yd);
+
 }  // namespace yardworth
