@@ -67,6 +67,20 @@ std::string strategy_json(const StrategyReport& report);
 // One row for each tee shot of each hole: the policy's own (option 0), then the alternatives.
 std::string strategy_csv(const StrategyReport& report);
 
+// Pictures, as SVG: text that stands by itself, with no script, font or image from elsewhere, and the same bytes
+// wherever it is made. Whatever text it holds may come from files and is made safe. They are 360 pixels wide and can be
+// shown at any size; nothing is told by colour alone.
+
+// A hole of the result, which needs its drawing: the plan view to scale, where the tee shots finish before and after,
+// what is left, the hazards that matter.
+std::string hole_svg(const StrategyResult& result, const HoleStrategy& hole);
+// All holes of the result, one below the other.
+std::string strategy_svg(const StrategyResult& result);
+// Charts of a gain: where the strokes come from, hole by hole, the curve where there is one, second shots, scores.
+std::string gain_svg(const GainReport& report);
+// What was understood of each hole of a course that is valid, one below the other.
+std::string course_svg(const Course& course);
+
 // What a report of bands on tees is made of. Whatever text it holds may come from files and is made safe for each
 // format.
 struct BandsReport {
@@ -127,6 +141,9 @@ std::string delivery_csv(const DeliveryReport& report);
 // One row for each cell of the board.
 std::string delivery_board_csv(const DeliveryReport& report);
 
+// The carry that each angle of the delivery gives away, in turn.
+std::string delivery_svg(const DeliveryReport& report);
+
 // What a report of measured shots is made of. Whatever text it holds may come from files and is made safe for each
 // format.
 struct BagReport {
@@ -153,6 +170,9 @@ std::string bag_json(const BagReport& report);
 std::string bag_csv(const BagReport& report);
 // One row for each club that changed or did not; of one log as bag_csv.
 std::string bag_changes_csv(const BagReport& report);
+
+// The carries of the clubs with their intervals and gaps.
+std::string bag_svg(const BagReport& report);
 
 // One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
 // each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A

@@ -44,6 +44,7 @@ struct DeliveryOptions {
   Turf turf = normal_turf();
   std::optional<std::vector<std::string>> table;  // KEY=LOW..HIGH:STEP
   OutputOptions output;
+  std::string svg;
 };
 
 // The shots of the club in the log that is given.
@@ -177,7 +178,8 @@ void tell_of_log(const DeliveryOptions& options, const ShotLog& shots, const Sai
 }
 
 Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroundings) {
-  if (const auto refused = refuse_outputs({options.output.path}, {options.log}, options.output.replace)) {
+  if (const std::string why = svg_conflict(options.svg, options.output); !why.empty()) return refusal(at_fault, why);
+  if (const auto refused = refuse_outputs({options.output.path, options.svg}, {options.log}, options.output.replace)) {
     return refusal_of(*refused);
   }
   DeliveryReport report;
@@ -200,6 +202,11 @@ Outcome run_delivery(const DeliveryOptions& options, const Surroundings& surroun
   return computed([&] {
     report.result = compute_delivery(request);
     if (shots) tell_of_log(options, *shots, strike, report);
+    if (!options.svg.empty()) {
+      if (const auto refused = write_file(options.svg, delivery_svg(report), options.output.replace)) {
+        return refusal_of(*refused);
+      }
+    }
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
@@ -253,6 +260,7 @@ void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& actio
       ->expected(0, 1);
   add_weather_options(*command, *options);
   add_output_options(*command, options->output);
+  add_svg_option(*command, options->svg, "Also draw what each angle gives away");
   command->callback([options, surroundings, &action] {
     action = [options, surroundings] { return run_delivery(*options, surroundings); };
   });

@@ -20,6 +20,7 @@ namespace {
 struct GainOptions {
   InputOptions inputs;
   OutputOptions output;
+  std::string svg;
   AskedChange change;
   std::optional<double> to, step;  // in the course's units
   Method method = Method::play;
@@ -32,6 +33,7 @@ struct GainOptions {
 // What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
+  if (std::string why = svg_conflict(options.svg, options.output); !why.empty()) return why;
   if (options.mark > 0 && options.method == Method::table)
     return "--mark needs --method play; the table method does not know how scores vary";
   if (options.control && options.method == Method::table)
@@ -93,7 +95,8 @@ std::string written(const GainReport& report, const OutputOptions& output, const
 
 Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto refused = refuse_outputs({options.output.path}, options.inputs.files(), options.output.replace)) {
+  if (const auto refused =
+          refuse_outputs({options.output.path, options.svg}, options.inputs.files(), options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
@@ -105,6 +108,11 @@ Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
   say_default_change(options, *inputs);
   return computed([&] {
     const GainReport report = compute(options, *inputs, surroundings);
+    if (!options.svg.empty()) {
+      if (const auto refused = write_file(options.svg, gain_svg(report), options.output.replace)) {
+        return refusal_of(*refused);
+      }
+    }
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
@@ -160,6 +168,8 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   add_curve_options(*command, *options);
   add_way_options(*command, *options);
   add_output_options(*command, options->output);
+  add_svg_option(*command, options->svg,
+                 "Also draw where the strokes come from, hole by hole, second shots and scores; with --to the curve");
   command->callback([options, surroundings, &action] {
     action = [options, surroundings] { return run_gain(*options, surroundings); };
   });

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <string_view>
 #include <utility>
 
@@ -124,6 +125,21 @@ std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& path
     if (auto refusal = refuse_target(path, replace, read)) return refusal;
   }
   return std::nullopt;
+}
+
+bool same_file(const std::string& a, const std::string& b) {
+  std::error_code ignored;
+  const auto whole = [&](const std::string& path) {
+    return std::filesystem::weakly_canonical(std::filesystem::absolute(path, ignored), ignored);
+  };
+  return !a.empty() && !b.empty() && whole(a) == whole(b);
+}
+
+std::string svg_conflict(const std::string& svg, const OutputOptions& output) {
+  if (output.replace && output.path.empty() && svg.empty()) {
+    return "--force needs --output or --svg, the file that it may replace";
+  }
+  return same_file(svg, output.path) ? "--svg and --output are the same file" : "";
 }
 
 Outcome refusal_of(OutputRefusal refusal) {

@@ -54,6 +54,10 @@ std::optional<std::size_t> tee_named(const std::string& tee, const Course& cours
 // the files that the command is about.
 std::optional<OutputRefusal> refuse_outputs(const std::vector<std::string>& paths, const std::vector<std::string>& read,
                                             bool replace);
+// Whether both are given and lead to one file.
+bool same_file(const std::string& a, const std::string& b);
+// Why the options of an answer with a picture beside it do not go together; empty where they do.
+std::string svg_conflict(const std::string& svg, const OutputOptions& output);
 // The finding with the option that helps.
 Outcome refusal_of(OutputRefusal refusal);
 

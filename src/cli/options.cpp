@@ -68,6 +68,11 @@ void add_output_options(CLI::App& app, OutputOptions& options) {
   app.add_flag("--force", options.replace, "Let --output replace a file that exists")->needs(output);
 }
 
+void add_svg_option(CLI::App& app, std::string& path, const std::string& help) {
+  app.get_option("--force")->remove_needs(app.get_option("--output"));
+  add_words(app, "--svg", path, "FILE", help);
+}
+
 void add_threads_option(CLI::App& app, int& threads) {
   add_whole_number(app, "--threads", threads, {1, limits::most_threads},
                    "Threads to compute with; as many as there are cores unless given; the answer is the same");

@@ -65,6 +65,8 @@ struct OutputOptions {
 };
 
 void add_output_options(CLI::App& app, OutputOptions& options);
+// A picture in a file beside the answer; --force serves both. After the options of the output.
+void add_svg_option(CLI::App& app, std::string& path, const std::string& help);
 void add_threads_option(CLI::App& app, int& threads);
 
 }  // namespace yardworth::cli

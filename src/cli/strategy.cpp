@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <filesystem>
 #include <memory>
 
 #include "cli/change.hpp"
@@ -22,24 +21,19 @@ struct StrategyOptions {
   AskedChange change;
   int hole = 0;  // 0: all
   std::string dot;
+  std::string svg;
   bool prove = false;
   int threads = 0;
 };
 
-bool same_file(const std::string& a, const std::string& b) {
-  std::error_code ignored;
-  const auto whole = [&](const std::string& path) {
-    return std::filesystem::weakly_canonical(std::filesystem::absolute(path, ignored), ignored);
-  };
-  return !a.empty() && !b.empty() && whole(a) == whole(b);
-}
-
 // What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const StrategyOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
-  if (options.output.replace && options.output.path.empty() && options.dot.empty()) {
-    return "--force needs --output or --dot, the file that it may replace";
+  if (options.output.replace && options.output.path.empty() && options.dot.empty() && options.svg.empty()) {
+    return "--force needs --output, --dot or --svg, the file that it may replace";
   }
+  if (same_file(options.svg, options.output.path)) return "--svg and --output are the same file";
+  if (same_file(options.svg, options.dot)) return "--svg and --dot are the same file";
   if (options.dot.empty()) return "";
   if (options.hole == 0) return "--dot needs --hole, the hole whose graph is drawn";
   if (same_file(options.dot, options.output.path)) return "--dot and --output are the same file";
@@ -54,6 +48,7 @@ StrategyRequest request_of(const StrategyOptions& options, const Inputs& inputs)
   request.threads = options.threads;
   request.prove = options.prove;
   request.graph = !options.dot.empty();
+  request.drawing = !options.svg.empty();
   return request;
 }
 
@@ -74,12 +69,17 @@ Outcome give(const StrategyOptions& options, const StrategyReport& report, const
     const std::string& graph = report.result.holes.front().graph;
     if (const auto refused = write_file(options.dot, graph, options.output.replace)) return refusal_of(*refused);
   }
+  if (!options.svg.empty()) {
+    if (const auto refused = write_file(options.svg, strategy_svg(report.result), options.output.replace)) {
+      return refusal_of(*refused);
+    }
+  }
   return deliver(written(report, options.output, surroundings), options.output, report.opening);
 }
 
 Outcome run_strategy(StrategyOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  const std::vector<std::string> outputs = {options.output.path, options.dot};
+  const std::vector<std::string> outputs = {options.output.path, options.dot, options.svg};
   if (const auto refused = refuse_outputs(outputs, options.inputs.files(), options.output.replace)) {
     return refusal_of(*refused);
   }
@@ -110,10 +110,13 @@ void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& actio
   add_strike_before_option(*command, options->change);
   add_strike_after_option(*command, options->change);
   add_output_options(*command, options->output);
-  // The flag serves both files.
+  // The flag serves all files.
   command->get_option("--force")->remove_needs(command->get_option("--output"));
   add_words(*command, "--dot", options->dot, "FILE",
             "Also write the graph of the hole's states under its plan for Graphviz; needs --hole");
+  add_words(
+      *command, "--svg", options->svg, "FILE",
+      "Also draw the hole, or all of them one below the other: where the tee shots finish, the aims, the hazards");
   command->add_flag("--prove", options->prove,
                     "Search completely, and say by how much anything played from any place beats the plan");
   add_threads_option(*command, options->threads);

@@ -93,9 +93,19 @@ Json part_of(const Question& question, const std::vector<HoleResult>& holes) {
 int number_of(const HoleStrategy& hole) { return hole.number; }
 int number_of(const HoleGains& hole) { return hole.best ? hole.best->number : hole.habit ? hole.habit->number : 0; }
 
+// Whether a drawing can be drawn.
+bool is_whole(const HoleDrawing& drawing) {
+  const PlanView& plan = drawing.plan;
+  const bool same_hazards = !drawing.after || drawing.after->hazards.size() == drawing.before.hazards.size();
+  return same_hazards && plan.line.size() >= 2 &&
+         std::all_of(plan.areas.begin(), plan.areas.end(), [](const auto& area) { return area.outline.size() >= 3; });
+}
+
 // Whether a part's hole has what the question asks for.
 bool answers(const HoleStrategy& hole, const Question& question) {
-  return hole.after.has_value() == question.strategy.change.has_value();
+  const bool changed = question.strategy.change.has_value();
+  if (hole.after.has_value() != changed || hole.drawing.has_value() != question.strategy.drawing) return false;
+  return !hole.drawing || (hole.drawing->after.has_value() == changed && is_whole(*hole.drawing));
 }
 bool answers(const HoleGains& hole, const Question& question) {
   const bool table = question.gain.method == Method::table;
@@ -170,6 +180,7 @@ Json answer_gain(const Question& question) {
         compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
   }
   Json json = answered(gain_json(report), gain_text(report));
+  if (question.pictures) json["pictures"]["gain"] = gain_svg(report);
   if (!question.gain.holes.empty()) json["part"] = part_of(question, holes);
   return json;
 }
@@ -193,6 +204,11 @@ Json answer_strategy(const Question& question) {
     json["graphs"] = Json::array();
     for (const HoleStrategy& hole : report.result.holes) json["graphs"].push_back(hole.graph);
   }
+  if (question.strategy.drawing) {
+    for (const HoleStrategy& hole : report.result.holes) {
+      json["pictures"][fmt::format("hole_{}", hole.number)] = hole_svg(report.result, hole);
+    }
+  }
   if (!question.strategy.holes.empty()) json["part"] = part_of(question, report.result.holes);
   return json;
 }
@@ -207,7 +223,9 @@ Json answer_bands(const Question& question) {
 
 Json answer_delivery(const Question& question) {
   const DeliveryReport report{compute_delivery(question.delivery), question.opening};
-  return answered(delivery_json(report), delivery_text(report));
+  Json json = answered(delivery_json(report), delivery_text(report));
+  if (question.pictures) json["pictures"]["delivery"] = delivery_svg(report);
+  return json;
 }
 
 Json answer_bag(const Question& question) {
@@ -233,7 +251,10 @@ Json answer_check(const Question& question, const Json& request) {
   if (is_given(request, "course")) add("course", *question.course);
   if (is_given(request, "player")) add("player", *question.player);
   if (question.baseline) add("baseline", *question.baseline);
-  return {{"status", done}, {"answer", {{"format", "yardworth/check/1"}, {"understood", understood}}}, {"text", text}};
+  Json json = {
+      {"status", done}, {"answer", {{"format", "yardworth/check/1"}, {"understood", understood}}}, {"text", text}};
+  if (question.pictures) json["pictures"]["course"] = course_svg(*question.course);
+  return json;
 }
 
 // Findings of the library about a request, by the members of the JSON.

@@ -79,7 +79,13 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NextShot, finish, third, probability, left_yd
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeePlay, tee_shot, alternatives, next)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardChance, hazard, before, after)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(OptimalityProof, largest_residual, states, baseline_bound)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Point, x, y)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PlanArea, ground, hazard, outline)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PlanView, line, tees, areas)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FinishRegion, share, outlines)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(DrawnTeeShot, aim, regions, result, hazards)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleDrawing, plan, tee, before, after)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoleStrategy, number, par, length_yd, before, after, hazards, policy_change,
-                                   proof_before, proof_after, graph)
+                                   proof_before, proof_after, graph, drawing)
 
 }  // namespace yardworth

@@ -209,6 +209,7 @@ void read_strategy(Reader& reader, const Members& options) {
   if (change.given()) strategy.change = change.in_yards(question.course->units);
   strategy.prove = options.flag("prove");
   strategy.graph = options.flag("graph");
+  strategy.drawing = options.flag("pictures");
   strategy.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.opening = opening_of_round(reader, strategy.tee);
   if (const auto by_strike = read_strikes(reader, options, change, options.find("to"))) strategy.change = *by_strike;
@@ -325,6 +326,7 @@ void read_options(Reader& reader, const Members& members) {
   if (command == Command::strategy) read_strategy(reader, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
+  if (command != Command::strategy) reader.question.pictures = options.flag("pictures");
   for (const char* text : {"log", "after"}) {
     if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: shot logs are for the command bag");
   }
@@ -361,17 +363,17 @@ bool is_given(const Json& request, const char* member) {
 
 std::vector<std::string> option_names(Command command) {
   if (command == Command::gain) {
-    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "mark", "threads"};
+    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "mark", "pictures", "threads"};
   }
   if (command == Command::strategy) {
-    return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "threads"};
+    return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "pictures", "threads"};
   }
   if (command == Command::bands) {
     return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
   }
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();
-  return {};
+  return {"pictures"};
 }
 
 std::optional<Command> command_named(std::string_view word) {

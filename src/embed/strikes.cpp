@@ -98,7 +98,7 @@ SaidStrike read_strike(const Json& object, const SaidStrike& before, const Tell&
 std::vector<std::string> delivery_options() {
   std::vector<std::string> names = delivery_keys();
   for (const char* name : {"club", "to", "temperature_c", "altitude_m", "pressure_hpa", "wind_mps", "wind_from_deg",
-                           "firmness", "table"}) {
+                           "firmness", "table", "pictures"}) {
     names.emplace_back(name);
   }
   return names;

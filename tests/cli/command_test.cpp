@@ -129,7 +129,7 @@ TEST_CASE("what is not understood is refused with what to do next") {
            Refused{"gain --method tabel", "the nearest is table"},
            Refused{"gain --plan worst", "expected both, habit or best"},
            Refused{"gain --format xml", "expected text, json or csv"},
-           Refused{"gain --force", "--force requires --output"},
+           Refused{"gain --force", "--force needs --output or --svg"},
            Refused{"gain --tee midle", "expected a tee of Heron Ferry Municipal: back, middle or forward"},
            Refused{"gain --course ''", "--course: found \"\""},
            Refused{"gain --threads 0", "--threads: found \"0\", expected a whole number from 1 to 1024"},
@@ -146,7 +146,10 @@ TEST_CASE("what is not understood is refused with what to do next") {
            Refused{"gain --to 40 --irons 6", "--to needs a --driver other than 0"},
            Refused{"strategy --hole 0", "--hole: found \"0\""},
            Refused{"strategy --dot x.dot", "--dot needs --hole"},
-           Refused{"strategy --hole 6 --force", "--force needs --output or --dot"},
+           Refused{"strategy --hole 6 --force", "--force needs --output, --dot or --svg"},
+           Refused{"strategy --hole 6 --svg ./x --output x", "--svg and --output are the same file"},
+           Refused{"strategy --hole 6 --svg ./x --dot x", "--svg and --dot are the same file"},
+           Refused{"check --force x", "--force needs --svg"},
            Refused{"strategy --hole 6 --dot ./x --output x", "are the same file"},
            Refused{"check", "FILE is required"},
            Refused{"check --all x", "there is no option --all"},
@@ -379,6 +382,40 @@ TEST_CASE("the strategy of a hole, with its graph in a file") {
   const Ended csv = run("strategy --hole 16 --format csv");
   CHECK(csv.out.rfind("hole,par,length_yd,when,", 0) == 0);
   CHECK(says(csv.err, "Assumed: built-in course"));
+}
+
+TEST_CASE("pictures go to files, whole or not at all") {
+  const Folder folder;
+  const std::string picture = folder / "hole.svg";
+  const std::string course = fmt::format("'{}/courses/marsh-end/course.yaml'", YARDWORTH_SOURCE_DIR);
+  const std::string draw = fmt::format("strategy --hole 4 --course {} --driver +20 --svg '{}'", course, picture);
+  const Ended drawn = run(draw);
+  REQUIRE_MESSAGE(drawn.status == 0, drawn.err);
+  CHECK(drawn.out == run(fmt::format("strategy --hole 4 --course {} --driver +20", course)).out);
+  CHECK(text_in(picture).rfind("<svg ", 0) == 0);
+  CHECK(says(text_in(picture), ">Hole 4, par "));
+  CHECK(says(run(draw).err, "a file that exists"));
+
+  const std::string all = folder / "course.svg";
+  CHECK(run(fmt::format("check {} --svg '{}'", course, all)).status == 0);
+  CHECK(says(text_in(all), ">Hole 9, par "));
+  CHECK(run(fmt::format("check {} --svg '{}'", course, all)).status == 2);
+  CHECK(run(fmt::format("check {} --svg '{}' --force", course, all)).status == 0);
+  const std::string charts = folder / "gain.svg";
+  CHECK(run(fmt::format("gain --course {} --method table --plan habit --svg '{}'", course, charts)).status == 0);
+  CHECK(says(text_in(charts), ">Where the strokes come from<"));
+  CHECK(run(fmt::format("delivery --svg '{}'", charts)).status == 2);
+  CHECK(run(fmt::format("delivery --svg '{}' --force", charts)).status == 0);
+  CHECK(says(text_in(charts), ">What the strike gives away<"));
+  const std::string none = folder / "none.svg";
+  const std::string player = fmt::format("'{}/courses/heron-ferry/members/8-man.yaml'", YARDWORTH_SOURCE_DIR);
+  const Ended no_course = run(fmt::format("check {} --svg '{}'", player, none));
+  CHECK(no_course.status == 2);
+  CHECK(says(no_course.err, "--svg draws one course; among the files are 0"));
+  const std::string faulty = folder / "faulty.yaml";
+  std::ofstream(faulty) << faulty_course;
+  CHECK(run(fmt::format("check '{}' --svg '{}'", faulty, none)).status == 2);
+  CHECK_FALSE(std::filesystem::exists(none));
 }
 
 TEST_CASE("a hole that the course does not have is the command's fault") {

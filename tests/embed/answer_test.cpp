@@ -116,6 +116,33 @@ TEST_CASE("strategies and bands are the command's, byte for byte") {
   CHECK(answered["answer"].dump(2, ' ', true) + "\n" == told.out);
 }
 
+TEST_CASE("pictures come with an answer that asks for them, and with parts") {
+  const ShortCourse course;
+  const auto ask_for = [&](const Json& more) {
+    Json request = {
+        {"command", "strategy"}, {"course", course.text}, {"options", {{"driver", 15}, {"pictures", true}}}};
+    request.update(more);
+    return ask(request);
+  };
+  const Json whole = ask_for(Json::object());
+  REQUIRE_MESSAGE(whole["status"] == 0, whole.dump(2));
+  CHECK(whole["pictures"].size() == 9);
+  const Json first = ask_for({{"holes", {1, 2, 3, 4}}});
+  const Json last = ask_for({{"holes", {5, 6, 7, 8, 9}}});
+  CHECK(first["pictures"]["hole_4"] == whole["pictures"]["hole_4"]);
+  CHECK(ask_for({{"parts", {first["part"], last["part"]}}}).dump() == whole.dump());
+  Json changed = first["part"];
+  changed["holes"][1]["drawing"]["plan"]["line"] = Json::array();
+  CHECK(ask_for({{"parts", {changed, last["part"]}}})["status"] == 2);
+  changed = first["part"];
+  changed["holes"][0]["drawing"]["after"]["hazards"] = Json::array();
+  CHECK(ask_for({{"parts", {changed, last["part"]}}})["status"] == 2);
+
+  const Json checked = ask({{"command", "check"}, {"course", course.text}, {"options", {{"pictures", true}}}});
+  CHECK(checked["pictures"]["course"].get<std::string>().rfind("<svg ", 0) == 0);
+  CHECK_FALSE(ask({{"command", "check"}, {"course", course.text}}).contains("pictures"));
+}
+
 TEST_CASE("a delivery is the command's, byte for byte") {
   check_same(ask({{"command", "delivery"}}), "delivery");
   check_same(ask({{"command", "delivery"},

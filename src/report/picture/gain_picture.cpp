@@ -1,0 +1,150 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/telling.hpp"
+#include "report/basis_words.hpp"
+#include "report/gain_parts.hpp"
+#include "report/picture/charts.hpp"
+#include "report/text.hpp"
+#include "yardworth/report.hpp"
+
+namespace yardworth::report {
+namespace {
+
+std::string saved_words(double strokes) { return strokes_text(strokes) + " strokes"; }
+
+// Each part begins where the one before ends.
+Panel parts_panel(const GainResult& result) {
+  const FourValues& round = result.answer().round;
+  const ComputedParts computed = computed_parts(result);
+  Sheet sheet;
+  sheet.heading("Where the strokes come from");
+  sheet.paragraph(gain_sentence(result));
+  sheet.paragraph(second_shot_sentence(result));
+  std::vector<Bar> bars;
+  double sum = 0.0;
+  const auto add = [&](const char* name, double strokes) {
+    bars.push_back({name, sum, sum + strokes, saved_words(strokes)});
+    sum += strokes;
+  };
+  add("longer tee shots", round.from_tee());
+  if (computed.irons) add("longer irons", round.from_irons());
+  if (computed.replanning) add("another plan", round.from_replanning());
+  bars.push_back({"saved a round", 0.0, round.strokes_saved(), saved_words(round.strokes_saved()), true});
+  add_bars(sheet, bars, Joined::yes, "parts");
+  return sheet.panel();
+}
+
+Panel holes_panel(const GainResult& result) {
+  Sheet sheet;
+  sheet.heading("Strokes saved on each hole");
+  std::vector<Bar> bars;
+  for (const HoleGain& hole : result.answer().holes) {
+    const double saved = hole.strokes.strokes_saved();
+    bars.push_back({fmt::format("hole {}, par {}", hole.number, hole.par), 0.0, saved, strokes_text(saved)});
+  }
+  add_bars(sheet, bars, Joined::no, "holes");
+  return sheet.panel();
+}
+
+Panel curve_panel(const GainReport& report) {
+  const GainResult& result = report.result;
+  Sheet sheet;
+  sheet.heading("Strokes saved against added carry");
+  Line line;
+  line.dotted_points = report.curve.size() <= 12;
+  for (const CurvePoint& point : report.curve) {
+    line.points.push_back({from_yards(point.change.driver_carry_yd, result.units), point.round.strokes_saved()});
+  }
+  const double asked = from_yards(result.change.driver_carry_yd, result.units);
+  std::vector<Mark> marks;
+  if (asked >= line.points.front().x && asked <= line.points.back().x) {
+    marks.push_back({asked, fmt::format("asked about: {} saves {}", plain_number(asked),
+                                        strokes_text(result.answer().round.strokes_saved()))});
+  }
+  add_lines(sheet, {line}, marks, fmt::format("{} added to the driver; the irons in proportion", name(result.units)));
+  return sheet.panel();
+}
+
+Panel second_shots_panel(const GainResult& result) {
+  const SecondShots shots = second_shots(result.answer());
+  Sheet sheet;
+  sheet.heading("Second shots, before and now");
+  sheet.paragraph(
+      fmt::format("What is played after the tee shot of {} hole{} longer than a par 3: hollow bars before, "
+                  "solid bars now.",
+                  shots.holes, shots.holes == 1 ? "" : "s"));
+  std::vector<Pair> pairs;
+  for (const ClubShare& share : shots.clubs) {
+    if (std::max(share.before, share.after) < telling::club_worth_a_row) continue;
+    pairs.push_back({short_club_name(share.club), share.before, share.after,
+                     fmt::format("{}, now {}", percent(share.before), percent(share.after))});
+  }
+  add_pairs(sheet, pairs);
+  return sheet.panel();
+}
+
+// Scores that come up too rarely to be seen are left out at both ends.
+Line scores_line(const ScoreDistribution& scores, bool dashed) {
+  constexpr double seen = 0.0005;
+  Line line{{}, dashed, true, false};
+  for (std::size_t i = 0; i < scores.probability.size(); ++i) {
+    const bool ends = scores.probability[i] < seen;
+    if (!ends)
+      line.points.push_back(
+          {static_cast<double>(scores.lowest) + static_cast<double>(i), 100.0 * scores.probability[i]});
+  }
+  return line;
+}
+
+Panel scores_panel(const GainResult& result) {
+  const PolicyScores& scores = *result.answer().scores;
+  Sheet sheet;
+  sheet.heading("Scores of a round, before and now");
+  sheet.paragraph(
+      "Rounds of 100 that take so many strokes: dashed before, solid now. A mark is broken left of its line.");
+  const std::vector<Line> lines = {scores_line(scores.before.gross, true), scores_line(scores.after.gross, false)};
+  std::vector<Mark> marks;
+  for (std::size_t i = 0; i < std::min(scores.before.breaks.size(), scores.after.breaks.size()); ++i) {
+    const BrokenMark& before = scores.before.breaks[i];
+    const double x = before.mark - 0.5;
+    if (x < lines[0].points.front().x || x > lines[0].points.back().x) continue;
+    marks.push_back({x, fmt::format("{} broken {}, now {}", before.mark, percent(before.probability),
+                                    percent(scores.after.breaks[i].probability))});
+  }
+  add_lines(sheet, lines, marks, "strokes");
+  return sheet.panel();
+}
+
+// Whose round it is, and what to bear in mind.
+Panel basis_panel(const GainResult& result) {
+  Sheet sheet;
+  sheet.paragraph(fmt::format("{} on {}, {} tees, {} plan.", result.player, result.course, result.tee,
+                              result.best ? "best" : "habit"));
+  for (const std::string& caution : all_caution_words(result.cautions)) sheet.paragraph(caution);
+  return sheet.panel();
+}
+
+std::vector<Panel> gain_panels(const GainReport& report) {
+  const GainResult& result = report.result;
+  std::vector<Panel> panels = {parts_panel(result), holes_panel(result)};
+  if (!report.curve.empty()) panels.push_back(curve_panel(report));
+  if (second_shots(result.answer()).holes > 0) panels.push_back(second_shots_panel(result));
+  if (result.answer().scores) panels.push_back(scores_panel(result));
+  panels.push_back(basis_panel(result));
+  return panels;
+}
+
+}  // namespace
+}  // namespace yardworth::report
+
+namespace yardworth {
+
+std::string gain_svg(const GainReport& report) {
+  const GainResult& result = report.result;
+  const std::string title = fmt::format("What added carry is worth to {} on {}", result.player, result.course);
+  return report::svg_file(report::gain_panels(report), title, gain_sentence(result));
+}
+
+}  // namespace yardworth

@@ -1,0 +1,27 @@
+#include <fmt/format.h>
+
+#include "report/picture/hole_picture.hpp"
+#include "yardworth/report.hpp"
+
+namespace yardworth {
+
+std::string hole_svg(const StrategyResult& result, const HoleStrategy& hole) {
+  const std::string title = fmt::format("{}, hole {}: how {} plays it best", result.course, hole.number, result.player);
+  return report::svg_file({report::hole_panel(result, hole)}, title, strategy_sentence(hole, result.units));
+}
+
+std::string strategy_svg(const StrategyResult& result) {
+  if (result.holes.size() == 1) return hole_svg(result, result.holes.front());
+  std::vector<report::Panel> panels;
+  for (const HoleStrategy& hole : result.holes) panels.push_back(report::hole_panel(result, hole));
+  const std::string title = fmt::format("{}: how {} plays it best", result.course, result.player);
+  return report::svg_file(panels, title, "Where the tee shots finish, what they leave, and which hazards they find");
+}
+
+std::string course_svg(const Course& course) {
+  std::vector<report::Panel> panels;
+  for (const Hole& hole : course.holes) panels.push_back(report::understood_panel(course, hole));
+  return report::svg_file(panels, course.name, "What was understood of each hole");
+}
+
+}  // namespace yardworth
