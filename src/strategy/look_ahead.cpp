@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <utility>
 
 #include "core/numerics.hpp"
 #include "player/lies_in_play.hpp"
@@ -35,38 +36,51 @@ int stride_of(double visits) {
 
 }  // namespace
 
-LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value)
-    : model_(model),
-      grid_(short_game_radius_yd, distance_yd(model.tee(), model.pin()) + numerics::grid_behind_tee_yd,
-            vertices_for(model.discretisation().options())),
+BallsAround::BallsAround(const HoleModel& model, const DiscretisationOptions& vertices)
+    : pin_(model.pin()),
+      grid_(short_game_radius_yd, distance_yd(model.tee(), model.pin()) + numerics::grid_behind_tee_yd, vertices),
       vertices_(static_cast<std::size_t>(grid_.size())),
-      clubs_(lies_in_play.size() * vertices_) {
-  const std::vector<double> finish = finishes(policy[static_cast<std::size_t>(model.tee_state())]);
-  const std::vector<Point> offsets = grid_.offsets();
-  for (const Lie lie : lies_in_play) {
-    for (std::size_t vertex = 0; vertex < vertices_; ++vertex) {
-      const std::size_t index = index_of(lie, static_cast<int>(vertex));
-      if (finish[index] < numerics::look_ahead_visits) continue;
-      clubs_[index] = weigh_clubs({lie, model.pin() + offsets[vertex], stride_of(finish[index]), value}, policy);
-    }
-  }
-}
+      weight_(lies_in_play.size() * vertices_, 0.0) {}
 
-std::size_t LookAhead::index_of(Lie lie, int vertex) const {
+std::size_t BallsAround::index_of(Lie lie, int vertex) const {
   return index_in_play(lie) * vertices_ + static_cast<std::size_t>(vertex);
 }
 
-// How many tee shots, of one, finish around each vertex, each counted for those around by how near they are.
-std::vector<double> LookAhead::finishes(const Action& tee_shot) const {
-  std::vector<double> finish(clubs_.size(), 0.0);
-  for_each_strike(model_, model_.tee_state(), tee_shot, 1, [&](const Rest& rest, double weight) {
-    const double left = distance_yd(rest.at, model_.pin());
-    if (rest.replay || rest.lie == Lie::green || left <= short_game_radius_yd) return;
-    const RingGrid::Corners corners = grid_.corners(rest.at - model_.pin(), left);
-    const std::array<double, 4> shares = weights_of(corners);
-    for (std::size_t i = 0; i < shares.size(); ++i) finish[index_of(rest.lie, corners.vertex[i])] += weight * shares[i];
+void BallsAround::add(Lie lie, Point at, double weight) {
+  const double left = distance_yd(at, pin_);
+  if (lie == Lie::green || left <= short_game_radius_yd) return;
+  const RingGrid::Corners corners = grid_.corners(at - pin_, left);
+  const std::array<double, 4> shares = weights_of(corners);
+  for (std::size_t i = 0; i < shares.size(); ++i) weight_[index_of(lie, corners.vertex[i])] += weight * shares[i];
+}
+
+namespace {
+
+// Of one tee shot, where it finishes.
+BallsAround tee_shots_around(const HoleModel& model, const Action& tee_shot) {
+  BallsAround around(model, vertices_for(model.discretisation().options()));
+  for_each_strike(model, model.tee_state(), tee_shot, 1, [&](const Rest& rest, double weight) {
+    if (!rest.replay) around.add(rest.lie, rest.at, weight);
   });
-  return finish;
+  return around;
+}
+
+}  // namespace
+
+LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value)
+    : LookAhead(model, policy, value, tee_shots_around(model, policy[static_cast<std::size_t>(model.tee_state())])) {}
+
+LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value, BallsAround around)
+    : model_(model), around_(std::move(around)), clubs_(lies_in_play.size() * around_.vertices()) {
+  const std::vector<Point> offsets = around_.grid().offsets();
+  for (const Lie lie : lies_in_play) {
+    for (std::size_t vertex = 0; vertex < around_.vertices(); ++vertex) {
+      const std::size_t index = around_.index_of(lie, static_cast<int>(vertex));
+      const double here = around_.at(index);
+      if (here < numerics::look_ahead_visits) continue;
+      clubs_[index] = weigh_clubs({lie, model.pin() + offsets[vertex], stride_of(here), value}, policy);
+    }
+  }
 }
 
 // What the policy plays at the states around a place, the nearest first.
@@ -144,11 +158,11 @@ double LookAhead::strokes_of(const Looked& at, const Action& action) const {
 }
 
 std::array<LookAhead::Known, 4> LookAhead::known_around(Lie lie, Point from) const {
-  const RingGrid::Corners corners = grid_.corners(from - model_.pin(), distance_yd(from, model_.pin()));
+  const RingGrid::Corners corners = around_.grid().corners(from - model_.pin(), distance_yd(from, model_.pin()));
   const std::array<double, 4> shares = weights_of(corners);
   std::array<Known, 4> around{};
   for (std::size_t i = 0; i < shares.size(); ++i) {
-    const Clubs& clubs = clubs_[index_of(lie, corners.vertex[i])];
+    const Clubs& clubs = clubs_[around_.index_of(lie, corners.vertex[i])];
     if (shares[i] > numerics::rounding_share && !clubs.empty()) around[i] = {&clubs, shares[i]};
   }
   return around;

@@ -9,6 +9,28 @@
 
 namespace yardworth {
 
+// How many balls come to rest around each vertex of a grid, by lie: each is counted for the four around it by how near
+// they are.
+class BallsAround {
+ public:
+  // From the edge of the short game to behind the tee; how far apart vertices are is as the options say.
+  BallsAround(const HoleModel& model, const DiscretisationOptions& vertices);
+
+  // Balls on the green, or in the short game, are no second shots and not counted.
+  void add(Lie lie, Point at, double weight);
+
+  const RingGrid& grid() const { return grid_; }
+  std::size_t vertices() const { return vertices_; }
+  std::size_t index_of(Lie lie, int vertex) const;
+  double at(std::size_t index) const { return weight_[index]; }  // by lie in play, by vertex
+
+ private:
+  Point pin_;
+  RingGrid grid_;
+  std::size_t vertices_;
+  std::vector<double> weight_;
+};
+
 // What one step of look-ahead plays from the places where tee shots finish, given what places are worth under a policy:
 // of the clubs that the policy takes at the states around and those beside them in the bag, played to the hole where
 // they reach it and else in full, the one with the fewest expected strokes. Strokes are worked out at vertices on rings
@@ -16,10 +38,12 @@ namespace yardworth {
 // yard to yard the club changes where the other becomes better. docs/model.md, "Second shots by look-ahead".
 class LookAhead {
  public:
-  // The policy, with a tee shot, and the values are by state of the model, which must outlive this.
+  // From where its tee shot finishes. The policy and the values are by state of the model, which must outlive this.
   LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value);
+  // From where enough of these balls are, of one.
+  LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value, BallsAround around);
 
-  // Nothing where few tee shots finish around, or the policy says nothing there.
+  // Nothing where few balls are around, or the policy says nothing there.
   std::optional<Action> action(Lie lie, Point from) const;
 
  private:
@@ -30,7 +54,7 @@ class LookAhead {
     int aim = 0;
     double strokes = 0.0;
   };
-  // None where few tee shots finish.
+  // None where few balls are.
   using Clubs = std::vector<Weighed>;
   // What the policy plays at a state around a vertex.
   struct Around {
@@ -51,8 +75,6 @@ class LookAhead {
     double share = 0.0;
   };
 
-  std::size_t index_of(Lie lie, int vertex) const;
-  std::vector<double> finishes(const Action& tee_shot) const;
   Clubs weigh_clubs(const Looked& at, const Policy& policy) const;
   Weighed weigh(const Looked& at, const Around& played, int swing) const;
   double strokes_of(const Looked& at, const Action& action) const;
@@ -61,8 +83,7 @@ class LookAhead {
   std::array<Known, 4> known_around(Lie lie, Point from) const;
 
   const HoleModel& model_;
-  RingGrid grid_;
-  std::size_t vertices_;
+  BallsAround around_;
   std::vector<Clubs> clubs_;  // by lie in play, by vertex
 };
 

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "core/numerics.hpp"
@@ -22,8 +23,9 @@ struct PlayedMean {
 
 // The mean strokes of a hole whose every shot is decided where the ball lies and struck at random: no states, rings or
 // lattices. The short game is not drawn but counts what it is expected to take, since it is not what is asked about.
+// seen: is told where every shot after the tee shot is played from.
 inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& action_from, int plays,
-                                    std::uint64_t seed) {
+                                    std::uint64_t seed, const std::function<void(Lie, Point)>& seen = nullptr) {
   RandomEngine engine(seed);
   double sum = 0.0;
   double squares = 0.0;
@@ -41,6 +43,7 @@ inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& ac
       const double left = distance_yd(at, model.pin());
       short_game = lie == Lie::green || left <= short_game_radius_yd;
       if (short_game) strokes += model.short_game().strokes(lie, left);
+      if (!short_game && seen) seen(lie, at);
     }
     sum += strokes;
     squares += strokes * strokes;
@@ -49,14 +52,14 @@ inline PlayedMean play_at_the_place(const HoleModel& model, const ActionFrom& ac
   return {mean, (squares / plays - mean * mean) / plays};
 }
 
-// What the habit is worth on a hole before and after a change: evaluated as gain does, and played.
-struct HabitPlayed {
+// What a policy is worth on a hole before and after a change: evaluated as gain does, and played.
+struct HolePlayed {
   double evaluated_before = 0.0, evaluated_after = 0.0;
   PlayedMean before, after;
 };
 
-inline HabitPlayed play_habit(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
-                              const Baseline& baseline, int plays, std::uint64_t seed) {
+inline HolePlayed play_habit(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
+                             const Baseline& baseline, int plays, std::uint64_t seed) {
   const HoleMap map(hole, course.firmness);
   const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline,
                           HoleModels::Grids::of(search_grid_for(hole)));
@@ -78,12 +81,15 @@ struct RoundPlayed {
   double off_saved() const { return off_before - off_after; }
 };
 
-inline RoundPlayed play_round(const OnCourse& on, const OfGolfer& of, int plays) {
-  std::vector<HabitPlayed> holes(on.course.holes.size());
+using PlayHole = HolePlayed (*)(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
+                                const Baseline& baseline, int plays, std::uint64_t seed);
+
+inline RoundPlayed play_round(const OnCourse& on, const OfGolfer& of, int plays, PlayHole play_hole = play_habit) {
+  std::vector<HolePlayed> holes(on.course.holes.size());
   const Golfers golfers = lengthen_all(of.player, {20.0, 6.0});
   const Baseline baseline = baseline_of(of.player);
   work_in_parallel(0, holes.size(), [&](std::size_t i) {
-    holes[i] = play_habit(on.course, on.course.holes[i], on.tee, golfers, baseline, plays, 500 + i);
+    holes[i] = play_hole(on.course, on.course.holes[i], on.tee, golfers, baseline, plays, 500 + i);
   });
   RoundPlayed round;
   double variance_before = 0.0;

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <cstdint>
+
+#include "core/numerics.hpp"
+#include "gain/played_from.hpp"
+#include "gain/solve_hole.hpp"
+#include "strategy/look_ahead.hpp"
+#include "strategy/state_values.hpp"
+#include "support/played_habit.hpp"
+#include "support/prepared_hole.hpp"
+
+namespace yardworth::test {
+
+// Every shot after the tee shot decided by one step of look-ahead, tabulated on places four times as close, along and
+// across, as the states that policies are looked for at. The values that it looks ahead with are the held-out ones.
+inline PlayedMean play_by_close_look_ahead(const HoleModel& model, const PolicyEvaluation& evaluated,
+                                           const ActionFrom& shown, int plays, std::uint64_t seed) {
+  constexpr double closer = 4.0;
+  constexpr int scouts = 4;  // of so many plays one only finds out where balls come to
+  DiscretisationOptions vertices = model.discretisation().options();
+  vertices.ring_yd = numerics::ring_yd / closer;
+  vertices.arc_yd = numerics::arc_yd / closer;
+  BallsAround balls(model, vertices);
+  play_at_the_place(model, shown, plays / scouts, seed + 1, [&](Lie lie, Point at) { balls.add(lie, at, 1.0); });
+  const LookAhead close(model, evaluated.policy, filled_values(model, evaluated.value), std::move(balls));
+  const ActionFrom decided = [&](Lie lie, Point from) {
+    if (lie == Lie::tee) return shown(lie, from);
+    return close.action(lie, from).value_or(shown(lie, from));
+  };
+  return play_at_the_place(model, decided, plays, seed);
+}
+
+inline HolePlayed play_best(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
+                            const Baseline& baseline, int plays, std::uint64_t seed) {
+  const HoleMap map(hole, course.firmness);
+  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline,
+                          HoleModels::Grids::of(search_grid_for(hole)));
+  SolveOptions wanted;
+  wanted.best = true;
+  const SolvedBest solved = *solve_hole(models, wanted).best;
+  return {
+      solved.before.held_out.at_tee, solved.planned_after().held_out.at_tee,
+      play_by_close_look_ahead(models.before, solved.before.held_out, best_before_from(models, solved), plays, seed),
+      play_by_close_look_ahead(models.after, solved.planned_after().held_out, best_after_from(models, solved), plays,
+                               seed)};
+}
+
+}  // namespace yardworth::test
