@@ -19,6 +19,13 @@ step(${CMAKE_COMMAND} -S ${room}/consumer -B ${room}/build -G ${GENERATOR} -DCMA
      -DCMAKE_CXX_COMPILER=${CXX_COMPILER})
 step(${CMAKE_COMMAND} --build ${room}/build)
 step(${room}/prefix/bin/yardworth gain --driver +20 --irons +6)
+# Completions and manual pages lie where shells and man look for them.
+foreach(page IN ITEMS bash-completion/completions/yardworth zsh/site-functions/_yardworth
+                      fish/vendor_completions.d/yardworth.fish man/man1/yardworth.1 man/man1/yardworth-gain.1)
+  if(NOT EXISTS ${room}/prefix/share/${page})
+    message(SEND_ERROR "not installed: share/${page}")
+  endif()
+endforeach()
 # A release is hardened and stripped.
 if(BUILD_TYPE STREQUAL Release)
   execute_process(COMMAND readelf --wide --headers --dynamic --symbols ${room}/prefix/bin/yardworth
