@@ -117,6 +117,9 @@ std::string bands_csv(const BandsReport& report);
 // One row for each band, tee and hazard: of the hole asked for, or of the changed holes without and with the change.
 std::string bands_hazards_csv(const BandsReport& report);
 
+// Charts of what the change of distance saves each golfer, tee by tee.
+std::string bands_svg(const BandsReport& report);
+
 // What a report of a delivery is made of.
 struct DeliveryReport {
   DeliveryResult result;

@@ -28,6 +28,7 @@ struct BagOptions {
   Gender gender = Gender::men;
   std::string write;  // a player file; empty: none
   OutputOptions output;
+  std::string svg;
 };
 
 // Faults become complaints, advice is told beside the answer.
@@ -182,13 +183,16 @@ std::optional<Outcome> write_player_of(const BagOptions& options, const BagResul
 }
 
 Outcome run_bag(const BagOptions& options, const Surroundings& surroundings) {
-  if (options.output.replace && options.output.path.empty() && options.write.empty()) {
-    return refusal(at_fault, "--force needs --output or --write, the file that it may replace");
+  if (options.output.replace && options.output.path.empty() && options.write.empty() && options.svg.empty()) {
+    return refusal(at_fault, "--force needs --output, --write or --svg, the file that it may replace");
+  }
+  for (const std::string& other : {options.output.path, options.write}) {
+    if (same_file(options.svg, other)) return refusal(at_fault, "--svg is the same file as --output or --write");
   }
   const std::vector<std::string> logs = {options.log, options.after_log};
   std::vector<std::string> read = logs;
   read.push_back(options.player);
-  if (const auto refused = refuse_outputs({options.output.path}, read, options.output.replace)) {
+  if (const auto refused = refuse_outputs({options.output.path, options.svg}, read, options.output.replace)) {
     return refusal_of(*refused);
   }
   // A player file that is borrowed from may be the one that is written.
@@ -204,6 +208,11 @@ Outcome run_bag(const BagOptions& options, const Surroundings& surroundings) {
   return computed([&] {
     const BagReport report = report_of(options, sides, request);
     if (const auto refused = write_player_of(options, report.result, request, existing)) return *refused;
+    if (!options.svg.empty()) {
+      if (const auto refused = write_file(options.svg, bag_svg(report), options.output.replace)) {
+        return refusal_of(*refused);
+      }
+    }
     Outcome outcome = deliver(written(report, options.output, surroundings), options.output, report.opening);
     outcome.err = advice + outcome.err;
     return outcome;
@@ -234,7 +243,7 @@ void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action) {
             "Also write the measured clubs to this player file; with --force an existing one gets their numbers and "
             "keeps the rest");
   add_output_options(*command, options->output);
-  command->get_option("--force")->remove_needs(command->get_option("--output"));
+  add_svg_option(*command, options->svg, "Also draw the carries with their intervals and gaps");
   command->callback([options, surroundings, &action] {
     action = [options, surroundings] { return run_bag(*options, surroundings); };
   });

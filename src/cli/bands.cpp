@@ -28,6 +28,7 @@ struct BandsOptions {
   int hole = 0;  // 0: none
   int threads = 0;
   OutputOptions output;
+  std::string svg;
 };
 
 // A question about hazards is about golfers as they are, unless it says otherwise.
@@ -86,7 +87,12 @@ std::string written(const BandsReport& report, const OutputOptions& output, cons
 }
 
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
-  if (const auto refused = refuse_outputs({options.output.path}, {options.course}, options.output.replace)) {
+  if (const std::string why = svg_conflict(options.svg, options.output); !why.empty()) return refusal(at_fault, why);
+  if (!options.svg.empty() && !options.hazards.empty()) {
+    return refusal(at_fault, "--svg draws what more carry saves, not what hazards moved or added do");
+  }
+  if (const auto refused =
+          refuse_outputs({options.output.path, options.svg}, {options.course}, options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
@@ -102,6 +108,11 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
     if (options.hole > 0) report.hole = options.hole;
     report.opening = assumptions(options, *course);
     report.asking = {"--tee NAME --gender men", "--hole N", "--plan best", "--format json"};
+    if (!options.svg.empty()) {
+      if (const auto refused = write_file(options.svg, bands_svg(report), options.output.replace)) {
+        return refusal_of(*refused);
+      }
+    }
     return deliver(written(report, options.output, surroundings), options.output, report.opening);
   });
 }
@@ -167,6 +178,7 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
       "takes several times as long");
   add_threads_option(*command, options->threads);
   add_output_options(*command, options->output);
+  add_svg_option(*command, options->svg, "Also draw what is saved, band by band and tee by tee");
   command->footer(
       "What would a bunker 230 yards out on the left of the fourth do, and to whom?\n"
       "  yardworth bands --add-hazard 4:kind=bunker,side=left,from=230,to=245,near=10,far=22");

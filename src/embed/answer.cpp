@@ -218,7 +218,9 @@ Json answer_bands(const Question& question) {
   report.result = compute_bands(*question.course, question.bands);
   report.hole = question.hole;
   report.opening = question.opening;
-  return answered(bands_json(report), bands_text(report));
+  Json json = answered(bands_json(report), bands_text(report));
+  if (question.pictures) json["pictures"]["bands"] = bands_svg(report);
+  return json;
 }
 
 Json answer_delivery(const Question& question) {
@@ -238,7 +240,9 @@ Json answer_bag(const Question& question) {
   } else {
     report.result = measure_bag(*bag.log, bag.request);
   }
-  return answered(bag_json(report), bag_text(report));
+  Json json = answered(bag_json(report), bag_text(report));
+  if (question.pictures) json["pictures"]["bag"] = bag_svg(report);
+  return json;
 }
 
 Json answer_check(const Question& question, const Json& request) {

@@ -320,13 +320,13 @@ void read_options(Reader& reader, const Members& members) {
   const Json* given = members.find("options");
   const Command command = reader.question.command;
   const Members options(given == nullptr ? none : *given, option_names(command), reader.tell("options"));
+  if (command != Command::strategy) reader.question.pictures = options.flag("pictures");
   if (command == Command::bag) return read_bag(reader, members, options);
   if (!reader.question.course || !reader.question.player) return;
   if (command == Command::gain) read_gain(reader, options);
   if (command == Command::strategy) read_strategy(reader, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
-  if (command != Command::strategy) reader.question.pictures = options.flag("pictures");
   for (const char* text : {"log", "after"}) {
     if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: shot logs are for the command bag");
   }
@@ -369,7 +369,7 @@ std::vector<std::string> option_names(Command command) {
     return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "pictures", "threads"};
   }
   if (command == Command::bands) {
-    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "threads"};
+    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "pictures", "threads"};
   }
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();

@@ -43,7 +43,7 @@ struct Question {
   std::optional<int> hole;  // of bands: whose hazards are told
   DeliveryRequest delivery;
   BagQuestion bag;
-  bool pictures = false;  // of gain, delivery and check
+  bool pictures = false;  // of all but strategy
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts

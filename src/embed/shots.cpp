@@ -55,7 +55,7 @@ void read_golfer(const BagTexts& texts, const Members& options, const Tell& tell
 
 }  // namespace
 
-std::vector<std::string> bag_options() { return {"index", "gender", "skip_bad_rows", "sessions", "clubs"}; }
+std::vector<std::string> bag_options() { return {"index", "gender", "skip_bad_rows", "sessions", "clubs", "pictures"}; }
 
 BagQuestion read_bag(const BagTexts& texts, const Members& options, const Tell& tell_of_request,
                      const Tell& tell_of_options, std::vector<Diagnostic>& findings) {

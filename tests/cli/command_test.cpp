@@ -407,6 +407,15 @@ TEST_CASE("pictures go to files, whole or not at all") {
   CHECK(run(fmt::format("delivery --svg '{}'", charts)).status == 2);
   CHECK(run(fmt::format("delivery --svg '{}' --force", charts)).status == 0);
   CHECK(says(text_in(charts), ">What the strike gives away<"));
+  const std::string log = fmt::format("'{}/courses/heron-ferry/bay/weekend-16-before.csv'", YARDWORTH_SOURCE_DIR);
+  CHECK(run(fmt::format("bag {} --svg '{}'", log, charts)).status == 2);
+  CHECK(run(fmt::format("bag {} --svg '{}' --force", log, charts)).status == 0);
+  CHECK(says(text_in(charts), ">What the clubs carry<"));
+  const std::string bands =
+      fmt::format("bands --course {} --band scratch --gender men --svg '{}' --force", course, charts);
+  CHECK(run(bands).status == 0);
+  CHECK(says(text_in(charts), ">Strokes saved a round: men<"));
+  CHECK(says(run(bands + " --add-hazard 4:kind=bunker,side=left,from=210,to=225").err, "not what hazards"));
   const std::string none = folder / "none.svg";
   const std::string player = fmt::format("'{}/courses/heron-ferry/members/8-man.yaml'", YARDWORTH_SOURCE_DIR);
   const Ended no_course = run(fmt::format("check {} --svg '{}'", player, none));

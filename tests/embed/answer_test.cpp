@@ -141,6 +141,13 @@ TEST_CASE("pictures come with an answer that asks for them, and with parts") {
   const Json checked = ask({{"command", "check"}, {"course", course.text}, {"options", {{"pictures", true}}}});
   CHECK(checked["pictures"]["course"].get<std::string>().rfind("<svg ", 0) == 0);
   CHECK_FALSE(ask({{"command", "check"}, {"course", course.text}}).contains("pictures"));
+  const Json delivered = ask({{"command", "delivery"}, {"options", {{"pictures", true}}}});
+  CHECK(delivered["pictures"]["delivery"].get<std::string>().rfind("<svg ", 0) == 0);
+  const Json bag = ask({{"command", "bag"},
+                        {"log", content("heron-ferry/bay/weekend-16-before.csv")},
+                        {"options", {{"pictures", true}}}});
+  REQUIRE_MESSAGE(bag["status"] == 0, bag.dump(2));
+  CHECK(bag["pictures"]["bag"].get<std::string>().rfind("<svg ", 0) == 0);
 }
 
 TEST_CASE("a delivery is the command's, byte for byte") {

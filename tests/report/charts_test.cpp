@@ -5,6 +5,7 @@
 #include <limits>
 #include <regex>
 
+#include "report/sample_bands.hpp"
 #include "report/sample_gain.hpp"
 #include "support/well_formed.hpp"
 #include "support/words.hpp"
@@ -55,8 +56,8 @@ TEST_CASE("the charts of a gain say what its report says") {
   const std::string svg = gain_svg(report);
   test::check_well_formed(svg);
   for (const char* words :
-       {">longer tee shots<", ">1.25 strokes<", ">longer irons<", ">another plan<", ">saved a round<", ">1.75 strokes<",
-        ">hole 1, par 4<", ">0.50<", ">Second shots, before and now<", ">5-iron<", ">50%, now 25%<",
+       {">from the tee shot<", ">1.25 strokes<", ">from the irons<", ">from replanning<", ">saved a round<",
+        ">1.75 strokes<", ">hole 1, par 4<", ">0.50<", ">Second shots, before and now<", ">5-iron<", ">50%, now 25%<",
         ">Scores of a round, before and now<", ">89 broken 25%, now 100%<", ">asked about: 20 saves 1.75<",
         ">weekend 16 on Heron Ferry Municipal, middle tees, best plan.<"}) {
     CAPTURE(words);
@@ -66,6 +67,19 @@ TEST_CASE("the charts of a gain say what its report says") {
   CHECK_FALSE(says(svg, ">80 broken"));
   CHECK_FALSE(std::regex_search(svg, std::regex("nan|inf[^o]")));
   CHECK(gain_svg(report) == svg);
+}
+
+TEST_CASE("what is saved is drawn band by band and tee by tee") {
+  BandsReport report = test::sample_bands();
+  report.result.golfers.back().cannot_finish = {{4, 0.0}};
+  const std::string svg = bands_svg(report);
+  test::check_well_formed(svg);
+  for (const char* words : {">Strokes saved a round: men<", ">Strokes saved a round: women<", ">middle tees<",
+                            ">scratch<", ">1.50<", ">1.25<", ">cannot finish<"}) {
+    CAPTURE(words);
+    CHECK(says(svg, words));
+  }
+  CHECK_FALSE(says(svg, ">2.00<"));
 }
 
 TEST_CASE("the carries of a bag are drawn with their intervals and gaps") {

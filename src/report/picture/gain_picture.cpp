@@ -28,9 +28,9 @@ Panel parts_panel(const GainResult& result) {
     bars.push_back({name, sum, sum + strokes, saved_words(strokes)});
     sum += strokes;
   };
-  add("longer tee shots", round.from_tee());
-  if (computed.irons) add("longer irons", round.from_irons());
-  if (computed.replanning) add("another plan", round.from_replanning());
+  add("from the tee shot", round.from_tee());
+  if (computed.irons) add("from the irons", round.from_irons());
+  if (computed.replanning) add("from replanning", round.from_replanning());
   bars.push_back({"saved a round", 0.0, round.strokes_saved(), saved_words(round.strokes_saved()), true});
   add_bars(sheet, bars, Joined::yes, "parts");
   return sheet.panel();

@@ -67,7 +67,10 @@ std::string shot_svg(const HoleDrawing& drawing, const DrawnTeeShot& shot, const
 Label shot_label(const TeePlay& play, const DrawnTeeShot& shot, const PlanFrame& frame, Units units, When when,
                  bool alone) {
   Label label{frame.at(shot.aim), when == When::before && !alone ? Column::left : Column::right, {}, -1};
-  label.lines.push_back(fmt::format("{}: {}", look_of(when, alone).word, short_club_name(shot.result.club)));
+  const std::string club = short_club_name(shot.result.club);
+  label.lines.push_back(fmt::format("{}: {}", look_of(when, alone).word, club));
+  // A long name stands in a line of its own.
+  if (text_width(label.lines.back(), label_size, true) > label_width) label.lines = {look_of(when, alone).word, club};
   if (play.tee_shot.aim.at_green()) {
     double on_green = 0.0;
     for (const NextShot& next : play.next) {
