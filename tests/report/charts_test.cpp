@@ -93,12 +93,14 @@ TEST_CASE("the carries of a bag are drawn with their intervals and gaps") {
   wood.club = "5-wood";
   wood.carry_yd = {170.0, 168.0, 172.0, 1.0, 10.0};
   wood.gap_yd.reset();
+  wood.carry_yd.low = -std::numeric_limits<double>::infinity();
   bag.clubs = {driver, wood};
   bag.shots = 40;
   const std::string svg = bag_svg({bag, {}, {}});
   test::check_well_formed(svg);
   // 200 yards are 182.88 metres, 30 are 27.4 and 170 are 155.4.
-  for (const char* words : {">driver &lt;9&gt;<", ">183, gap 27<", ">5-wood<", ">155<"}) {
+  for (const char* words :
+       {">driver &lt;9&gt;<", ">183, gap 27<", ">5-wood<", ">155<", "too few shots to give an interval"}) {
     CAPTURE(words);
     CHECK(says(svg, words));
   }

@@ -1,5 +1,8 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "report/bag_parts.hpp"
 #include "report/picture/charts.hpp"
 #include "report/text.hpp"
@@ -24,6 +27,10 @@ Panel carries_panel(const BagResult& result) {
                     from_yards(club.carry_yd.high, units), length_text(club.carry_yd.value, units) + gap});
   }
   add_intervals(sheet, rows);
+  const bool any_unknown = std::any_of(rows.begin(), rows.end(), [](const Interval& row) {
+    return !std::isfinite(row.low) || !std::isfinite(row.high);
+  });
+  if (any_unknown) sheet.paragraph("Across the whole chart: too few shots to give an interval.");
   for (const std::string& caution : bag_cautions()) sheet.paragraph(caution);
   return sheet.panel();
 }
