@@ -116,6 +116,10 @@ inline constexpr Limits shot_offline{-420.0, 420.0};
 inline constexpr std::size_t most_log_clubs = 200;
 inline constexpr std::size_t most_log_sessions = 2000;
 
+// Of a list of members, in yards where nothing else is said: no driver carries less, and none so much more.
+inline constexpr std::size_t most_members = 5000;
+inline constexpr Limits member_driver_carry{50.0, 400.0};
+
 // Of a request; lengths in the course's units, so that a limit is a round number there.
 inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more
 inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club

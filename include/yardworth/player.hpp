@@ -149,6 +149,17 @@ Player standard_player(Band band, Gender gender);
 // The same bag in the hands of any skill; label, index and band are the caller's.
 Player standard_player(const Skill& skill, Gender gender);
 
+// The same of a golfer whose driver carries so far, the other clubs in proportion: as if a file gave all their carries.
+Player standard_player(const Skill& skill, Gender gender, double driver_carry_yd);
+
+// A golfer of a club's list, of whom no more is known.
+struct Member {
+  std::string label;
+  double handicap_index = 0.0;  // plus handicaps are negative
+  Gender gender = Gender::men;
+  std::optional<double> driver_carry_yd;  // nothing: typical of the index
+};
+
 // The club whose added carry is what "--irons N" means: the 7-iron, or the iron nearest to it in number, or, without
 // irons, the club below the driver whose carry is nearest to that of a 7-iron of such a bag. Nothing with a driver
 // only.

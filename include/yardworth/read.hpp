@@ -20,6 +20,10 @@ Reading<Course> read_course(std::string_view text, const std::string& file);
 Reading<Player> read_player(std::string_view text, const std::string& file);
 Reading<BaselineTable> read_baseline(std::string_view text, const std::string& file);
 
+// A club's list of members: a table of text (CSV), one member a row. At least one, and no more than
+// limits::most_members.
+Reading<std::vector<Member>> read_members(std::string_view text, const std::string& file);
+
 // A table as the text of a file that read_baseline reads back to the same table.
 std::string write_baseline(const BaselineTable& table);
 

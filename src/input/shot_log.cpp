@@ -104,14 +104,6 @@ void LogReader::header_fault(int column, std::string_view path, std::string foun
   tell(Severity::fault, column, path, std::move(found), std::move(expected));
 }
 
-// "Club Speed mph" as club_speed_mph.
-std::string heading_name(const std::string& heading) {
-  std::string name = small_letters(heading);
-  std::replace_if(
-      name.begin(), name.end(), [](char c) { return c == ' ' || c == '-'; }, '_');
-  return name;
-}
-
 std::vector<std::string> known_columns() {
   std::vector<std::string> names = {"club", "session"};
   for (const LogColumn& column : log_columns) names.emplace_back(column.name);
@@ -207,16 +199,13 @@ void LogReader::read_header() {
 
 std::optional<double> LogReader::number_in(const Cell& cell, const LogColumn& column) {
   const Limits shown{column.shown * column.limits.low, column.shown * column.limits.high, column.unit};
-  ParsedNumber number = parse_number(cell.text);
-  const auto with_point = number.fault == NumberFault::not_a_number ? with_decimal_point(cell.text) : std::nullopt;
-  if (with_point && lines_.separator() == ';') number = parse_number(*with_point);
+  const auto [number, with_point] = number_of_cell(cell, lines_.separator());
   if (number.fault == NumberFault::none && number.value >= shown.low && number.value <= shown.high) {
     return column.inside * number.value;
   }
   row_fault(cell.column, column.name, quoted(cell.text),
-            with_point && number.fault != NumberFault::none
-                ? fmt::format("{}, with a point in the place of the comma", *with_point)
-                : "a number " + bounds(shown));
+            with_point ? fmt::format("{}, with a point in the place of the comma", *with_point)
+                       : "a number " + bounds(shown));
   return std::nullopt;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/spelling.hpp"
+
 namespace yardworth::input {
 namespace {
 
@@ -58,6 +60,21 @@ class CellReader {
 };
 
 }  // namespace
+
+std::string heading_name(const std::string& heading) {
+  std::string name = small_letters(heading);
+  std::replace_if(
+      name.begin(), name.end(), [](char c) { return c == ' ' || c == '-'; }, '_');
+  return name;
+}
+
+CellNumber number_of_cell(const Cell& cell, char separator) {
+  CellNumber number{parse_number(cell.text), std::nullopt};
+  if (number.parsed.fault != NumberFault::not_a_number) return number;
+  number.with_point = with_decimal_point(cell.text);
+  if (number.with_point && separator == ';') number = {parse_number(*number.with_point), std::nullopt};
+  return number;
+}
 
 TableLines::TableLines(std::string_view text) : rest_(text) {
   if (rest_.starts_with(byte_order_mark)) rest_.remove_prefix(byte_order_mark.size());

@@ -1,8 +1,11 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "core/number_text.hpp"
 
 namespace yardworth::input {
 
@@ -15,6 +18,17 @@ struct Cell {
   int column = 0;      // from 1, in characters: where the cell begins
   bool closed = true;  // whether a quotation mark that opens it is closed on its line
 };
+
+// A heading as columns are named: "Club Speed mph" as club_speed_mph.
+std::string heading_name(const std::string& heading);
+
+// The number that a cell says. A decimal comma is as good as a point where cells are divided by semicolons; where it is
+// not, with_point has the number as it should be written.
+struct CellNumber {
+  ParsedNumber parsed;
+  std::optional<std::string> with_point;
+};
+CellNumber number_of_cell(const Cell& cell, char separator);
 
 class TableLines {
  public:

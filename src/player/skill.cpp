@@ -141,14 +141,18 @@ Club complete_club(const ClubEntry& entry, double longest_carry_yd, const Skill&
 }
 
 Player standard_player(const Skill& skill, Gender gender) {
+  return standard_player(skill, gender, skill.driver_carry_yd);
+}
+
+Player standard_player(const Skill& skill, Gender gender, double driver_carry_yd) {
   Player player;
   player.gender = gender;
   player.skill = skill;
   for (const BagShare& share : standard_bag) {
     ClubEntry entry;
     entry.name = share.name;
-    entry.carry_yd = share.carry_share * skill.driver_carry_yd;
-    player.clubs.push_back(complete_club(entry, skill.driver_carry_yd, skill));
+    entry.carry_yd = share.carry_share * driver_carry_yd;
+    player.clubs.push_back(complete_club(entry, driver_carry_yd, skill));
   }
   return player;
 }
