@@ -8,6 +8,7 @@
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/gain.hpp"
 #include "yardworth/player.hpp"
+#include "yardworth/score.hpp"
 
 namespace yardworth {
 
@@ -71,6 +72,10 @@ struct BandOnTee {
   // clubs apart they are, each against the one that is as likely to be longer, and how many longer on average; nothing
   // without par 4s.
   std::optional<double> clubs_apart, clubs_longer;
+  // The whole score of a round; points and handicaps under the terms, where nothing is wanting for them.
+  std::optional<PolicyScores> scores;
+  std::optional<HandicapTerms> handicap;
+  std::vector<HandicapNeed> handicap_needs;
   std::vector<BandHole> holes;
   std::vector<ChangedHole> changed;
 };

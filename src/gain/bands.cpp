@@ -12,15 +12,15 @@
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
 #include "gain/tee_guideline.hpp"
+#include "gain/tees_looked_at.hpp"
 #include "gain/what_was_asked.hpp"
 #include "input/derived_table.hpp"
+#include "shot/finish_strokes.hpp"
 #include "strategy/kept_shots.hpp"
 
 namespace yardworth {
 
 namespace {
-
-constexpr std::size_t longest_tee = 0;  // courses list their tees longest first
 
 // A band's golfer with what the short game is worth to such golfers.
 struct Golfer {
@@ -28,6 +28,7 @@ struct Golfer {
   Gender gender;
   Player player;
   Baseline baseline;
+  std::optional<FinishStrokes> finish = std::nullopt;  // of those whose whole scores are told
 };
 
 Golfer golfer_of(Band band, Gender gender) {
@@ -41,8 +42,9 @@ struct Round {
   const Course* course = nullptr;
   std::size_t tee = 0;
   DistanceChange change;
-  std::optional<GainResult> gain;
-  std::vector<UnfinishedHole> unfinished;
+  const FinishStrokes* finish = nullptr;  // where the whole score is told
+  std::optional<GainResult> gain = std::nullopt;
+  std::vector<UnfinishedHole> unfinished = {};
 };
 
 GainRequest request_of(const Round& round, PolicyChoice policy) {
@@ -86,7 +88,8 @@ void reckon_hole(Rounds& rounds, std::size_t hole, const HoleMap& map, const Dis
   KeptShots shots;
   for (std::size_t i = 0; i < rounds.from_tees.size(); ++i) {
     const Round& round = *rounds.from_tees[i];
-    const HoleAsked asked{round.course->holes[hole], map, round.tee, golfers, golfer.baseline, search, &shots};
+    const HoleAsked asked{round.course->holes[hole], map,    round.tee, golfers,
+                          golfer.baseline,           search, &shots,    round.finish};
     rounds.unfinished[i][hole] = compute_hole_gain(asked, request_of(round, policy), rounds.holes[i][hole]);
   }
 }
@@ -186,6 +189,9 @@ BandOnTee band_on_tee(const Round& round, const Round* with_change, const BagPla
   on_tee.before = round_play(player, gain, &HoleGain::before, &HoleGain::play_before);
   on_tee.after = round_play(player, gain, &HoleGain::after, &HoleGain::play_after);
   on_tee.round = gain.round;
+  on_tee.scores = gain.scores;
+  on_tee.handicap = round.gain->handicap;
+  on_tee.handicap_needs = round.gain->handicap_needs;
   const BagPlaces& second = on_tee.before.second_shots;
   if (!second.empty() && !reference.empty()) {
     on_tee.clubs_apart = places_apart(second, reference);
@@ -210,22 +216,6 @@ Course changed_holes(const ChangedCourse& changed) {
   return course;
 }
 
-std::vector<std::size_t> tees_of(const Course& course, const BandsRequest& request) {
-  if (!request.tees.empty()) return request.tees;
-  std::vector<std::size_t> tees(course.tees.size());
-  std::iota(tees.begin(), tees.end(), std::size_t{0});
-  return tees;
-}
-
-std::vector<TeeOfBands> describe_tees(const Course& course, const std::vector<std::size_t>& tees) {
-  std::vector<TeeOfBands> described;
-  for (const std::size_t tee : tees) {
-    const Tee& is = course.tees[tee];
-    described.push_back({is.name, total_length_yd(course, tee), is.slope, is.rated_for.value_or(Gender::men)});
-  }
-  return described;
-}
-
 // `on_tees`: the golfer on every tee looked at, in their order.
 SuitingTee suiting_tee(const Golfer& golfer, const std::vector<TeeOfBands>& tees, std::size_t holes,
                        const BandOnTee* on_tees) {
@@ -235,15 +225,10 @@ SuitingTee suiting_tee(const Golfer& golfer, const std::vector<TeeOfBands>& tees
   suits.gender = golfer.gender;
   suits.driver_distance_yd = driver.carry_yd + driver.roll_yd;
   suits.recommended = recommended_length(suits.driver_distance_yd, holes);
-  if (tees.size() < 2) return suits;
-  std::vector<double> lengths;
-  for (const TeeOfBands& tee : tees) lengths.push_back(tee.length_yd);
-  suits.by_length = tee_by_length(suits.recommended, lengths);
-  for (std::size_t i = 0; i < tees.size(); ++i) {
-    const auto& apart = on_tees[i].clubs_apart;
-    const bool nearer = apart && (!suits.by_clubs || *apart < *on_tees[*suits.by_clubs].clubs_apart);
-    if (nearer) suits.by_clubs = i;
-  }
+  suits.by_length = tee_by_length(suits.recommended, tees);
+  std::vector<std::optional<double>> apart;
+  for (std::size_t i = 0; i < tees.size(); ++i) apart.push_back(on_tees[i].clubs_apart);
+  suits.by_clubs = tee_by_clubs(apart);
   return suits;
 }
 
@@ -294,17 +279,23 @@ void add_golfers(const BandsRequest& request, Work& work) {
     work.scratch.push_back(golfer_of(Band::scratch, gender));
     for (const Band band : request.bands) work.golfers.push_back(golfer_of(band, gender));
   }
+  work_in_parallel(request.threads, work.golfers.size(), [&](std::size_t i) {
+    Golfer& golfer = work.golfers[i];
+    golfer.finish.emplace(golfer.player.skill, golfer.baseline);
+  });
 }
 
 void add_rounds(const Course& course, const BandsRequest& request, Work& work) {
   for (const Golfer& golfer : work.golfers) {
-    for (const std::size_t tee : work.tees) work.rounds.push_back({&golfer, &course, tee, request.change, {}, {}});
+    for (const std::size_t tee : work.tees) {
+      work.rounds.push_back({&golfer, &course, tee, request.change, &*golfer.finish});
+    }
   }
   work.own = work.rounds.size();
-  for (const Golfer& golfer : work.scratch) work.rounds.push_back({&golfer, &course, longest_tee, {}, {}, {}});
+  for (const Golfer& golfer : work.scratch) work.rounds.push_back({&golfer, &course, longest_tee, {}});
   if (!request.changed_course) return;
   for (std::size_t i = 0; i < work.own; ++i) {
-    work.rounds.push_back({work.rounds[i].golfer, &work.changed, work.rounds[i].tee, request.change, {}, {}});
+    work.rounds.push_back({work.rounds[i].golfer, &work.changed, work.rounds[i].tee, request.change});
   }
 }
 
@@ -333,7 +324,7 @@ void put_golfers(const Work& work, BandsResult& result) {
 BandsResult compute_bands(const Course& course, const BandsRequest& request) {
   require_valid(course, request);
   Work work;
-  work.tees = tees_of(course, request);
+  work.tees = tees_or_all(course, request.tees);
   if (request.changed_course) work.changed = changed_holes(*request.changed_course);
   add_golfers(request, work);
   add_rounds(course, request, work);

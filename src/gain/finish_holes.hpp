@@ -28,8 +28,11 @@ struct HolesAsked {
 using HoleWork = std::function<void(std::size_t hole, const HoleModels& models)>;
 void finish_holes(const HolesAsked& asked, const HoleWork& work);
 
+class FinishStrokes;
+
 // The same for one hole, whose map and search grid are there already, and whose shots, if they are, are taken from
-// those kept. Nothing where the work is done; else what is wanting.
+// those kept; how often it takes how many strokes is worked out where it is known how the golfer finishes. Nothing
+// where the work is done; else what is wanting.
 struct HoleAsked {
   const Hole& hole;
   const HoleMap& map;
@@ -38,6 +41,7 @@ struct HoleAsked {
   const Baseline& baseline;
   const Discretisation& search;
   KeptShots* kept_shots = nullptr;
+  const FinishStrokes* finish = nullptr;
 };
 std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::function<void(const HoleModels&)>& work);
 

@@ -98,7 +98,7 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
 
 std::optional<UnfinishedHole> compute_hole_gain(const HoleAsked& asked, const GainRequest& request, HoleGains& gains) {
   return finish_hole(asked, [&](const HoleModels& models) {
-    gains = gains_on(asked.hole, asked.tee, models, asked.baseline, request, nullptr);
+    gains = gains_on(asked.hole, asked.tee, models, asked.baseline, request, asked.finish);
   });
 }
 

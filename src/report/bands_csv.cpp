@@ -71,6 +71,19 @@ Cells approach_cells(const std::vector<std::string>& clubs, const RoundPlay& pla
   return cells;
 }
 
+Cells score_headings() {
+  return {"course_handicap", "net_before", "net_after", "stableford_before", "stableford_after"};
+}
+
+// Nothing where the tees are not rated for the golfer.
+Cells score_cells(const BandOnTee& golfer) {
+  if (!golfer.scores || !golfer.handicap) return Cells(score_headings().size());
+  const HandicapScores& before = *golfer.scores->before.handicap;
+  const HandicapScores& after = *golfer.scores->after.handicap;
+  return {std::to_string(golfer.handicap->course_handicap), number(before.net), number(after.net),
+          number(before.stableford.mean()), number(after.stableford.mean())};
+}
+
 Cells play_cells(const BandOnTee& golfer) {
   const bool has_fairways = report::has_fairways(golfer);
   return {number(golfer.index_change),
@@ -149,7 +162,7 @@ std::string bands_csv(const BandsReport& report) {
                                "clubs_apart_from_scratch",
                                "clubs_longer_than_scratch"};
   Cells headings = join(golfer_headings(), {"cannot_finish", length_heading("length", result.units)});
-  headings = join(join(headings, strokes_headings()), play_headings);
+  headings = join(join(join(headings, strokes_headings()), play_headings), score_headings());
   headings = join(join(headings, approach_headings(clubs, "before")), approach_headings(clubs, "after"));
   std::string csv = csv_row(headings);
   for (const BandOnTee& golfer : result.golfers) {
@@ -158,6 +171,7 @@ std::string bands_csv(const BandsReport& report) {
                        {cannot_finish_cell(result, golfer), length(result.tees[golfer.tee].length_yd, result.units)});
     if (finishes) {
       cells = join(join(cells, strokes_cells(golfer.round, computed_parts(result))), play_cells(golfer));
+      cells = join(cells, score_cells(golfer));
       cells = join(join(cells, approach_cells(clubs, golfer.before)), approach_cells(clubs, golfer.after));
     }
     cells.resize(headings.size());

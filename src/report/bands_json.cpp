@@ -3,6 +3,7 @@
 #include "report/basis_words.hpp"
 #include "report/hole_words.hpp"
 #include "report/json_parts.hpp"
+#include "report/score_parts.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
@@ -65,6 +66,8 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   json["typical_second_shot"] = before_after_json(before.typical_second_shot, after.typical_second_shot);
   json["clubs_apart_from_scratch"] = or_null(golfer.clubs_apart);
   json["clubs_longer_than_scratch"] = or_null(golfer.clubs_longer);
+  if (golfer.scores) json["scores"] = report::scores_json(*golfer.scores, golfer.handicap);
+  if (golfer.handicap) json["handicap"] = report::terms_json(*golfer.handicap);
   json["holes"] = Json::array();
   for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole, computed, result.units));
   if (result.changed_hazards.empty()) return json;
@@ -72,17 +75,6 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   for (const ChangedHole& hole : golfer.changed) {
     json["changed_holes"].push_back({{"without", hole_json(hole.without, computed, result.units)},
                                      {"with", hole_json(hole.with, computed, result.units)}});
-  }
-  return json;
-}
-
-Json tees_json(const BandsResult& result) {
-  Json json = Json::array();
-  for (const TeeOfBands& tee : result.tees) {
-    json.push_back({{"name", tee.name},
-                    {"length_yd", tee.length_yd},
-                    {"slope", or_null(tee.slope)},
-                    {"rated_for", text(name(tee.rated_for))}});
   }
   return json;
 }
@@ -114,6 +106,21 @@ Json changed_hazards_json(const BandsResult& result) {
 
 }  // namespace
 
+namespace report {
+
+Json tees_json(const std::vector<TeeOfBands>& tees) {
+  Json json = Json::array();
+  for (const TeeOfBands& tee : tees) {
+    json.push_back({{"name", tee.name},
+                    {"length_yd", tee.length_yd},
+                    {"slope", or_null(tee.slope)},
+                    {"rated_for", text(name(tee.rated_for))}});
+  }
+  return json;
+}
+
+}  // namespace report
+
 std::string bands_json(const BandsReport& report) {
   const BandsResult& result = report.result;
   Json json = {{"format", "yardworth/bands/1"},
@@ -122,7 +129,7 @@ std::string bands_json(const BandsReport& report) {
                 {{"driver_carry_yd", result.change.driver_carry_yd}, {"irons_carry_yd", result.change.irons_carry_yd}}},
                {"plan", text(name(result.policy))},
                {"replanning_computed", result.replanning_computed},
-               {"tees", tees_json(result)},
+               {"tees", report::tees_json(result.tees)},
                {"longest_tee", result.longest_tee}};
   if (!result.changed_hazards.empty()) json["changed_hazards"] = changed_hazards_json(result);
   json["golfers"] = Json::array();

@@ -406,8 +406,9 @@ std::string bands_text(const BandsReport& report, bool emphasis, std::size_t col
   }
   text += answer;
   if (!result.changed_hazards.empty()) return text + changed_section(result, page) + basis_section(report, page);
-  return text + bands_section(result, page) + suiting_section(result, page) + clubs_section(result, page) +
-         hazards_section(report, page) + more_section(report, page) + basis_section(report, page);
+  return text + bands_section(result, page) + report::bands_scores_section(result, page) +
+         suiting_section(result, page) + clubs_section(result, page) + hazards_section(report, page) +
+         more_section(report, page) + basis_section(report, page);
 }
 
 }  // namespace yardworth

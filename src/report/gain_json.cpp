@@ -119,7 +119,7 @@ std::vector<std::string> all_notes(const GainReport& gain) {
   std::vector<std::string> notes = gain.opening;
   const auto words = all_note_words(gain.result.notes, gain.result.units);
   notes.insert(notes.end(), words.begin(), words.end());
-  const std::string needs = report::handicap_needs_words(gain.result);
+  const std::string needs = report::handicap_needs_words(gain.result.handicap_needs);
   if (!needs.empty()) notes.push_back(needs);
   return notes;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "report/json_parts.hpp"
 #include "report/text.hpp"
@@ -15,7 +16,7 @@ std::string scores_sentence(const GainResult& result);
 // A section with what is scored in a round under each policy.
 std::string scores_section(const GainResult& result, const Page& page);
 // What is wanting for points and handicaps, in one sentence; empty: nothing.
-std::string handicap_needs_words(const GainResult& result);
+std::string handicap_needs_words(const std::vector<HandicapNeed>& needs);
 
 Json distribution_json(const ScoreDistribution& distribution);
 Json scores_json(const PolicyScores& scores, const std::optional<HandicapTerms>& terms);

@@ -94,11 +94,11 @@ std::string scores_sentence(const GainResult& result) {
                      instead);
 }
 
-std::string handicap_needs_words(const GainResult& result) {
-  if (result.handicap_needs.empty()) return "";
-  std::vector<std::string> needs;
-  for (const HandicapNeed need : result.handicap_needs) needs.push_back(need_words(need));
-  return fmt::format("Points and handicaps were not worked out; they need {}.", fmt::join(needs, ", "));
+std::string handicap_needs_words(const std::vector<HandicapNeed>& needs) {
+  if (needs.empty()) return "";
+  std::vector<std::string> words;
+  for (const HandicapNeed need : needs) words.push_back(need_words(need));
+  return fmt::format("Points and handicaps were not worked out; they need {}.", fmt::join(words, ", "));
 }
 
 std::string scores_section(const GainResult& result, const Page& page) {
@@ -111,7 +111,8 @@ std::string scores_section(const GainResult& result, const Page& page) {
     table.rows.push_back({row.heading, cell(*answer, row)});
     if (both) table.rows.back().push_back(cell(*result.habit->scores, row));
   }
-  const std::string terms = result.handicap ? terms_words(*result.handicap) : handicap_needs_words(result);
+  const std::string terms =
+      result.handicap ? terms_words(*result.handicap) : handicap_needs_words(result.handicap_needs);
   return page.section("What is scored in a round") + page.table(table) +
          page.paragraph(terms + " Wind and good and bad days are not counted: real scores vary more.");
 }

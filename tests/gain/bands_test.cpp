@@ -87,6 +87,32 @@ TEST_CASE("each band on each tee is the gain of its standard golfer there") {
         doctest::Approx(0.5 * (gain.answer().holes[1].before.fairway + gain.answer().holes[2].before.fairway)));
 }
 
+TEST_CASE("net scores and points of a band are those of gain, where the tees are rated for its golfers") {
+  const Course course = test::scenario_course();
+  BandsRequest request;
+  request.bands = {Band::from_13_to_20};
+  request.tees = {test::middle_tee};
+  const BandsResult result = compute_bands(course, request);
+  GainRequest gain;
+  gain.tee = test::middle_tee;
+  gain.change = request.change;
+  gain.policy = PolicyChoice::habit;
+  const GainResult alone = compute_gain(course, standard_player(Band::from_13_to_20, Gender::men),
+                                        Baseline(derived_table(Band::from_13_to_20, Gender::men)), gain);
+  const BandOnTee& men = golfer(result, Band::from_13_to_20, Gender::men, 0);
+  const PolicyScores& expected = *alone.answer().scores;
+  REQUIRE(men.scores);
+  CHECK(men.scores->before.gross.probability == expected.before.gross.probability);
+  CHECK(men.scores->after.handicap->net == expected.after.handicap->net);
+  CHECK(men.scores->before.handicap->stableford.probability == expected.before.handicap->stableford.probability);
+  CHECK(men.handicap->course_handicap == alone.handicap->course_handicap);
+  CHECK(men.scores->before.gross.mean() == doctest::Approx(men.round.before).epsilon(1e-9));
+  const BandOnTee& women = golfer(result, Band::from_13_to_20, Gender::women, 0);
+  CHECK_FALSE(women.handicap);
+  CHECK_FALSE(women.scores->before.handicap);
+  CHECK(women.handicap_needs == std::vector<HandicapNeed>{HandicapNeed::rated_for_gender});
+}
+
 TEST_CASE("bands stand in their order, and everything is a probability") {
   const BandsResult result = compute_bands(small_course(), small_request());
   for (const Gender gender : {Gender::men, Gender::women}) {

@@ -113,6 +113,21 @@ TEST_CASE("text: bands, tees that suit, what it rests on") {
   CHECK(says(choice, "--tee NAME --gender men"));
 }
 
+TEST_CASE("text: net scores and points of those whom the tees are rated for") {
+  BandsReport report = sample_bands();
+  const std::string text = bands_text(report);
+  const std::string section = text.substr(text.find("Net scores and points"));
+  for (const char* words : {"scratch men", "bogey men", "18", "72.0 -> 71.0", "30.0 -> 32.0", "good and bad days"}) {
+    CAPTURE(words);
+    CHECK(says(section, words));
+  }
+  CHECK_FALSE(says(section, "scratch women"));
+  // Where nobody has any, what is wanting is said.
+  report.result.golfers.erase(report.result.golfers.begin(), report.result.golfers.begin() + 2);
+  report.result.suiting.erase(report.result.suiting.begin(), report.result.suiting.begin() + 2);
+  CHECK(says(bands_text(report), "they need tees that are rated for the player's gender"));
+}
+
 TEST_CASE("text: however much there is to tell apart, a table fits a terminal") {
   BandsReport report = sample_bands();
   report.result.change = {20.0, 6.0};
@@ -255,7 +270,7 @@ TEST_CASE("CSV: what was not computed is empty, and no band is a date") {
   const std::vector<std::string> rows = lines_of(bands_csv(report));
   CHECK(rows[1].rfind(
             "6 to 12,men,middle,Heron Ferry Municipal,habit,,6013,72,71,1,1,0,,-1,0.25,0.375,,,0.75,1,6-iron,8-iron,"
-            "1.5,-1.25,,,,0,0,1",
+            "1.5,-1.25,18,72,71,30,32,,,,0,0,1",
             0) == 0);
   report.result.replanning_computed = true;
   report.result.units = Units::metres;

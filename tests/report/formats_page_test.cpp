@@ -202,6 +202,15 @@ BandsReport whole_bands(Units units) {
   return report;
 }
 
+// With all that points and handicaps need.
+BandsReport bands_of_rated_round() {
+  BandsRequest request;
+  request.bands = {Band::scratch};
+  request.genders = {Gender::men};
+  request.tees = {test::middle_tee};
+  return {compute_bands(test::scenario_course(), request), {}, {}, {}};
+}
+
 DeliveryReport whole_delivery() {
   DeliveryRequest request;
   request.club = *typical_club("driver");
@@ -238,7 +247,7 @@ TEST_CASE("docs/formats.md has the keys of every JSON") {
   check_keys("yardworth/gain/1", {gain_json(whole_gain(Units::yards)), gain_json(gain_of_rated_round())},
              {{"habit.", ""}});
   check_keys("yardworth/strategy/1", {strategy_json(whole_strategy(Units::yards))});
-  check_keys("yardworth/bands/1", {bands_json(whole_bands(Units::yards))},
+  check_keys("yardworth/bands/1", {bands_json(whole_bands(Units::yards)), bands_json(bands_of_rated_round())},
              {{"golfers[].changed_holes[].with.", "golfers[].holes[]."},
               {"golfers[].changed_holes[].without.", "golfers[].holes[]."}});
   check_keys("yardworth/delivery/1", {delivery_json(whole_delivery())}, {{"after.", ""}, {"attainable.", ""}});

@@ -30,6 +30,14 @@ inline BandOnTee sample_golfer(Band band, Gender gender, double strokes_before, 
   golfer.index_change = -saved;
   golfer.clubs_apart = 1.5;
   golfer.clubs_longer = -1.25;
+  const auto scores = [](double net, int points) {
+    RoundScores round;
+    round.gross = {90, {0.5, 0.5}};
+    round.handicap = HandicapScores{net, {points, {1.0}}, {90, {0.5, 0.5}}, 16.0};
+    return round;
+  };
+  golfer.scores = PolicyScores{scores(72.0, 30), scores(72.0 - saved, 32), -saved};
+  golfer.handicap = HandicapTerms{16.5, 69.3, 124.0, 72, 18};
   golfer.holes = {sample_band_hole(5.0)};
   return golfer;
 }
@@ -46,7 +54,12 @@ inline BandsReport sample_bands() {
       sample_golfer(Band::scratch, Gender::men, 72.0, 1.0), sample_golfer(Band::bogey, Gender::men, 91.0, 1.5),
       sample_golfer(Band::scratch, Gender::women, 76.0, 1.25), sample_golfer(Band::bogey, Gender::women, 101.0, 2.0)};
   for (BandOnTee& golfer : result.golfers) {
-    if (golfer.gender == Gender::women) golfer.index_change.reset();
+    if (golfer.gender == Gender::women) {
+      golfer.index_change.reset();
+      golfer.handicap.reset();
+      golfer.handicap_needs = {HandicapNeed::rated_for_gender};
+      for (RoundScores* round : {&golfer.scores->before, &golfer.scores->after}) round->handicap.reset();
+    }
     result.suiting.push_back({golfer.band, golfer.gender, 250.0, {6200.0, 6400.0, false}, {}, {}});
   }
   result.notes = {{Note::Kind::band_shots_then_baseline, 50.0}};
