@@ -124,6 +124,8 @@ struct Note {
     band_shots_then_baseline,      // as own_shots_then_baseline, with the baseline of the band
     slope_only_for_whom_it_rates,  // a tee's slope says nothing of those it is not rated for
     misses_to_one_side,            // the best policy aims off for what clubs miss on average, the habit does not
+    members_have_standard_bags,    // a member has the skill of the index and a standard bag
+    members_taken_together,        // who is alike was worked out together
   };
   Kind kind = Kind::own_shots_then_baseline;
   double radius_yd = 0.0;          // only where the kind speaks of it

@@ -9,6 +9,7 @@
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/gain.hpp"
+#include "yardworth/members.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"
 
@@ -119,6 +120,28 @@ std::string bands_hazards_csv(const BandsReport& report);
 
 // Charts of what the change of distance saves each golfer, tee by tee.
 std::string bands_svg(const BandsReport& report);
+
+// What a report of a club's members is made of. Whatever text it holds may come from files and is made safe for each
+// format.
+struct MembersReport {
+  MembersResult result;
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The answer in one sentence: what the members gain on average from their usual tees, who gains most and least, and how
+// many members each tee suits by the clubs of their second shots.
+std::string members_sentence(const MembersResult& result);
+
+// For a terminal: the answer, one table of all members, what it rests on, the cautions. Distances in the course's
+// units; emphasis makes the answer bold.
+std::string members_text(const MembersReport& report, bool emphasis = false, std::size_t columns = report_width);
+
+// The formats for programs, as those of bands.
+
+// "yardworth/members/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
+std::string members_json(const MembersReport& report);
+// One row for each member and tee.
+std::string members_csv(const MembersReport& report);
 
 // What a report of a delivery is made of.
 struct DeliveryReport {

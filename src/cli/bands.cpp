@@ -12,6 +12,8 @@
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
 #include "report/opening.hpp"
+#include "yardworth/members.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
@@ -20,8 +22,9 @@ namespace {
 struct BandsOptions {
   std::string course;
   std::vector<std::string> tees;
+  std::string members;  // a list of them in place of the bands
   std::vector<Band> bands;
-  std::vector<Gender> genders = {Gender::men, Gender::women};
+  std::optional<std::vector<Gender>> genders;
   SaidChange change;
   HazardTexts hazards;
   PolicyChoice policy = PolicyChoice::habit;
@@ -52,7 +55,7 @@ void add_once(std::vector<T>& all, const T& one) {
 // Nothing where something asked for is not there; complaints then says what.
 std::optional<BandsRequest> request_of(const BandsOptions& options, const Course& course, std::string& complaints) {
   BandsRequest request;
-  request.genders = options.genders;
+  if (options.genders) request.genders = *options.genders;
   if (!options.bands.empty()) request.bands = options.bands;
   for (const std::string& tee_name : options.tees) {
     if (const auto tee = tee_named(tee_name, course, complaints)) add_once(request.tees, *tee);
@@ -86,15 +89,86 @@ std::string written(const BandsReport& report, const OutputOptions& output, cons
   return text_of(bands_text, report, output, surroundings);
 }
 
+// What is about bands or holes alone cannot stand beside members.
+std::string beside_members(const BandsOptions& options) {
+  std::string complaints;
+  const auto refuse = [&](bool given, const char* option, const char* expected) {
+    if (!given) return;
+    complaints += fmt::format("yardworth: {}: found --members beside it, expected {}\n", option, expected);
+  };
+  const char* const one_of_them = "one of them: both say who is asked about";
+  refuse(!options.bands.empty(), "--band", one_of_them);
+  refuse(options.genders.has_value(), "--gender", one_of_them);
+  refuse(options.hole > 0, "--hole", "a question about bands");
+  refuse(!options.hazards.empty(), "--move-hazard or --add-hazard", "a question about bands");
+  refuse(!options.svg.empty(), "--svg", "a question about bands");
+  return complaints;
+}
+
+std::optional<std::vector<Member>> read_list(const std::string& path, std::string& complaints, std::string& advice) {
+  const Reading<std::string> text = read_text(path);
+  Reading<std::vector<Member>> members;
+  if (text.ok()) {
+    members = read_members(*text.value, path);
+  } else {
+    members.findings = text.findings;
+  }
+  for (const Diagnostic& finding : members.findings) {
+    (finding.severity == Severity::fault ? complaints : advice) += to_line(finding) + "\n";
+  }
+  return std::move(members.value);
+}
+
+std::string written_members(const MembersReport& report, const OutputOptions& output,
+                            const Surroundings& surroundings) {
+  if (output.format == Format::json) return members_json(report);
+  if (output.format == Format::csv) return members_csv(report);
+  return text_of(members_text, report, output, surroundings);
+}
+
+// Of what a list is asked: the part of the question that bands have too.
+MembersRequest members_of(const BandsRequest& bands, std::vector<Member> members) {
+  MembersRequest request;
+  request.members = std::move(members);
+  request.tees = bands.tees;
+  request.change = bands.change;
+  request.policy = bands.policy;
+  request.threads = bands.threads;
+  return request;
+}
+
+Outcome run_members(const BandsOptions& options, const Surroundings& surroundings) {
+  std::string complaints = beside_members(options);
+  std::string advice;
+  auto members = read_list(options.members, complaints, advice);
+  const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
+  const auto bands = course ? request_of(options, *course, complaints) : std::nullopt;
+  if (!complaints.empty() || !bands || !members) return {at_fault, "", complaints + advice};
+  MembersRequest request = members_of(*bands, std::move(*members));
+  return computed([&] {
+    MembersReport report;
+    {
+      Progress progress(surroundings.progress);
+      request.progress = [&progress](std::size_t done, std::size_t of) { progress.tell(done, of); };
+      report.result = compute_members(*course, request);
+    }
+    report.opening = assumptions(options, *course);
+    Outcome outcome = deliver(written_members(report, options.output, surroundings), options.output, report.opening);
+    outcome.err += advice;
+    return outcome;
+  });
+}
+
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
   if (const std::string why = svg_conflict(options.svg, options.output); !why.empty()) return refusal(at_fault, why);
   if (!options.svg.empty() && !options.hazards.empty()) {
     return refusal(at_fault, "--svg draws what more carry saves, not what hazards moved or added do");
   }
-  if (const auto refused =
-          refuse_outputs({options.output.path, options.svg}, {options.course}, options.output.replace)) {
+  if (const auto refused = refuse_outputs({options.output.path, options.svg}, {options.course, options.members},
+                                          options.output.replace)) {
     return refusal_of(*refused);
   }
+  if (!options.members.empty()) return run_members(options, surroundings);
   std::string complaints;
   const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
   const auto request = course ? request_of(options, *course, complaints) : std::nullopt;
@@ -144,10 +218,12 @@ void add_band_option(CLI::App& command, std::vector<Band>& bands) {
 void add_who_options(CLI::App& command, BandsOptions& options) {
   add_words(command, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
   add_repeated(command, "--tee", options.tees, "NAME", "Only these tees; several times for several; all unless given");
+  add_words(command, "--members", options.members, "FILE",
+            "A list of members (CSV: label, index, gender and, where known, driver_carry_yd) in place of the bands");
   add_band_option(command, options.bands);
-  add_choice<std::vector<Gender>>(
+  add_choice<std::optional<std::vector<Gender>>>(
       command, "--gender", options.genders,
-      {{"men", {Gender::men}}, {"women", {Gender::women}}, {"both", {Gender::men, Gender::women}}},
+      {{"men", {{Gender::men}}}, {"women", {{Gender::women}}}, {"both", {{Gender::men, Gender::women}}}},
       "Whose bands; both unless given");
 }
 
@@ -167,7 +243,8 @@ void add_hazard_options(CLI::App& command, BandsOptions& options) {
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<BandsOptions>();
   CLI::App* command = app.add_subcommand(
-      "bands", "What a change is worth to every band from every tee, and what a hazard does to whom");
+      "bands",
+      "What a change is worth to every band, or to a club's members, from every tee, and what a hazard does to whom");
   add_who_options(*command, *options);
   add_change_options(*command, options->change,
                      "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
@@ -181,7 +258,9 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
   add_svg_option(*command, options->svg, "Also draw what is saved, band by band and tee by tee");
   command->footer(
       "What would a bunker 230 yards out on the left of the fourth do, and to whom?\n"
-      "  yardworth bands --add-hazard 4:kind=bunker,side=left,from=230,to=245,near=10,far=22");
+      "  yardworth bands --add-hazard 4:kind=bunker,side=left,from=230,to=245,near=10,far=22\n"
+      "Who gains what, and which tees suit whom?\n"
+      "  yardworth bands --members members.csv --driver +20");
   command->callback([options, surroundings, &action] {
     action = [options, surroundings] { return run_bands(*options, surroundings); };
   });

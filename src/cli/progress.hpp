@@ -1,13 +1,14 @@
 #pragma once
 
 #include <condition_variable>
+#include <cstddef>
 #include <mutex>
 #include <thread>
 
 namespace yardworth::cli {
 
 // While it lives, and where it is wanted, a line on standard error that counts the seconds of work once there is more
-// than one; the line is gone afterwards.
+// than one, and says how much of it is done where it is told; the line is gone afterwards.
 class Progress {
  public:
   explicit Progress(bool wanted);
@@ -15,12 +16,17 @@ class Progress {
   Progress& operator=(const Progress&) = delete;
   ~Progress();
 
+  // On any thread.
+  void tell(std::size_t done, std::size_t of);
+
  private:
   void count();
 
   std::mutex mutex_;
   std::condition_variable ended_changed_;
   bool ended_ = false;
+  std::size_t done_ = 0;
+  std::size_t of_ = 0;  // 0: nobody says
   std::thread counter_;
 };
 

@@ -316,6 +316,16 @@ inline constexpr double finish_nodes_in_width = 3.0;
 // Corners of the outlines are left out that lie within this of what is left.
 inline constexpr double finish_tolerance_yd = 0.3;
 
+// ---- Members who are taken together
+
+// The grid of golfers: indexes no further apart than this beside the rows of skill, and driver carries of which each is
+// so many times the one before, beginning anywhere.
+inline constexpr double family_index_step = 6.0;
+inline constexpr double family_carry_ratio = 1.05;
+inline constexpr double family_first_carry_yd = 100.0;
+// Golfers who are worked out one beside the other: what they need in memory is given back before the next ones.
+inline constexpr std::size_t golfers_at_a_time = 32;
+
 // ---- Flight, in SI units
 
 // Standard gravity (CGPM, 1901).

@@ -213,7 +213,19 @@ Json answer_strategy(const Question& question) {
   return json;
 }
 
+Json answer_members(const Question& question) {
+  MembersRequest request;
+  request.members = *question.members;
+  request.tees = question.bands.tees;
+  request.change = question.bands.change;
+  request.policy = question.bands.policy;
+  request.threads = question.bands.threads;
+  const MembersReport report{compute_members(*question.course, request), question.opening};
+  return answered(members_json(report), members_text(report));
+}
+
 Json answer_bands(const Question& question) {
+  if (question.members) return answer_members(question);
   BandsReport report;
   report.result = compute_bands(*question.course, question.bands);
   report.hole = question.hole;

@@ -43,7 +43,7 @@ std::optional<T> read_one(Reader& reader, const std::string& text, const std::st
   return std::move(reading.value);
 }
 
-std::vector<std::string> text_members() { return {"course", "player", "baseline", "log", "after"}; }
+std::vector<std::string> text_members() { return {"course", "player", "baseline", "log", "after", "members"}; }
 
 // The texts of files, by the names that the request gives them.
 void read_texts(Reader& reader, const Members& members) {
@@ -60,6 +60,9 @@ void read_texts(Reader& reader, const Members& members) {
                            : read_player(scenario_player_yaml(), std::string(scenario_player_file)).value;
   if (const auto baseline = members.text("baseline")) {
     question.baseline = read_one<BaselineTable>(reader, *baseline, name_of("baseline"), read_baseline);
+  }
+  if (const auto list = members.text("members")) {
+    question.members = read_one<std::vector<Member>>(reader, *list, name_of("members"), read_members);
   }
 }
 
@@ -255,8 +258,17 @@ void read_hazards(Reader& reader, const Members& options) {
   reader.question.bands.changed_course = std::move(changed.value);
 }
 
+// What is about bands or holes alone cannot stand beside a list of members.
+void check_beside_members(Reader& reader, const Members& options) {
+  if (!is_given(reader.request, "members")) return;
+  for (const char* option : {"band", "gender", "hole", "hazards", "pictures"}) {
+    if (options.has(option)) reader.tell("options")(option, "\"members\" beside it", "a question about bands");
+  }
+}
+
 void read_bands(Reader& reader, const Members& options) {
   Question& question = reader.question;
+  check_beside_members(reader, options);
   const Course& course = *question.course;
   BandsRequest& bands = question.bands;
   if (options.words_of("gender") != std::vector<std::string>{"both"}) {
@@ -316,6 +328,9 @@ void read_bag(Reader& reader, const Members& members, const Members& options) {
 }
 
 void read_options(Reader& reader, const Members& members) {
+  if (is_given(reader.request, "members") && reader.question.command != Command::bands) {
+    reader.tell()("members", "a text", "none: lists of members are for the command bands");
+  }
   const Json none = Json::object();
   const Json* given = members.find("options");
   const Command command = reader.question.command;
@@ -386,7 +401,8 @@ std::optional<Command> command_named(std::string_view word) {
 Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
   const Members members(
-      request, {"command", "course", "player", "baseline", "log", "after", "names", "options", "holes", "parts"},
+      request,
+      {"command", "course", "player", "baseline", "log", "after", "members", "names", "options", "holes", "parts"},
       reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());

@@ -40,7 +40,8 @@ struct Question {
   std::optional<CurveAsked> curve;
   StrategyRequest strategy;
   BandsRequest bands;
-  std::optional<int> hole;  // of bands: whose hazards are told
+  std::optional<std::vector<Member>> members;  // of bands: a list that is asked about in their place
+  std::optional<int> hole;                     // of bands: whose hazards are told
   DeliveryRequest delivery;
   BagQuestion bag;
   bool pictures = false;  // of all but strategy

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/numerics.hpp"
+#include "gain/golfer_family.hpp"
 #include "validate/tell.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
@@ -135,6 +136,36 @@ void require_valid(const Course& course, const BandsRequest& request) {
         const Player player = standard_player(band, gender);
         check_carries(player, request.change, course.units, " of " + player.label, tell);
       }
+    }
+  }
+  faults.throw_any();
+}
+
+void require_valid(const Course& course, const MembersRequest& request) {
+  Faults faults;
+  const Tell tell = faults.tell();
+  faults.add(validate(course));
+  const bool sound = faults.none();
+  check_threads(request.threads, tell);
+  check_count(request.members.size(), 1, limits::most_members, "members", "members", tell);
+  if (request.policy == PolicyChoice::both) tell("policy", "both", "habit or best");
+  const bool fits = check_change(request.change, course.units, tell);
+  if (sound) {
+    for (std::size_t i = 0; i < request.tees.size(); ++i)
+      check_tee(course, request.tees[i], fmt::format("tees[{}]", i), tell);
+  }
+  for (std::size_t i = 0; i < request.members.size(); ++i) {
+    const Member& member = request.members[i];
+    const Tell tell_of = below(tell, "members", i);
+    bool is_golfer = check_text(member.label, "label", tell_of);
+    is_golfer = check_number(member.handicap_index, limits::handicap_index, "handicap_index", tell_of) && is_golfer;
+    if (member.driver_carry_yd) {
+      is_golfer = check_length(*member.driver_carry_yd, limits::member_driver_carry, course.units, "driver_carry_yd",
+                               tell_of) &&
+                  is_golfer;
+    }
+    if (is_golfer && fits) {
+      check_carries(player_of(family_golfer(member)), request.change, course.units, " of " + member.label, tell);
     }
   }
   faults.throw_any();

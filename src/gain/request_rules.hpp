@@ -2,6 +2,7 @@
 
 #include "yardworth/bands.hpp"
 #include "yardworth/gain.hpp"
+#include "yardworth/members.hpp"
 #include "yardworth/strategy.hpp"
 
 namespace yardworth {
@@ -12,6 +13,7 @@ namespace yardworth {
 void require_valid(const Course& course, const Player& player, const GainRequest& request);
 void require_valid(const Course& course, const Player& player, const StrategyRequest& request);
 void require_valid(const Course& course, const BandsRequest& request);
+void require_valid(const Course& course, const MembersRequest& request);
 // Of a curve; its request is checked by itself.
 void require_valid_curve(const Course& course, const GainRequest& request, double limit_yd, double step_yd);
 

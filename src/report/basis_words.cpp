@@ -51,6 +51,12 @@ std::string note_words(const Note& note, Units units) {
       words.front() = words.starts_with("every") ? 'E' : 'T';
       return words;
     }
+    case Note::Kind::members_have_standard_bags:
+      return "A member is a golfer of the Handicap Index: its spreads and poor strikes, and a standard bag that is as "
+             "long as the driver, where the list says how far that carries, or else as is typical.";
+    case Note::Kind::members_taken_together:
+      return "Members who are alike were worked out together: strokes saved in a round are within about 0.04 of those "
+             "of the member alone.";
   }
   return "";
 }

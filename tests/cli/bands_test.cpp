@@ -1,5 +1,8 @@
 #include <doctest/doctest.h>
+#include <unistd.h>
 
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <string>
 
@@ -31,7 +34,8 @@ Outcome quick_bands(std::vector<std::string> more) {
 TEST_CASE("bands: help says what it can be asked") {
   const Outcome help = run_bands({"--help"});
   CHECK(help.status == 0);
-  for (const char* words : {"--band", "--gender", "--tee", "--move-hazard", "--add-hazard", "--plan", "--hole"}) {
+  for (const char* words :
+       {"--band", "--gender", "--tee", "--move-hazard", "--add-hazard", "--plan", "--hole", "--members"}) {
     CAPTURE(words);
     CHECK(says(help.out, words));
   }
@@ -107,4 +111,59 @@ TEST_CASE("bands: the same bytes for any number of threads") {
   const Outcome two = quick_bands({"--tee", "back", "--format", "json", "--threads", "2"});
   CHECK(one.status == 0);
   CHECK(one.out == two.out);
+}
+
+namespace {
+
+// A list of members in a file of its own, which is gone afterwards.
+class ListFile {
+ public:
+  explicit ListFile(const std::string& text)
+      : path_((std::filesystem::temp_directory_path() / ("yardworth-members-" + std::to_string(::getpid()) + ".csv"))
+                  .string()) {
+    std::ofstream(path_, std::ios::binary) << text;
+  }
+  ListFile(const ListFile&) = delete;
+  ListFile& operator=(const ListFile&) = delete;
+  ~ListFile() { std::filesystem::remove(path_); }
+  const std::string& path() const { return path_; }
+
+ private:
+  std::string path_;
+};
+
+}  // namespace
+
+TEST_CASE("bands --members: a list in place of the bands") {
+  const ListFile list("label,index,gender,driver_carry_yd\nweekend 16 man,16.4,men,192\nlong hitter,16.4,men,330\n");
+  const Outcome text = run_bands({"--members", list.path(), "--tee", "forward"});
+  CHECK(text.status == 0);
+  CHECK(says(text.out, "save 2 members"));
+  CHECK(says(text.out, "weekend 16 man"));
+  CHECK(says(text.err, "advice: driver_carry_yd: found a driver that carries 330 yards"));
+  const Outcome one = run_bands({"--members", list.path(), "--tee", "forward", "--format", "json", "--threads", "1"});
+  const Outcome two = run_bands({"--members", list.path(), "--tee", "forward", "--format", "json", "--threads", "2"});
+  CHECK(one.status == 0);
+  CHECK(one.out == two.out);
+  CHECK(nlohmann::json::parse(one.out)["members"].size() == 2);
+  const Outcome csv = run_bands({"--members", list.path(), "--tee", "forward", "--format", "csv"});
+  CHECK(says(csv.out, "weekend 16 man,16.4,men,"));
+  CHECK(says(csv.err, "Assumed"));
+}
+
+TEST_CASE("bands --members: what does not fit is refused, with all of its faults") {
+  const ListFile list("label,index,gender\na,99,men\na,3,boys\n");
+  const Outcome bad = run_bands({"--members", list.path(), "--band", "scratch", "--gender", "men", "--hole", "3",
+                                 "--add-hazard", "4:kind=bunker,side=left,from=230,to=245", "--tee", "mddle"});
+  CHECK(bad.status == 2);
+  CHECK(bad.out.empty());
+  for (const char* words :
+       {"--band: found --members beside it", "--gender: found --members beside it", "--hole: found --members beside it",
+        "--add-hazard: found --members beside it", ":2:3: fault: index: found \"99\"", ":3:1: fault: label",
+        ":3:5: fault: gender", "the nearest is middle"}) {
+    CAPTURE(words);
+    CAPTURE(bad.err);
+    CHECK(says(bad.err, words));
+  }
+  CHECK(says(run_bands({"--members", "/nowhere.csv"}).err, "no such file"));
 }

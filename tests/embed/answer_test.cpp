@@ -248,6 +248,30 @@ std::string messages(const Json& answered) {
   return all;
 }
 
+TEST_CASE("members are the command's, byte for byte") {
+  const ShortCourse course;
+  const std::string list = "label,index,gender,driver_carry_yd\nearly 13 man,13.4,men,201\nearly 20 woman,20,women,\n";
+  const std::string path = course.path + ".members.csv";
+  std::ofstream(path) << list;
+  const cli::Outcome told =
+      cli::run({"bands", "--course", course.path, "--members", path, "--driver", "+10", "--format", "json"}, {});
+  std::filesystem::remove(path);
+  REQUIRE_MESSAGE(told.status == 0, told.err);
+  const Json request = {
+      {"command", "bands"}, {"course", course.text}, {"members", list}, {"options", {{"driver", 10}}}};
+  const Json answered = ask(request);
+  REQUIRE_MESSAGE(answered["status"] == 0, answered.dump(2));
+  CHECK(answered["answer"].dump(2, ' ', true) + "\n" == told.out);
+  Json faulty = request;
+  faulty["members"] = "label,index,gender\na,99,men\n";
+  faulty["names"] = {{"members", "club.csv"}};
+  faulty["options"]["band"] = "scratch";
+  const std::string told_faults = messages(ask(faulty));
+  CHECK(test::says(told_faults, "club.csv:2:3: fault: index: found \"99\""));
+  CHECK(test::says(told_faults, "options.band: found \"members\" beside it"));
+  CHECK(test::says(messages(ask({{"command", "gain"}, {"members", list}})), "lists of members are for the command"));
+}
+
 TEST_CASE("every fault of request and texts is told at once, at its place") {
   const std::string told = messages(ask({{"command", "gian"},
                                          {"course", "format: yardworth/course/1\nname: 7\nholes: nine\n"},

@@ -211,6 +211,15 @@ BandsReport bands_of_rated_round() {
   return {compute_bands(test::scenario_course(), request), {}, {}, {}};
 }
 
+MembersReport whole_members(Units units) {
+  const Member member{"weekend 16", 16.4, Gender::men, 192.0};
+  MembersReport report{compute_members(test::water_and_bunker(units), {{member}, {}}), {"Assumed: nothing."}};
+  report.result.members.push_back(report.result.members.front());
+  report.result.members.front().from_tees.front().scores = MemberScores{};
+  report.result.members.back().from_tees.front().cannot_finish = {{1, 120.0}};
+  return report;
+}
+
 DeliveryReport whole_delivery() {
   DeliveryRequest request;
   request.club = *typical_club("driver");
@@ -250,6 +259,7 @@ TEST_CASE("docs/formats.md has the keys of every JSON") {
   check_keys("yardworth/bands/1", {bands_json(whole_bands(Units::yards)), bands_json(bands_of_rated_round())},
              {{"golfers[].changed_holes[].with.", "golfers[].holes[]."},
               {"golfers[].changed_holes[].without.", "golfers[].holes[]."}});
+  check_keys("yardworth/members/1", {members_json(whole_members(Units::yards))});
   check_keys("yardworth/delivery/1", {delivery_json(whole_delivery())}, {{"after.", ""}, {"attainable.", ""}});
   check_keys("yardworth/bag/1", {bag_json(whole_bag(Units::yards))}, {{"clubs_before[].", "clubs[]."}});
   const Json request = {{"command", "check"},
@@ -265,6 +275,7 @@ TEST_CASE("docs/formats.md has the columns of every CSV, in their order") {
     check_columns("gain --to N", gain_curve_csv(whole_gain(units)), units);
     check_columns("strategy", strategy_csv(whole_strategy(units)), units);
     check_columns("bands", bands_csv(whole_bands(units)), units);
+    check_columns("bands --members FILE", members_csv(whole_members(units)), units);
     check_columns("bag", bag_csv(whole_bag(units)), units);
     check_columns("bag BEFORE AFTER", bag_changes_csv(whole_bag(units)), units);
     check_columns("bands --hole N", bands_hazards_csv(whole_bands(units)), units);
