@@ -21,9 +21,9 @@ Progress::~Progress() {
   counter_.join();
 }
 
-void Progress::tell(std::size_t done, std::size_t of) {
+void Progress::tell(std::size_t finished, std::size_t of) {
   const std::lock_guard<std::mutex> lock(mutex_);
-  done_ = done;
+  done_ = finished;
   of_ = of;
 }
 

@@ -17,7 +17,7 @@ class Progress {
   ~Progress();
 
   // On any thread.
-  void tell(std::size_t done, std::size_t of);
+  void tell(std::size_t finished, std::size_t of);
 
  private:
   void count();

@@ -17,27 +17,27 @@ namespace yardworth {
 namespace input {
 namespace {
 
-constexpr std::size_t most_findings = 200;
+constexpr std::size_t most_list_findings = 200;
 
-enum class Column { other, label, index, gender, carry_yd, carry_m };
+enum class MemberColumn { other, label, index, gender, carry_yd, carry_m };
 
-struct ColumnName {
+struct MemberColumnName {
   std::string_view name;
-  Column column = Column::other;
+  MemberColumn column = MemberColumn::other;
 };
 
 // What players' files call the index is understood too.
-constexpr std::array<ColumnName, 6> column_names = {{{"label", Column::label},
-                                                     {"index", Column::index},
-                                                     {"handicap_index", Column::index},
-                                                     {"gender", Column::gender},
-                                                     {"driver_carry_yd", Column::carry_yd},
-                                                     {"driver_carry_m", Column::carry_m}}};
+constexpr std::array<MemberColumnName, 6> column_names = {{{"label", MemberColumn::label},
+                                                           {"index", MemberColumn::index},
+                                                           {"handicap_index", MemberColumn::index},
+                                                           {"gender", MemberColumn::gender},
+                                                           {"driver_carry_yd", MemberColumn::carry_yd},
+                                                           {"driver_carry_m", MemberColumn::carry_m}}};
 
 constexpr std::size_t column_kinds = 6;
 using Columns = std::array<int, column_kinds>;  // where a row has something, from 1; 0: it has nothing
 
-bool is_carry(Column column) { return column == Column::carry_yd || column == Column::carry_m; }
+bool is_carry(MemberColumn column) { return column == MemberColumn::carry_yd || column == MemberColumn::carry_m; }
 
 // The word of a gender as lists have it.
 std::optional<Gender> gender_of_word(const std::string& word) {
@@ -60,14 +60,14 @@ class MemberReader {
   void tell(Severity severity, int column, std::string_view path, std::string found, std::string expected);
   void fault(int column, std::string_view path, std::string found, std::string expected);
 
-  Column column_of(const Cell& cell, const std::string& name);
+  MemberColumn column_of(const Cell& cell, const std::string& name);
   void read_header();
   void check_wanting();
   void check_cells();
   std::optional<double> number_in(const Cell& cell, std::string_view path, const Limits& limits);
   void read_index(const Cell& cell, Member& member);
   void read_gender(const Cell& cell, Member& member);
-  void read_carry(const Cell& cell, Column column, Member& member);
+  void read_carry(const Cell& cell, MemberColumn column, Member& member);
   void read_cells(Member& member, Columns& seen);
   void check_label(const std::string& label, int column);
   void advise_on_carry(const Member& member, int column);
@@ -78,7 +78,7 @@ class MemberReader {
   std::string_view text_;
   std::string file_;
   std::vector<Cell> cells_;
-  std::vector<Column> columns_;
+  std::vector<MemberColumn> columns_;
   Units units_ = Units::yards;           // of the column of carries
   std::map<std::string, int> first_of_;  // the line of each label
   std::vector<Member> members_;
@@ -91,7 +91,7 @@ void MemberReader::tell(Severity severity, int column, std::string_view path, st
   const bool is_fault = severity == Severity::fault;
   fault_ = fault_ || is_fault;
   // Advice must not push the faults out of sight.
-  if (findings_.size() >= (is_fault ? most_findings : most_findings / 2)) {
+  if (findings_.size() >= (is_fault ? most_list_findings : most_list_findings / 2)) {
     ++untold_;
     return;
   }
@@ -103,9 +103,9 @@ void MemberReader::fault(int column, std::string_view path, std::string found, s
   tell(Severity::fault, column, path, std::move(found), std::move(expected));
 }
 
-Column MemberReader::column_of(const Cell& cell, const std::string& name) {
+MemberColumn MemberReader::column_of(const Cell& cell, const std::string& name) {
   std::vector<std::string> words;
-  for (const ColumnName& known : column_names) {
+  for (const MemberColumnName& known : column_names) {
     if (known.name == name) return known.column;
     words.emplace_back(known.name);
   }
@@ -114,29 +114,31 @@ Column MemberReader::column_of(const Cell& cell, const std::string& name) {
                                       : nearest_word(name, words).value_or("nothing of it");
   tell(Severity::advice, cell.column, "", fmt::format("the column {}, which is not read", quoted(cell.text)),
        std::move(expected));
-  return Column::other;
+  return MemberColumn::other;
 }
 
 void MemberReader::check_wanting() {
-  const auto has = [&](Column column) { return std::find(columns_.begin(), columns_.end(), column) != columns_.end(); };
+  const auto has = [&](MemberColumn column) {
+    return std::find(columns_.begin(), columns_.end(), column) != columns_.end();
+  };
   if (cells_.size() == 1 && cells_.front().text.find('\t') != std::string::npos) {
     fault(1, "", "tabs between the columns", "commas or semicolons");
     return;
   }
-  if (!has(Column::label)) fault(1, "label", "no such column", "a column label: what the member is called");
-  if (!has(Column::index)) fault(1, "index", "no such column", "a column index: the Handicap Index");
-  if (!has(Column::gender)) fault(1, "gender", "no such column", "a column gender: men or women");
+  if (!has(MemberColumn::label)) fault(1, "label", "no such column", "a column label: what the member is called");
+  if (!has(MemberColumn::index)) fault(1, "index", "no such column", "a column index: the Handicap Index");
+  if (!has(MemberColumn::gender)) fault(1, "gender", "no such column", "a column gender: men or women");
 }
 
 void MemberReader::read_header() {
   for (const Cell& cell : cells_) {
     const std::string name = heading_name(cell.text);
-    const Column column = name.empty() ? Column::other : column_of(cell, name);
-    const bool again = std::any_of(columns_.begin(), columns_.end(), [&](Column before) {
-      return before != Column::other && (before == column || (is_carry(before) && is_carry(column)));
+    const MemberColumn column = name.empty() ? MemberColumn::other : column_of(cell, name);
+    const bool again = std::any_of(columns_.begin(), columns_.end(), [&](MemberColumn before) {
+      return before != MemberColumn::other && (before == column || (is_carry(before) && is_carry(column)));
     });
     if (again) fault(cell.column, name, "a second column for it", "one of them");
-    if (is_carry(column)) units_ = column == Column::carry_m ? Units::metres : Units::yards;
+    if (is_carry(column)) units_ = column == MemberColumn::carry_m ? Units::metres : Units::yards;
     columns_.push_back(column);
   }
   check_wanting();
@@ -187,9 +189,9 @@ void MemberReader::read_gender(const Cell& cell, Member& member) {
   }
 }
 
-void MemberReader::read_carry(const Cell& cell, Column column, Member& member) {
+void MemberReader::read_carry(const Cell& cell, MemberColumn column, Member& member) {
   const Limits limits = in_units(limits::member_driver_carry, units_);
-  const auto carry = number_in(cell, column == Column::carry_m ? "driver_carry_m" : "driver_carry_yd", limits);
+  const auto carry = number_in(cell, column == MemberColumn::carry_m ? "driver_carry_m" : "driver_carry_yd", limits);
   if (carry) member.driver_carry_yd = to_yards(*carry, units_);
 }
 
@@ -218,11 +220,11 @@ void MemberReader::advise_on_carry(const Member& member, int column) {
 void MemberReader::read_cells(Member& member, Columns& seen) {
   for (std::size_t i = 0; i < std::min(cells_.size(), columns_.size()); ++i) {
     const Cell& cell = cells_[i];
-    if (cell.text.empty() || columns_[i] == Column::other) continue;
+    if (cell.text.empty() || columns_[i] == MemberColumn::other) continue;
     seen[static_cast<std::size_t>(columns_[i])] = cell.column;
-    if (columns_[i] == Column::label) member.label = cell.text;
-    if (columns_[i] == Column::index) read_index(cell, member);
-    if (columns_[i] == Column::gender) read_gender(cell, member);
+    if (columns_[i] == MemberColumn::label) member.label = cell.text;
+    if (columns_[i] == MemberColumn::index) read_index(cell, member);
+    if (columns_[i] == MemberColumn::gender) read_gender(cell, member);
     if (is_carry(columns_[i])) read_carry(cell, columns_[i], member);
   }
 }
@@ -233,14 +235,14 @@ void MemberReader::read_row() {
   Member member;
   Columns seen{};
   read_cells(member, seen);
-  const auto at = [&](Column column) { return seen[static_cast<std::size_t>(column)]; };
+  const auto at = [&](MemberColumn column) { return seen[static_cast<std::size_t>(column)]; };
   // A cell that is not closed may have swallowed the others.
   const bool torn = std::any_of(cells_.begin(), cells_.end(), [](const Cell& cell) { return !cell.closed; });
-  if (!torn && at(Column::label) == 0) fault(1, "label", "nothing", "what the member is called");
-  if (!torn && at(Column::index) == 0) fault(1, "index", "nothing", "the Handicap Index");
-  if (!torn && at(Column::gender) == 0) fault(1, "gender", "nothing", "men or women");
-  if (at(Column::label) > 0) check_label(member.label, at(Column::label));
-  if (!fault_) advise_on_carry(member, std::max({1, at(Column::carry_yd), at(Column::carry_m)}));
+  if (!torn && at(MemberColumn::label) == 0) fault(1, "label", "nothing", "what the member is called");
+  if (!torn && at(MemberColumn::index) == 0) fault(1, "index", "nothing", "the Handicap Index");
+  if (!torn && at(MemberColumn::gender) == 0) fault(1, "gender", "nothing", "men or women");
+  if (at(MemberColumn::label) > 0) check_label(member.label, at(MemberColumn::label));
+  if (!fault_) advise_on_carry(member, std::max({1, at(MemberColumn::carry_yd), at(MemberColumn::carry_m)}));
   fault_ = fault_ || had_fault;
   members_.push_back(std::move(member));
 }

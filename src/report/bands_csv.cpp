@@ -71,13 +71,13 @@ Cells approach_cells(const std::vector<std::string>& clubs, const RoundPlay& pla
   return cells;
 }
 
-Cells score_headings() {
+Cells golfer_score_headings() {
   return {"course_handicap", "net_before", "net_after", "stableford_before", "stableford_after"};
 }
 
 // Nothing where the tees are not rated for the golfer.
 Cells score_cells(const BandOnTee& golfer) {
-  if (!golfer.scores || !golfer.handicap) return Cells(score_headings().size());
+  if (!golfer.scores || !golfer.handicap) return Cells(golfer_score_headings().size());
   const HandicapScores& before = *golfer.scores->before.handicap;
   const HandicapScores& after = *golfer.scores->after.handicap;
   return {std::to_string(golfer.handicap->course_handicap), number(before.net), number(after.net),
@@ -162,7 +162,7 @@ std::string bands_csv(const BandsReport& report) {
                                "clubs_apart_from_scratch",
                                "clubs_longer_than_scratch"};
   Cells headings = join(golfer_headings(), {"cannot_finish", length_heading("length", result.units)});
-  headings = join(join(join(headings, strokes_headings()), play_headings), score_headings());
+  headings = join(join(join(headings, strokes_headings()), play_headings), golfer_score_headings());
   headings = join(join(headings, approach_headings(clubs, "before")), approach_headings(clubs, "after"));
   std::string csv = csv_row(headings);
   for (const BandOnTee& golfer : result.golfers) {

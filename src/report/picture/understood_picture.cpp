@@ -42,8 +42,9 @@ std::vector<Label> labels_of_file(const Course& course, const Hole& hole, const 
     const auto anchor = place_of_hazard(plan, frame, static_cast<int>(i), middle);
     if (!anchor) continue;
     const std::string what(name(facts_of(hazard.kind).ground));
-    const std::string side = hazard.side ? fmt::format("{}, ", name(*hazard.side)) : "";
-    labels.push_back({*anchor, column(*anchor), {what, side + stretch_of(hazard, course.units)}, static_cast<int>(i)});
+    const std::string beside = hazard.side ? fmt::format("{}, ", name(*hazard.side)) : "";
+    labels.push_back(
+        {*anchor, column(*anchor), {what, beside + stretch_of(hazard, course.units)}, static_cast<int>(i)});
   }
   for (std::size_t i = 0; i < hole.doglegs.size(); ++i) {
     const Dogleg& dogleg = hole.doglegs[i];
