@@ -121,6 +121,13 @@ std::string where_words(const SecondShotChange& change) {
 
 }  // namespace
 
+double on_green(const TeePlay& play) {
+  for (const NextShot& next : play.next) {
+    if (next.finish == Ground::green && next.third.empty()) return next.probability;
+  }
+  return 0.0;
+}
+
 std::string second_shot_sentence(const GainResult& result) {
   const SecondShotChange& change = result.answer().second_shot;
   const bool no_change = result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0;

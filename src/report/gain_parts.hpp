@@ -35,6 +35,9 @@ struct SecondShots {
 };
 SecondShots second_shots(const PolicyGain& policy);
 
+// The chance that the tee shot finishes on the green.
+double on_green(const TeePlay& play);
+
 // "Second shots are 1.3 clubs shorter on par 4s and 0.2 on par 5s; the typical one of a par 4: 7-iron instead of
 // 5-iron." Nothing where there are none, or nothing changes.
 std::string second_shot_sentence(const GainResult& result);

@@ -6,8 +6,10 @@
 #include "core/distance_words.hpp"
 #include "core/telling.hpp"
 #include "report/basis_words.hpp"
+#include "report/gain_basis.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
+#include "report/rounds_words.hpp"
 #include "report/score_parts.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -156,55 +158,9 @@ std::string second_shots_section(const GainResult& result, const Page& page) {
                                     before_after(percent(shots.penalty_before), percent(shots.penalty_after))));
 }
 
-// A number of rounds, rounded up: half a round tells nothing.
-std::string rounds_words(double rounds) {
-  using telling::countless_rounds;
-  if (rounds > countless_rounds) return fmt::format("more than {:.0f} rounds", countless_rounds);
-  const double whole_rounds = std::ceil(rounds);
-  return fmt::format("{:.0f} round{}", whole_rounds, whole_rounds == 1.0 ? "" : "s");
-}
-
-std::string scores_words(const RoundsToShow& show, double saved) {
-  if (!show.rounds_for_scores) return "There is nothing to see in the scores.";
-  const std::string spread = fmt::format(
-      "Scores here vary by {} strokes from round to round (one standard deviation), before wind and good and bad "
-      "days. ",
-      fixed(show.score_sd, 1));
-  const std::string rounds = rounds_words(*show.rounds_for_scores);
-  if (*show.rounds_for_scores > telling::rounds_ever_seen) {
-    return spread + fmt::format(
-                        "Scores alone will not show {} strokes a round: it would take {} before the change and as many "
-                        "after it, more than a keen golfer plays in two seasons.",
-                        strokes_text(std::abs(saved)), rounds);
-  }
-  return spread + fmt::format(
-                      "The {} strokes a round are likely to be seen in them after {} before the change and as many "
-                      "after it.",
-                      strokes_text(std::abs(saved)), rounds);
-}
-
-std::string left_words(const RoundsToShow& show, Units units) {
-  if (!show.rounds_for_left) return "";
-  const bool never = *show.rounds_for_left > telling::rounds_ever_seen;
-  const bool scores_show = show.rounds_for_scores && *show.rounds_for_scores <= telling::rounds_ever_seen;
-  const bool sooner = show.rounds_for_scores && *show.rounds_for_left < *show.rounds_for_scores;
-  return fmt::format(
-      " What the tee shot leaves to the hole {}: {} {} on average, {} {} of noting it, {} hole{} each, "
-      "before and after.",
-      never    ? (scores_show ? "shows later" : "will not show it either")
-      : sooner ? "shows sooner"
-               : "shows it too",
-      distance_words(std::abs(show.left_change_yd), units), show.left_change_yd < 0.0 ? "less" : "more",
-      never ? "which takes" : "seen after", rounds_words(*show.rounds_for_left), show.holes,
-      show.holes == 1 ? "" : "s");
-}
-
 std::string rounds_section(const GainResult& result, const Page& page) {
-  const auto show = rounds_to_show(result);
-  if (!show) return "";
-  return page.section("How long until it shows") +
-         page.paragraph(scores_words(*show, result.answer().round.strokes_saved()) + left_words(*show, result.units) +
-                        " Likely: 80 times in 100, with 5 false alarms in 100.");
+  const std::string words = report::until_it_shows_words(result);
+  return words.empty() ? "" : page.section("How long until it shows") + page.paragraph(words);
 }
 
 std::string curve_section(const GainReport& report, const Page& page) {
@@ -228,44 +184,9 @@ std::string curve_section(const GainReport& report, const Page& page) {
   return page.section("Strokes saved a round against added carry") + page.table(table);
 }
 
-// How the method works is said by the notes of the result.
-std::string method_words(Method method) {
-  if (method == Method::play) return "Method play.";
-  return "Method table knows nothing of the player's irons: what comes from them is 0 by construction.";
-}
-
-std::string plan_words(PolicyChoice policy) {
-  const std::string habit =
-      "the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits the distance "
-      "left at the middle of the green";
-  const std::string best = "for every place the ball can lie, the club and aim with the fewest expected strokes";
-  switch (policy) {
-    case PolicyChoice::habit:
-      return "Habit plan: " + habit + ".";
-    case PolicyChoice::best:
-      return "Best plan: " + best + ".";
-    case PolicyChoice::both:
-      return "Best plan, which is the answer: " + best + ". Habit plan, beside it: " + habit + ".";
-  }
-  return "";
-}
-
-std::string irons_words(const GainResult& result) {
-  const std::string amount = plain_number(from_yards(result.change.irons_carry_yd, result.units));
-  return fmt::format("Irons: {} {} of carry for the {}, every other club below the driver in proportion to its carry.",
-                     amount, unit_after(amount, result.units), *result.reference_iron);
-}
-
 std::string basis_section(const GainResult& result, const Page& page) {
-  std::string text = page.section("What it rests on") + page.bullet(method_words(result.method)) +
-                     page.bullet(plan_words(result.policy));
-  if (!result.replanning_computed) {
-    text += page.bullet("What playing the course differently would save was not computed, and counts as 0.");
-  }
-  if (result.reference_iron && result.change.irons_carry_yd != 0.0) text += page.bullet(irons_words(result));
-  text += page.bullet(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band), result.baseline_name,
-                                  result.baseline_source));
-  for (const Note& note : result.notes) text += page.bullet(escape_control(report::note_words(note, result.units)));
+  std::string text = page.section("What it rests on");
+  for (const std::string& words : report::gain_basis(result)) text += page.bullet(words);
   return text;
 }
 
@@ -282,21 +203,13 @@ std::string opening_lines(const std::vector<std::string>& opening, const Page& p
   return text.empty() ? text : text + '\n';
 }
 
-// When the change shows in the scores, in a line.
-std::string shows_sentence(const GainResult& result) {
-  const auto show = rounds_to_show(result);
-  if (!show || !show->rounds_for_scores) return "";
-  return fmt::format("It takes {} before and as many after until the scores show it.",
-                     rounds_words(*show->rounds_for_scores));
-}
-
 std::string answer_lines(const GainReport& report, bool emphasis, const Page& page) {
   const GainResult& result = report.result;
   std::string text = page.paragraph(gain_sentence(result));
   const std::string scores = report::scores_sentence(result);
   std::string below;
-  for (const std::string& sentence :
-       {report::second_shot_sentence(result), scores, report::control_sentence(report), shows_sentence(result)}) {
+  for (const std::string& sentence : {report::second_shot_sentence(result), scores, report::control_sentence(report),
+                                      report::shows_sentence(result)}) {
     if (!sentence.empty()) below += page.paragraph(sentence);
   }
   if (!emphasis) return text + below;

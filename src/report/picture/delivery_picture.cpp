@@ -1,7 +1,7 @@
 #include <fmt/format.h>
 
 #include "report/delivery_parts.hpp"
-#include "report/picture/charts.hpp"
+#include "report/picture/delivery_chart.hpp"
 #include "report/text.hpp"
 #include "yardworth/report.hpp"
 
@@ -15,11 +15,9 @@ std::string degrees_words(const Loss& loss) {
                      fixed(degrees(loss.best_rad), 1));
 }
 
-// From the carry as it is to the best at the same speed; each angle gains what it does after those before it.
-Panel losses_panel(const DeliveryResult& result) {
-  Sheet sheet;
-  sheet.heading("What the strike gives away");
-  sheet.paragraph(delivery_sentence(result));
+}  // namespace
+
+void add_losses_chart(Sheet& sheet, const DeliveryResult& result) {
   const double own = yards_of(result.losses.own.flight.carry_m);
   std::vector<Bar> bars;
   double sum = 0.0;
@@ -33,6 +31,15 @@ Panel losses_panel(const DeliveryResult& result) {
   sheet.paragraph(fmt::format("Of carry, from {} to {}, at the same club head speed. In degrees, now and at its best:",
                               yards_words(own), yards_words(own + sum)));
   for (const Loss& loss : result.losses.losses) sheet.paragraph(degrees_words(loss));
+}
+
+namespace {
+
+Panel losses_panel(const DeliveryResult& result) {
+  Sheet sheet;
+  sheet.heading("What the strike gives away");
+  sheet.paragraph(delivery_sentence(result));
+  add_losses_chart(sheet, result);
   for (const std::string& caution : delivery_cautions()) sheet.paragraph(caution);
   return sheet.panel();
 }

@@ -5,7 +5,7 @@
 #include "core/telling.hpp"
 #include "report/basis_words.hpp"
 #include "report/gain_parts.hpp"
-#include "report/picture/charts.hpp"
+#include "report/picture/gain_charts.hpp"
 #include "report/text.hpp"
 #include "yardworth/report.hpp"
 
@@ -14,14 +14,11 @@ namespace {
 
 std::string saved_words(double strokes) { return strokes_text(strokes) + " strokes"; }
 
-// Each part begins where the one before ends.
-Panel parts_panel(const GainResult& result) {
+}  // namespace
+
+void add_parts_chart(Sheet& sheet, const GainResult& result) {
   const FourValues& round = result.answer().round;
   const ComputedParts computed = computed_parts(result);
-  Sheet sheet;
-  sheet.heading("Where the strokes come from");
-  sheet.paragraph(gain_sentence(result));
-  sheet.paragraph(second_shot_sentence(result));
   std::vector<Bar> bars;
   double sum = 0.0;
   const auto add = [&](const char* name, double strokes) {
@@ -33,25 +30,19 @@ Panel parts_panel(const GainResult& result) {
   if (computed.replanning) add("from replanning", round.from_replanning());
   bars.push_back({"saved a round", 0.0, round.strokes_saved(), saved_words(round.strokes_saved()), true});
   add_bars(sheet, bars, Joined::yes, "parts");
-  return sheet.panel();
 }
 
-Panel holes_panel(const GainResult& result) {
-  Sheet sheet;
-  sheet.heading("Strokes saved on each hole");
+void add_holes_chart(Sheet& sheet, const GainResult& result) {
   std::vector<Bar> bars;
   for (const HoleGain& hole : result.answer().holes) {
     const double saved = hole.strokes.strokes_saved();
     bars.push_back({fmt::format("hole {}, par {}", hole.number, hole.par), 0.0, saved, strokes_text(saved)});
   }
   add_bars(sheet, bars, Joined::no, "holes");
-  return sheet.panel();
 }
 
-Panel curve_panel(const GainReport& report) {
+void add_curve_chart(Sheet& sheet, const GainReport& report) {
   const GainResult& result = report.result;
-  Sheet sheet;
-  sheet.heading("Strokes saved against added carry");
   Line line;
   line.dotted_points = report.curve.size() <= 12;
   for (const CurvePoint& point : report.curve) {
@@ -64,13 +55,10 @@ Panel curve_panel(const GainReport& report) {
                                         strokes_text(result.answer().round.strokes_saved()))});
   }
   add_lines(sheet, {line}, marks, fmt::format("{} added to the driver; the irons in proportion", name(result.units)));
-  return sheet.panel();
 }
 
-Panel second_shots_panel(const GainResult& result) {
+void add_second_shots_chart(Sheet& sheet, const GainResult& result) {
   const SecondShots shots = second_shots(result.answer());
-  Sheet sheet;
-  sheet.heading("Second shots, before and now");
   sheet.paragraph(
       fmt::format("What is played after the tee shot of {} hole{} longer than a par 3: hollow bars before, "
                   "solid bars now.",
@@ -82,8 +70,9 @@ Panel second_shots_panel(const GainResult& result) {
                      fmt::format("{}, now {}", percent(share.before), percent(share.after))});
   }
   add_pairs(sheet, pairs);
-  return sheet.panel();
 }
+
+namespace {
 
 // Scores that come up too rarely to be seen are left out at both ends.
 Line scores_line(const ScoreDistribution& scores, bool dashed) {
@@ -98,10 +87,10 @@ Line scores_line(const ScoreDistribution& scores, bool dashed) {
   return line;
 }
 
-Panel scores_panel(const GainResult& result) {
+}  // namespace
+
+void add_scores_chart(Sheet& sheet, const GainResult& result) {
   const PolicyScores& scores = *result.answer().scores;
-  Sheet sheet;
-  sheet.heading("Scores of a round, before and now");
   sheet.paragraph(
       "Rounds of 100 that take so many strokes: dashed before, solid now. A mark is broken left of its line.");
   const std::vector<Line> lines = {scores_line(scores.before.gross, true), scores_line(scores.after.gross, false)};
@@ -114,7 +103,25 @@ Panel scores_panel(const GainResult& result) {
                                     percent(scores.after.breaks[i].probability))});
   }
   add_lines(sheet, lines, marks, "strokes");
+}
+
+namespace {
+
+// One chart under its heading.
+template <class Add>
+Panel chart_panel(const std::string& heading, Add add) {
+  Sheet sheet;
+  sheet.heading(heading);
+  add(sheet);
   return sheet.panel();
+}
+
+Panel parts_panel(const GainResult& result) {
+  return chart_panel("Where the strokes come from", [&](Sheet& sheet) {
+    sheet.paragraph(gain_sentence(result));
+    sheet.paragraph(second_shot_sentence(result));
+    add_parts_chart(sheet, result);
+  });
 }
 
 // Whose round it is, and what to bear in mind.
@@ -128,10 +135,18 @@ Panel basis_panel(const GainResult& result) {
 
 std::vector<Panel> gain_panels(const GainReport& report) {
   const GainResult& result = report.result;
-  std::vector<Panel> panels = {parts_panel(result), holes_panel(result)};
-  if (!report.curve.empty()) panels.push_back(curve_panel(report));
-  if (second_shots(result.answer()).holes > 0) panels.push_back(second_shots_panel(result));
-  if (result.answer().scores) panels.push_back(scores_panel(result));
+  std::vector<Panel> panels = {parts_panel(result)};
+  const auto add = [&](const char* heading, auto chart) { panels.push_back(chart_panel(heading, chart)); };
+  add("Strokes saved on each hole", [&](Sheet& sheet) { add_holes_chart(sheet, result); });
+  if (!report.curve.empty()) {
+    add("Strokes saved against added carry", [&](Sheet& sheet) { add_curve_chart(sheet, report); });
+  }
+  if (second_shots(result.answer()).holes > 0) {
+    add("Second shots, before and now", [&](Sheet& sheet) { add_second_shots_chart(sheet, result); });
+  }
+  if (result.answer().scores) {
+    add("Scores of a round, before and now", [&](Sheet& sheet) { add_scores_chart(sheet, result); });
+  }
   panels.push_back(basis_panel(result));
   return panels;
 }

@@ -72,11 +72,7 @@ Label shot_label(const TeePlay& play, const DrawnTeeShot& shot, const PlanFrame&
   // A long name stands in a line of its own.
   if (text_width(label.lines.back(), label_size, true) > label_width) label.lines = {look_of(when, alone).word, club};
   if (play.tee_shot.aim.at_green()) {
-    double on_green = 0.0;
-    for (const NextShot& next : play.next) {
-      if (next.finish == Ground::green && next.third.empty()) on_green = next.probability;
-    }
-    label.lines.push_back("on the green " + percent(on_green));
+    label.lines.push_back("on the green " + percent(on_green(play)));
     return label;
   }
   label.lines.push_back("leaves " + distance_words(shot.result.left_yd, units));
@@ -183,17 +179,17 @@ std::string change_line(const StrategyResult& result) {
                      amount(result.change->irons_carry_yd));
 }
 
-std::string key_of(const StrategyResult& result, const HoleStrategy& hole, const PlanFrame& frame,
-                   const std::string& prefix, double& top) {
-  const HoleDrawing& drawing = *hole.drawing;
+std::string signs_key(const HoleDrawing& drawing, const PlanFrame& frame, Units units, const std::string& prefix,
+                      double& top) {
   std::string svg = shots_key(!drawing.after, top);
-  svg += scale_bar(frame, result.units, top);
+  svg += scale_bar(frame, units, top);
   top += 16.0;
-  svg += ground_key(grounds_of(drawing.plan.areas), prefix, top);
-  svg += paragraph(fmt::format("Of the tee shots half finish inside the thick line, nine in ten inside the thin one. "
-                               "At a hazard: {} from the tee to reach and to carry it, and how often it is found.",
-                               name(result.units)),
-                   top, key_size);
+  return svg + ground_key(grounds_of(drawing.plan.areas), prefix, top);
+}
+
+// What the picture says to read below it.
+std::string words_below(const StrategyResult& result, const HoleDrawing& drawing, double& top) {
+  std::string svg = paragraph(hole_picture_key(result.units), top, key_size);
   svg += paragraph(fmt::format("{} on {}, {} tees.", result.player, result.course, result.tee) + change_line(result),
                    top, key_size);
   for (const Caution& caution : result.cautions) {
@@ -204,16 +200,8 @@ std::string key_of(const StrategyResult& result, const HoleStrategy& hole, const
   return svg;
 }
 
-}  // namespace
-
-Panel hole_panel(const StrategyResult& result, const HoleStrategy& hole) {
-  const HoleDrawing& drawing = *hole.drawing;
-  const std::string prefix = fmt::format("hole-{}", hole.number);
-  double top = 0.0;
-  std::string svg = heading(
-      fmt::format("Hole {}, par {}, {}", hole.number, hole.par, distance_words(hole.length_yd, result.units)), top);
-  svg += paragraph(strategy_sentence(hole, result.units), top, words_size);
-  top += 6.0;
+// All of the hole and of where its tee shots finish.
+PlanFrame frame_of(const HoleDrawing& drawing, double top) {
   std::vector<Point> seen = places_to_see(drawing.plan);
   for (const DrawnTeeShot* shot : {&drawing.before, drawing.after ? &*drawing.after : nullptr}) {
     if (!shot) continue;
@@ -221,16 +209,69 @@ Panel hole_panel(const StrategyResult& result, const HoleStrategy& hole) {
       for (const Polygon& outline : region.outlines) seen.insert(seen.end(), outline.begin(), outline.end());
     }
   }
-  const PlanFrame frame(drawing.plan, seen, top);
+  return PlanFrame(drawing.plan, seen, top);
+}
+
+// The hole and its tee shots, without words.
+std::string drawn_hole(const HoleDrawing& drawing, const PlanFrame& frame, const std::string& prefix) {
   const auto tee = std::find(drawing.plan.tees.begin(), drawing.plan.tees.end(), drawing.tee);
-  svg += plan_svg(drawing.plan, frame, prefix, static_cast<std::size_t>(tee - drawing.plan.tees.begin()));
+  std::string svg = plan_svg(drawing.plan, frame, prefix, static_cast<std::size_t>(tee - drawing.plan.tees.begin()));
   const bool alone = !drawing.after;
   svg += shot_svg(drawing, drawing.before, frame, When::before, alone);
   if (drawing.after) svg += shot_svg(drawing, *drawing.after, frame, When::after, alone);
-  svg += labels_svg(place_labels(labels_of(hole, frame, result.units), frame.top() + 2.0, frame.bottom() - 2.0));
+  return svg;
+}
+
+std::string drawn_labels(const HoleStrategy& hole, const PlanFrame& frame, Units units) {
+  return labels_svg(place_labels(labels_of(hole, frame, units), frame.top() + 2.0, frame.bottom() - 2.0));
+}
+
+std::string prefix_of(const HoleStrategy& hole) { return fmt::format("hole-{}", hole.number); }
+
+}  // namespace
+
+std::string hole_picture_key(Units units) {
+  return fmt::format(
+      "Of the tee shots half finish inside the thick line, nine in ten inside the thin one. At a hazard: {} from the "
+      "tee to reach and to carry it, and how often it is found.",
+      name(units));
+}
+
+Panel hole_panel(const StrategyResult& result, const HoleStrategy& hole) {
+  const HoleDrawing& drawing = *hole.drawing;
+  const std::string prefix = prefix_of(hole);
+  double top = 0.0;
+  std::string svg = heading(
+      fmt::format("Hole {}, par {}, {}", hole.number, hole.par, distance_words(hole.length_yd, result.units)), top);
+  svg += paragraph(strategy_sentence(hole, result.units), top, words_size);
+  const PlanFrame frame = frame_of(drawing, top + 6.0);
+  svg += drawn_hole(drawing, frame, prefix) + drawn_labels(hole, frame, result.units);
   top = frame.bottom() + 4.0;
-  svg += key_of(result, hole, frame, prefix, top);
+  svg += signs_key(drawing, frame, result.units, prefix, top);
+  svg += words_below(result, drawing, top);
   return {svg, top + 10.0};
+}
+
+Panel labelled_hole_panel(const StrategyResult& result, const HoleStrategy& hole) {
+  const HoleDrawing& drawing = *hole.drawing;
+  const std::string prefix = prefix_of(hole);
+  const PlanFrame frame = frame_of(drawing, 2.0);
+  std::string svg = drawn_hole(drawing, frame, prefix) + drawn_labels(hole, frame, result.units);
+  double top = frame.bottom() + 4.0;
+  svg += signs_key(drawing, frame, result.units, prefix, top);
+  return {svg, top + 10.0};
+}
+
+Panel small_hole_panel(const HoleStrategy& hole, const std::string& below) {
+  constexpr double size = 28.0;
+  double top = size + 4.0;
+  std::string svg =
+      text_line({side, top}, words_width, fmt::format("Hole {}, par {}", hole.number, hole.par), {size, true});
+  const PlanFrame frame = frame_of(*hole.drawing, top + 12.0);
+  svg += drawn_hole(*hole.drawing, frame, "small-" + prefix_of(hole));
+  top = frame.bottom() + size + 4.0;
+  svg += text_line({side, top}, words_width, below, {size});
+  return {svg, top + 12.0};
 }
 
 }  // namespace yardworth::report

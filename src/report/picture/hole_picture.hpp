@@ -9,6 +9,13 @@ namespace yardworth::report {
 // that matter. The hole needs its drawing.
 Panel hole_panel(const StrategyResult& result, const HoleStrategy& hole);
 
+// The same for a page that says in words what the picture is about: labels and signs alone.
+Panel labelled_hole_panel(const StrategyResult& result, const HoleStrategy& hole);
+// To be shown at a third of the size: the hole and its tee shots, its number above and a few words below.
+Panel small_hole_panel(const HoleStrategy& hole, const std::string& below);
+// How lines and labels are read.
+std::string hole_picture_key(Units units);
+
 // What was understood of a hole of a file, drawn.
 Panel understood_panel(const Course& course, const Hole& hole);
 
