@@ -170,6 +170,20 @@ std::string delivery_board_csv(const DeliveryReport& report);
 // The carry that each angle of the delivery gives away, in turn.
 std::string delivery_svg(const DeliveryReport& report);
 
+// What a lesson sheet is made of: a gain and, of the same change, how the holes are played. Whatever text it holds may
+// come from files and is made safe.
+struct LessonReport {
+  GainReport gain;
+  StrategyResult strategy;                                // a hole without its drawing is not shown
+  std::optional<DeliveryResult> delivery = std::nullopt;  // of the strike before the change, where it was said
+};
+
+// A page to read on a telephone or a screen, or to print on A4: the answer, how many clubs shorter the second shots
+// are, where the strokes come from, the holes where most is gained, all holes, second shots, scores, when it shows,
+// what to work on first, what it rests on, the cautions. One file of HTML that stands by itself: no script, and nothing
+// is requested from elsewhere.
+std::string lesson_html(const LessonReport& report);
+
 // What a report of measured shots is made of. Whatever text it holds may come from files and is made safe for each
 // format.
 struct BagReport {

@@ -2,7 +2,6 @@
 
 #include "cli/options.hpp"
 #include "cli/said_delivery.hpp"
-#include "gain/strike_change.hpp"
 #include "report/opening.hpp"
 
 namespace yardworth::cli {
@@ -55,6 +54,7 @@ bool fly_strikes(AskedChange& change, const Player& player, Units units, std::ve
   if (!complaints.empty()) return false;
   const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
   change.by_strike = strikes.in_yards(change.carry.irons, units);
+  change.strikes = strikes;
   for (std::string& sentence : report::opening_of_strikes(driver, either(before.said, own.said), strikes,
                                                           change.carry.irons.has_value(), units)) {
     opening.push_back(std::move(sentence));

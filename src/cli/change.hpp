@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "gain/said_change.hpp"
+#include "gain/strike_change.hpp"
 
 namespace yardworth::cli {
 
@@ -14,6 +15,7 @@ struct AskedChange {
   SaidChange carry;
   std::vector<std::string> from, to;  // of the driver's strike before; what is different after
   std::optional<DistanceChange> by_strike;
+  std::optional<StrikeChange> strikes;  // where by_strike is
 
   bool given() const { return carry.given() || !from.empty(); }
   DistanceChange in_yards(Units units) const { return by_strike ? *by_strike : carry.in_yards(units); }

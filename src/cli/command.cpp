@@ -19,6 +19,7 @@ namespace {
 void add_commands(CLI::App& app, const Surroundings& surroundings, Action& action) {
   add_gain(app, surroundings, action);
   add_strategy(app, surroundings, action);
+  add_report(app, surroundings, action);
   add_bands(app, surroundings, action);
   add_delivery(app, surroundings, action);
   add_bag(app, surroundings, action);

@@ -49,6 +49,7 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
 // such a function, a line here and a line in command.cpp.
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_report(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action);

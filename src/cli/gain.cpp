@@ -1,36 +1,17 @@
-#include "yardworth/gain.hpp"
+#include "cli/gain.hpp"
 
 #include <fmt/format.h>
 
 #include <cmath>
 #include <memory>
 
-#include "cli/change.hpp"
-#include "cli/command.hpp"
-#include "cli/inputs.hpp"
-#include "cli/options.hpp"
 #include "cli/progress.hpp"
 #include "core/numerics.hpp"
 #include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
-namespace {
 
-struct GainOptions {
-  InputOptions inputs;
-  OutputOptions output;
-  std::string svg;
-  AskedChange change;
-  std::optional<double> to, step;  // in the course's units
-  Method method = Method::play;
-  PolicyChoice policy = PolicyChoice::both;
-  int threads = 0;
-  int mark = 0;  // 0: none was given
-  bool control = false;
-};
-
-// What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
   if (std::string why = svg_conflict(options.svg, options.output); !why.empty()) return why;
@@ -57,13 +38,26 @@ DistanceChange change_of(const GainOptions& options, Units units) {
   return options.change.given() ? options.change.in_yards(units) : default_gain_change().in_yards(units);
 }
 
+namespace {
+
 void say_default_change(const GainOptions& options, Inputs& inputs) {
   if (options.change.given()) return;
   inputs.assumed.push_back(report::default_change_words("neither --driver nor --irons", inputs.course.units));
 }
 
-GainReport compute(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
-  const Progress progress(surroundings.progress);
+}  // namespace
+
+std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaints) {
+  std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
+  if (!inputs) return std::nullopt;
+  if (!fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
+    return std::nullopt;
+  }
+  say_default_change(options, *inputs);
+  return inputs;
+}
+
+GainReport gain_report(const GainOptions& options, const Inputs& inputs) {
   const Units units = inputs.course.units;
   GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
   if (options.mark > 0) request.mark = options.mark;
@@ -80,6 +74,8 @@ GainReport compute(const GainOptions& options, const Inputs& inputs, const Surro
   report.opening = inputs.assumed;
   return report;
 }
+
+namespace {
 
 std::string written(const GainReport& report, const OutputOptions& output, const Surroundings& surroundings) {
   switch (output.format) {
@@ -100,14 +96,14 @@ Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
     return refusal_of(*refused);
   }
   std::string complaints;
-  std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
+  const std::optional<Inputs> inputs = read_for_gain(options, complaints);
   if (!inputs) return {at_fault, "", complaints};
-  if (!fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
-    return {at_fault, "", complaints};
-  }
-  say_default_change(options, *inputs);
   return computed([&] {
-    const GainReport report = compute(options, *inputs, surroundings);
+    GainReport report;
+    {
+      const Progress progress(surroundings.progress);
+      report = gain_report(options, *inputs);
+    }
     if (!options.svg.empty()) {
       if (const auto refused = write_file(options.svg, gain_svg(report), options.output.replace)) {
         return refusal_of(*refused);
@@ -159,14 +155,18 @@ void add_way_options(CLI::App& command, GainOptions& options) {
 
 }  // namespace
 
+void add_gain_options(CLI::App& command, GainOptions& options) {
+  add_input_options(command, options.inputs);
+  add_change_options(command, options.change.carry, "with neither --driver nor --irons, +20 and +6");
+  add_strike_before_option(command, options.change);
+  add_curve_options(command, options);
+  add_way_options(command, options);
+}
+
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<GainOptions>();
   CLI::App* command = app.add_subcommand("gain", "What added carry is worth in strokes, hole by hole");
-  add_input_options(*command, options->inputs);
-  add_change_options(*command, options->change.carry, "with neither --driver nor --irons, +20 and +6");
-  add_strike_before_option(*command, options->change);
-  add_curve_options(*command, *options);
-  add_way_options(*command, *options);
+  add_gain_options(*command, *options);
   add_output_options(*command, options->output);
   add_svg_option(*command, options->svg,
                  "Also draw where the strokes come from, hole by hole, second shots and scores; with --to the curve");

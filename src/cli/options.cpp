@@ -64,7 +64,11 @@ void add_output_options(CLI::App& app, OutputOptions& options) {
   add_choice<Format>(app, "--format", options.format,
                      {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}},
                      "How the answer is written; text unless given");
-  auto* output = add_words(app, "--output", options.path, "FILE", "Write the answer to this file, whole or not at all");
+  add_file_options(app, options, "Write the answer to this file, whole or not at all");
+}
+
+void add_file_options(CLI::App& app, OutputOptions& options, const std::string& help) {
+  auto* output = add_words(app, "--output", options.path, "FILE", help);
   app.add_flag("--force", options.replace, "Let --output replace a file that exists")->needs(output);
 }
 

@@ -65,6 +65,8 @@ struct OutputOptions {
 };
 
 void add_output_options(CLI::App& app, OutputOptions& options);
+// The same of an answer that is written in one way alone.
+void add_file_options(CLI::App& app, OutputOptions& options, const std::string& help);
 // A picture in a file beside the answer; --force serves both. After the options of the output.
 void add_svg_option(CLI::App& app, std::string& path, const std::string& help);
 void add_threads_option(CLI::App& app, int& threads);

@@ -54,6 +54,8 @@ inline constexpr double club_worth_a_row = 0.005;
 // Clubs named after a way to finish: the likeliest few that are played this often.
 inline constexpr std::size_t most_clubs_named = 3;
 inline constexpr double club_worth_naming = 0.1;
+// A lesson sheet draws so many holes large, at most.
+inline constexpr std::size_t most_holes_drawn_large = 3;
 // Tables of clubs by band are shown when there are at most so many: one for each gender and tee.
 inline constexpr std::size_t most_club_tables = 2;
 // A hazard that fewer tee shots than this reach is out of reach.

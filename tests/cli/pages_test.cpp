@@ -15,7 +15,7 @@
 namespace yardworth::cli {
 namespace {
 
-const std::vector<std::string> commands = {"gain", "strategy", "bands",      "delivery",
+const std::vector<std::string> commands = {"gain", "strategy", "report",     "bands", "delivery",
                                            "bag",  "check",    "completion", "manual"};
 
 std::string output_of(const std::vector<std::string>& arguments) {
