@@ -48,7 +48,7 @@ struct BandHole {
   int number = 0;
   int par = 0;
   double length_yd = 0.0;
-  FourValues strokes;
+  StepValues strokes;
   HolePlay before, after;
 };
 
@@ -63,7 +63,7 @@ struct BandOnTee {
   std::size_t tee = 0;  // index into BandsResult::tees
   // The holes that this golfer cannot finish from this tee; where there are any, everything below is without meaning.
   std::vector<UnfinishedHole> cannot_finish;
-  FourValues round;
+  StepValues round;
   RoundPlay before, after;
   // The change of Handicap Index that the strokes saved lead to, negative for better; nothing where the tee is not
   // rated for the gender or has no slope.

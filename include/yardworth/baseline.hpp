@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -49,6 +50,10 @@ class Baseline {
     return below[0] + (at - static_cast<double>(index)) * (below[1] - below[0]);
   }
   double putts(double distance_ft) const { return strokes(Lie::green, distance_ft / feet_per_yard); }
+
+  // The same with strokes added by lie and distance (yards). Nothing is worth less than one stroke, nor less than what
+  // is nearer.
+  Baseline with_added(const std::function<double(Lie, double distance_yd)>& strokes) const;
 
   const std::string& name() const { return name_; }
   const std::string& source() const { return source_; }

@@ -24,6 +24,10 @@ enum class PolicyChoice { habit, best, both };
 std::string_view name(Method method);
 std::string_view name(PolicyChoice policy);
 
+// Whether a step of a change counts. The tee shot that the table method knows says nothing of irons, the short game and
+// putting: what comes from them is 0 by construction.
+bool is_counted(Method method, ChangeStep step);
+
 // What is played after the tee shot, with its probability: a club of the bag, "short game" (inside
 // short_game_radius_yd of the hole), "putter", or the tee club again after a ball out of bounds.
 using ClubShares = std::map<std::string, double>;
@@ -68,7 +72,7 @@ struct HoleGain {
   int number = 0;
   int par = 0;
   double length_yd = 0.0;
-  FourValues strokes;
+  StepValues strokes;
   TeeShotResult before;
   TeeShotResult after;
   double next_club_changed = 0.0;  // probability that the same strike is followed by another club
@@ -94,7 +98,7 @@ struct SecondShotChange {
 };
 
 struct PolicyGain {
-  FourValues round;
+  StepValues round;
   std::vector<HoleGain> holes;
   SecondShotChange second_shot = {};
   std::optional<PolicyScores> scores = std::nullopt;  // where the holes have theirs
@@ -102,7 +106,7 @@ struct PolicyGain {
 
 struct GainRequest {
   std::optional<std::size_t> tee;  // index into Course::tees; nothing: default_tee
-  DistanceChange change;
+  Change change;
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
   int threads = 0;                         // 0: as many as there are cores; the result does not depend on it
@@ -120,6 +124,7 @@ struct Note {
     typical_spreads,               // what the player's file does not give is typical of the Handicap Index
     no_driver_to_change,           // the change of the driver moves no club
     no_irons_to_change,            // the change of the irons moves no club
+    step_without_effect,           // another step of the change moves nothing of the player: step
     golfers_invented,              // the golfer of a band stands for nobody
     band_shots_then_baseline,      // as own_shots_then_baseline, with the baseline of the band
     slope_only_for_whom_it_rates,  // a tee's slope says nothing of those it is not rated for
@@ -128,8 +133,9 @@ struct Note {
     members_taken_together,        // who is alike was worked out together
   };
   Kind kind = Kind::own_shots_then_baseline;
-  double radius_yd = 0.0;          // only where the kind speaks of it
-  std::vector<SideMiss> misses{};  // likewise
+  double radius_yd = 0.0;                      // only where the kind speaks of it
+  std::vector<SideMiss> misses{};              // likewise
+  ChangeStep step = ChangeStep::driver_carry;  // likewise
 };
 
 // What a reader is to bear in mind, and whose decision it is.
@@ -144,6 +150,16 @@ struct Caution {
   double strokes = 0.0;  // only where the kind speaks of them
 };
 
+// Where the strokes saved lie, as far as a change was measured: the middle of as many of them as there were draws of
+// what it may be, re-solved each. docs/model.md, "Strokes saved and how sure".
+struct SavedInterval {
+  double level = 0.0;
+  double low = 0.0;
+  double high = 0.0;
+  int draws = 0;
+  PolicyChoice policy = PolicyChoice::habit;  // habit or best: under which they were solved
+};
+
 struct GainResult {
   std::string course;
   std::string tee;
@@ -152,11 +168,12 @@ struct GainResult {
   Units units = Units::yards;  // the course's: how text speaks
   Method method = Method::play;
   PolicyChoice policy = PolicyChoice::both;
-  DistanceChange change;
+  Change change;
   std::optional<std::string> reference_iron;  // the club that irons_carry_yd is about
   std::optional<PolicyGain> habit;            // where it was asked for
   std::optional<PolicyGain> best;             // likewise; with both, this is the answer and habit stands beside it
-  bool replanning_computed = false;           // otherwise from_replanning is 0 because nobody looked
+  std::optional<SavedInterval> interval = std::nullopt;  // where the change was measured and draws were asked for
+  bool replanning_computed = false;                      // otherwise from_replanning is 0 because nobody looked
   std::string baseline_name;
   std::string baseline_source;
   // The mark that the answer is told by: that of the request, or the ten (of 9 holes, the five) nearest to the mean
@@ -181,7 +198,7 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
 // Throws like compute_gain.
 struct CurvePoint {
   DistanceChange change;
-  FourValues round;
+  StepValues round;
 };
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd);

@@ -123,10 +123,19 @@ inline constexpr Limits member_driver_carry{50.0, 400.0};
 // Of a request; lengths in the course's units, so that a limit is a round number there.
 inline constexpr Limits carry_change{-150.0, 150.0};  // no training and no club adds more
 inline constexpr double least_carry_yd = 1.0;         // that a change leaves a club
+inline constexpr double longest_carry_yd = 570.0;     // likewise
+inline constexpr double least_carry_sd_yd = 0.01;
+inline constexpr double least_direction_sd_deg = 0.01;
+// Of spreads: nobody becomes surer than that, and who becomes three times as wild plays another game.
+inline constexpr Limits spread_change{-90.0, 200.0, "percent"};
+inline constexpr Limits poor_strike_change{-90.0, 90.0, "in 100 strikes"};
+inline constexpr Limits direction_mean_change{-20.0, 20.0, "degrees"};
 inline constexpr Limits curve_step{0.1, 150.0};
 inline constexpr int most_curve_steps = 200;
 inline constexpr Limits mark{20.0, 200.0};  // a score to break, of 9 or 18 holes
 inline constexpr int most_threads = 1024;
+inline constexpr int most_draws = 100000;  // of what was measured
+inline constexpr int largest_seed = 1000000000;
 
 }  // namespace limits
 }  // namespace yardworth

@@ -37,7 +37,7 @@ struct MemberScores {
 struct MemberOnTee {
   // The holes that this member cannot finish from this tee; where there are any, everything below is without meaning.
   std::vector<UnfinishedHole> cannot_finish;
-  FourValues round;
+  StepValues round;
   double dearest_hole = 0.0;                          // strokes of the hole that takes most, before
   std::string second_shot_before, second_shot_after;  // the typical ones of the par 4s; empty without
   std::optional<double> clubs_apart, clubs_longer;    // as of BandOnTee

@@ -169,5 +169,7 @@ std::optional<std::size_t> reference_iron(const Player& player);
 // its carry so that the reference iron gains irons_yd. Roll stays; the spread of a shot of so many yards stays, and so
 // does what a lie does to a club.
 Player lengthen(const Player& player, double driver_yd, double irons_yd);
+// A club with so much more carry, likewise.
+Club lengthen(const Club& club, double carry_yd);
 
 }  // namespace yardworth

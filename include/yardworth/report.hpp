@@ -176,6 +176,7 @@ struct LessonReport {
   GainReport gain;
   StrategyResult strategy;                                // a hole without its drawing is not shown
   std::optional<DeliveryResult> delivery = std::nullopt;  // of the strike before the change, where it was said
+  int seed = 1;                                           // of the draws of what was measured, where there are any
 };
 
 // A page to read on a telephone or a screen, or to print on A4: the answer, how many clubs shorter the second shots

@@ -91,11 +91,11 @@ struct HoleStrategy {
 };
 
 struct StrategyRequest {
-  std::optional<std::size_t> tee;        // index into Course::tees; nothing: default_tee
-  std::optional<DistanceChange> change;  // nothing: the player as he or she is
-  std::vector<int> holes;                // their numbers; empty: all
-  int threads = 0;                       // 0: as many as there are cores; the result does not depend on it
-  bool prove = false;                    // search completely, and measure the largest residual
+  std::optional<std::size_t> tee;  // index into Course::tees; nothing: default_tee
+  std::optional<Change> change;    // nothing: the player as he or she is
+  std::vector<int> holes;          // their numbers; empty: all
+  int threads = 0;                 // 0: as many as there are cores; the result does not depend on it
+  bool prove = false;              // search completely, and measure the largest residual
   bool graph = false;
   bool drawing = false;
 };
@@ -106,7 +106,7 @@ struct StrategyResult {
   std::string player;
   Band band = Band::from_13_to_20;
   Units units = Units::yards;  // the course's: how text speaks
-  std::optional<DistanceChange> change;
+  std::optional<Change> change;
   std::vector<HoleStrategy> holes;
   std::string baseline_name;
   std::string baseline_source;

@@ -99,4 +99,18 @@ Baseline::Baseline(const BaselineTable& table) : name_(table.name), source_(tabl
   columns_[static_cast<std::size_t>(Lie::green)] = column(4.0 * feet_per_yard, tabulate(table.green, 0.25, 300.0));
 }
 
+Baseline Baseline::with_added(const std::function<double(Lie, double)>& strokes) const {
+  Baseline other = *this;
+  for (const Lie lie : all_lies) {
+    Column& column = other.columns_[static_cast<std::size_t>(lie)];
+    double floor = 1.0;
+    for (std::size_t i = 0; i < column.values.size(); ++i) {
+      const double added = strokes(lie, static_cast<double>(i) / column.points_per_yard);
+      floor = std::max(floor, column.values[i] + added);
+      column.values[i] = floor;
+    }
+  }
+  return other;
+}
+
 }  // namespace yardworth

@@ -8,8 +8,8 @@
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
+#include "cli/shot_logs.hpp"
 #include "core/file_output.hpp"
-#include "input/two_parts.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
@@ -30,28 +30,6 @@ struct BagOptions {
   OutputOptions output;
   std::string svg;
 };
-
-// Faults become complaints, advice is told beside the answer.
-void sort_findings(const std::vector<Diagnostic>& findings, std::string& complaints, std::string& advice) {
-  for (const Diagnostic& finding : findings) {
-    (finding.severity == Severity::fault ? complaints : advice) += to_line(finding) + "\n";
-  }
-}
-
-std::optional<ShotLog> read_log(const std::string& path, BadRows bad_rows, std::string& complaints,
-                                std::string& advice) {
-  const Reading<std::string> text = read_text(path, largest_log_bytes);
-  sort_findings(text.findings, complaints, advice);
-  if (!text.ok()) return std::nullopt;
-  Reading<ShotLog> log = read_shot_log(*text.value, path, bad_rows);
-  sort_findings(log.findings, complaints, advice);
-  if (!log.ok() && bad_rows == BadRows::refused && complaints.find(": fault: ") != std::string::npos &&
-      read_shot_log(*text.value, path, BadRows::skipped).ok()) {
-    complaints +=
-        escape_control(fmt::format("yardworth: {}: the other rows can be used: --skip-bad-rows", path)) + "\n";
-  }
-  return std::move(log.value);
-}
 
 BagRequest read_golfer(const BagOptions& options, std::string& complaints, std::string& advice) {
   BagRequest request;
@@ -113,34 +91,7 @@ BagRequest golfer_to_write(const BagOptions& options, const std::optional<std::s
   return request;
 }
 
-// The logs that are asked about: one, or two that are compared.
-struct Sides {
-  std::optional<ShotLog> one, after;
-};
-
-using Part = std::optional<ShotLog> (*)(const ShotLog&, std::string_view);
-
-// Two parts of a log, by their names.
-Sides parts_of(const ShotLog& log, const std::string& option, const std::vector<std::string>& names, Part part,
-               const std::vector<std::string>& known, std::string& complaints) {
-  std::vector<std::optional<ShotLog>> parts;
-  if (const auto fault = input::parts_fault(names, known)) {
-    complaints +=
-        escape_control(fmt::format("yardworth: {}: found {}, expected {}", option, fault->found, fault->expected)) +
-        "\n";
-    return {};
-  }
-  for (const std::string& name : names) {
-    parts.push_back(part(log, name));
-    if (parts.back()) continue;
-    complaints += escape_control(fmt::format("yardworth: {}: found \"{}\", expected {}", option, name,
-                                             expected_word(name, known))) +
-                  "\n";
-  }
-  return {std::move(parts[0]), std::move(parts[1])};
-}
-
-Sides read_sides(const BagOptions& options, std::string& complaints, std::string& advice) {
+TwoLogs read_sides(const BagOptions& options, std::string& complaints, std::string& advice) {
   const int ways =
       (options.after_log.empty() ? 0 : 1) + (options.sessions.empty() ? 0 : 1) + (options.clubs.empty() ? 0 : 1);
   if (ways > 1) {
@@ -148,7 +99,7 @@ Sides read_sides(const BagOptions& options, std::string& complaints, std::string
         "yardworth: a second log, --sessions and --clubs: found several, expected one way to say what is compared\n";
   }
   const BadRows bad_rows = options.skip_bad_rows ? BadRows::skipped : BadRows::refused;
-  Sides sides;
+  TwoLogs sides;
   sides.one = read_log(options.log, bad_rows, complaints, advice);
   if (!options.after_log.empty()) sides.after = read_log(options.after_log, bad_rows, complaints, advice);
   if (!complaints.empty() || !sides.one) return sides;
@@ -160,7 +111,7 @@ Sides read_sides(const BagOptions& options, std::string& complaints, std::string
   return sides;
 }
 
-BagReport report_of(const BagOptions& options, const Sides& sides, const BagRequest& request) {
+BagReport report_of(const BagOptions& options, const TwoLogs& sides, const BagRequest& request) {
   if (!sides.after) return {measure_bag(*sides.one, request), {}, {}};
   BagComparison comparison = options.clubs.empty() ? compare_bags(*sides.one, *sides.after, request)
                                                    : compare_clubs(*sides.one, *sides.after, request);
@@ -201,7 +152,7 @@ Outcome run_bag(const BagOptions& options, const Surroundings& surroundings) {
     return refusal(at_fault, "--write: found the file of --output, expected another one");
   }
   std::string complaints, advice;
-  const Sides sides = read_sides(options, complaints, advice);
+  const TwoLogs sides = read_sides(options, complaints, advice);
   const std::optional<std::string> existing = existing_player(options, complaints);
   const BagRequest request = golfer_to_write(options, existing, read_golfer(options, complaints, advice), complaints);
   if (!complaints.empty()) return {at_fault, "", complaints};

@@ -61,7 +61,7 @@ std::optional<BandsRequest> request_of(const BandsOptions& options, const Course
     if (const auto tee = tee_named(tee_name, course, complaints)) add_once(request.tees, *tee);
   }
   std::sort(request.tees.begin(), request.tees.end());
-  request.change = options.change.in_yards(course.units);
+  request.change = options.change.carry_in_yards(course.units);
   if (assumes_change(options)) request.change.driver_carry_yd = to_yards(default_driver_change, course.units);
   request.policy = options.policy;
   request.threads = options.threads;
@@ -246,8 +246,8 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
       "bands",
       "What a change is worth to every band, or to a club's members, from every tee, and what a hazard does to whom");
   add_who_options(*command, *options);
-  add_change_options(*command, options->change,
-                     "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
+  add_carry_options(*command, options->change,
+                    "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
   add_hazard_options(*command, *options);
   add_choice<PolicyChoice>(
       *command, "--plan", options->policy, {{"habit", PolicyChoice::habit}, {"best", PolicyChoice::best}},

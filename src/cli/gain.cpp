@@ -5,16 +5,25 @@
 #include <cmath>
 #include <memory>
 
-#include "cli/progress.hpp"
 #include "core/numerics.hpp"
+#include "gain/saved_draws.hpp"
 #include "report/opening.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 
+std::vector<std::string> GainOptions::files() const {
+  std::vector<std::string> read = inputs.files();
+  for (const std::string& file : change.files()) read.push_back(file);
+  return read;
+}
+
 std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
   if (std::string why = svg_conflict(options.svg, options.output); !why.empty()) return why;
+  if (options.draws > 0 && options.change.logs.empty())
+    return "--draws needs --from-log; of a change that was not measured there is no doubt to draw from";
+  if (options.draws == 1) return "--draws needs 2 at least, or 0 for none";
   if (options.mark > 0 && options.method == Method::table)
     return "--mark needs --method play; the table method does not know how scores vary";
   if (options.control && options.method == Method::table)
@@ -27,14 +36,16 @@ std::string conflict(const GainOptions& options) {
   if (std::round(steps) < 1.0 || std::abs(steps - std::round(steps)) > numerics::curve_rounding * steps) {
     return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_curve_step));
   }
-  const SaidChange& carry = options.change.carry;
-  const bool no_driver = carry.driver ? *carry.driver == 0.0 : carry.irons && options.change.from.empty();
+  const SaidChange& said = options.change.said;
+  if (!is_carry_alone(said.in_yards(Units::yards)) || options.change.has_files())
+    return "--to draws a curve of added carry alone; leave out what else changes, or --to";
+  const bool no_driver = said.driver ? *said.driver == 0.0 : said.irons && options.change.from.empty();
   if (no_driver)
     return "--to needs a --driver other than 0, since the irons keep their proportion to it along the curve";
   return "";
 }
 
-DistanceChange change_of(const GainOptions& options, Units units) {
+Change change_of(const GainOptions& options, Units units) {
   return options.change.given() ? options.change.in_yards(units) : default_gain_change().in_yards(units);
 }
 
@@ -47,17 +58,20 @@ void say_default_change(const GainOptions& options, Inputs& inputs) {
 
 }  // namespace
 
-std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaints) {
+std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaints, std::string& advice) {
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return std::nullopt;
   if (!fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
+    return std::nullopt;
+  }
+  if (!read_change_files(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints, advice)) {
     return std::nullopt;
   }
   say_default_change(options, *inputs);
   return inputs;
 }
 
-GainReport gain_report(const GainOptions& options, const Inputs& inputs) {
+GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progress& progress) {
   const Units units = inputs.course.units;
   GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
   if (options.mark > 0) request.mark = options.mark;
@@ -66,6 +80,14 @@ GainReport gain_report(const GainOptions& options, const Inputs& inputs) {
   if (options.to) {
     report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, request, to_yards(*options.to, units),
                                  to_yards(options.step.value_or(default_curve_step), units));
+  }
+  if (const int draws = options.draws_wanted(); draws > 0) {
+    const auto changes =
+        drawn_changes(*options.change.measured, inputs.player, draws, static_cast<std::uint64_t>(options.seed));
+    const auto saved = compute_saved_draws(
+        inputs.course, inputs.player, inputs.baseline, request, changes,
+        [&](int finished, int of) { progress.tell(static_cast<std::size_t>(finished), static_cast<std::size_t>(of)); });
+    report.result.interval = interval_of(saved, bag_level, policy_of_draws(request));
   }
   report.control_asked = options.control;
   if (options.control) {
@@ -92,24 +114,27 @@ std::string written(const GainReport& report, const OutputOptions& output, const
 Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
   if (const auto refused =
-          refuse_outputs({options.output.path, options.svg}, options.inputs.files(), options.output.replace)) {
+          refuse_outputs({options.output.path, options.svg}, options.files(), options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
-  const std::optional<Inputs> inputs = read_for_gain(options, complaints);
+  std::string advice;
+  const std::optional<Inputs> inputs = read_for_gain(options, complaints, advice);
   if (!inputs) return {at_fault, "", complaints};
   return computed([&] {
     GainReport report;
     {
-      const Progress progress(surroundings.progress);
-      report = gain_report(options, *inputs);
+      Progress progress(surroundings.progress);
+      report = gain_report(options, *inputs, progress);
     }
     if (!options.svg.empty()) {
       if (const auto refused = write_file(options.svg, gain_svg(report), options.output.replace)) {
         return refusal_of(*refused);
       }
     }
-    return deliver(written(report, options.output, surroundings), options.output, report.opening);
+    Outcome outcome = deliver(written(report, options.output, surroundings), options.output, report.opening);
+    outcome.err = advice + outcome.err;
+    return outcome;
   });
 }
 
@@ -150,6 +175,10 @@ void add_way_options(CLI::App& command, GainOptions& options) {
                    "score before (of 9 holes, the five)");
   command.add_flag("--control", options.control,
                    "Also how much wilder the longer clubs may become before nothing is saved; takes longer");
+  add_whole_number(command, "--draws", options.draws, {0.0, limits::most_draws},
+                   "With --from-log: solve again for so many draws of what was measured, under the habit plan or, with "
+                   "--plan best, the best; 200 unless given");
+  add_whole_number(command, "--seed", options.seed, {0.0, limits::largest_seed}, "Of the draws; 1 unless given");
   add_threads_option(command, options.threads);
 }
 
@@ -157,8 +186,10 @@ void add_way_options(CLI::App& command, GainOptions& options) {
 
 void add_gain_options(CLI::App& command, GainOptions& options) {
   add_input_options(command, options.inputs);
-  add_change_options(command, options.change.carry, "with neither --driver nor --irons, +20 and +6");
+  add_carry_options(command, options.change.said, "with nothing said to change, +20 and +6");
+  add_wider_change_options(command, options.change.said);
   add_strike_before_option(command, options.change);
+  add_change_file_options(command, options.change);
   add_curve_options(command, options);
   add_way_options(command, options);
 }

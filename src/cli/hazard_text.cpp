@@ -19,7 +19,7 @@ constexpr const char* move_form = "HOLE:NUMBER:key=value,..., such as 4:2:from=2
 constexpr const char* addition_form =
     "HOLE:key=value,..., such as 4:kind=bunker,side=left,from=230,to=245,near=12,far=24";
 
-const std::vector<std::string> keys = {"kind", "side", "from", "to", "near", "far"};
+const std::vector<std::string> hazard_keys = {"kind", "side", "from", "to", "near", "far"};
 
 struct LengthKey {
   const char* key;
@@ -101,10 +101,10 @@ void read_values(const std::vector<KeyValue>& all, Units units, HazardChange& ch
   std::set<std::string> seen;
   for (const KeyValue& said : all) {
     const std::string& key = said.first;
-    if (std::find(keys.begin(), keys.end(), key) == keys.end()) {
-      const auto meant = nearest_word(key, keys);
+    if (std::find(hazard_keys.begin(), hazard_keys.end(), key) == hazard_keys.end()) {
+      const auto meant = nearest_word(key, hazard_keys);
       tell(shortened(key), "unknown key " + quoted(key),
-           meant ? fmt::format("\"{}\", the nearest known key", *meant) : one_of(key, keys));
+           meant ? fmt::format("\"{}\", the nearest known key", *meant) : one_of(key, hazard_keys));
     } else if (!seen.insert(key).second) {
       tell(key, fmt::format("the key {} again", quoted(key)), "each key once");
     } else {

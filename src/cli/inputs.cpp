@@ -154,6 +154,13 @@ std::string option_for(const std::string& member) {
   constexpr std::pair<std::string_view, std::string_view> options[] = {
       {"change.driver_carry_yd", "--driver"},
       {"change.irons_carry_yd", "--irons"},
+      {"change.clubs", "--club"},
+      {"change.carry_sd_share", "--carry-sd"},
+      {"change.direction_sd_share", "--direction-sd"},
+      {"change.direction_mean_rad", "--direction-mean"},
+      {"change.poor_strike", "--poor-strike"},
+      {"change.short_game_share", "--short-game"},
+      {"change.putting_share", "--putting"},
       {"holes", "--hole"},
       {"tee", "--tee"},
       {"threads", "--threads"},

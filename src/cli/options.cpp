@@ -4,6 +4,7 @@
 
 #include "core/number_text.hpp"
 #include "core/spelling.hpp"
+#include "validate/tell.hpp"
 
 namespace yardworth::cli {
 double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind) {
@@ -39,6 +40,18 @@ CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<do
     target = number_within(name, text, limits, "a number");
   };
   return add_text_option(app, name, store, help)->type_name("N");
+}
+
+CLI::Option* add_percent(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
+                         const std::string& help) {
+  const auto store = [name, &target, limits](const std::string& text) {
+    const ParsedNumber number = parse_percent(text);
+    if (number.fault != NumberFault::none || number.value < limits.low || number.value > limits.high) {
+      throw misfit(name, text, percent_words(limits));
+    }
+    target = number.value;
+  };
+  return add_text_option(app, name, store, help)->type_name("N%");
 }
 
 CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& target, Limits limits,

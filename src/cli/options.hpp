@@ -23,6 +23,9 @@ CLI::Option* add_text_option(CLI::App& app, const std::string& name,
 
 CLI::Option* add_number(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
                         const std::string& help);
+// A number with a percent sign.
+CLI::Option* add_percent(CLI::App& app, const std::string& name, std::optional<double>& target, Limits limits,
+                         const std::string& help);
 CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& target, Limits limits,
                               const std::string& help);
 // A file's or a tee's name, which cannot be empty; kind stands for it in the help.

@@ -29,21 +29,25 @@ std::optional<DeliveryResult> losses_of(const AskedChange& change) {
 
 Outcome run_report(GainOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto refused = refuse_outputs({options.output.path}, options.inputs.files(), options.output.replace)) {
+  if (const auto refused = refuse_outputs({options.output.path}, options.files(), options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
-  const std::optional<Inputs> inputs = read_for_gain(options, complaints);
+  std::string advice;
+  const std::optional<Inputs> inputs = read_for_gain(options, complaints, advice);
   if (!inputs) return {at_fault, "", complaints};
   return computed([&] {
     LessonReport report;
     {
-      const Progress progress(surroundings.progress);
-      report.gain = gain_report(options, *inputs);
+      Progress progress(surroundings.progress);
+      report.gain = gain_report(options, *inputs, progress);
       report.strategy = drawn_holes(options, *inputs);
       report.delivery = losses_of(options.change);
+      report.seed = options.seed;
     }
-    return deliver(lesson_html(report), options.output, report.gain.opening);
+    Outcome outcome = deliver(lesson_html(report), options.output, report.gain.opening);
+    outcome.err = advice + outcome.err;
+    return outcome;
   });
 }
 

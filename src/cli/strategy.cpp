@@ -80,12 +80,18 @@ Outcome give(const StrategyOptions& options, const StrategyReport& report, const
 Outcome run_strategy(StrategyOptions options, const Surroundings& surroundings) {
   if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
   const std::vector<std::string> outputs = {options.output.path, options.dot, options.svg};
-  if (const auto refused = refuse_outputs(outputs, options.inputs.files(), options.output.replace)) {
+  std::vector<std::string> read = options.inputs.files();
+  for (const std::string& file : options.change.files()) read.push_back(file);
+  if (const auto refused = refuse_outputs(outputs, read, options.output.replace)) {
     return refusal_of(*refused);
   }
   std::string complaints;
+  std::string advice;
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs || !fly_strikes(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints)) {
+    return {at_fault, "", complaints};
+  }
+  if (!read_change_files(options.change, inputs->player, inputs->course.units, inputs->assumed, complaints, advice)) {
     return {at_fault, "", complaints};
   }
   return computed([&] {
@@ -95,7 +101,9 @@ Outcome run_strategy(StrategyOptions options, const Surroundings& surroundings) 
       report.result = compute_strategy(inputs->course, inputs->player, inputs->baseline, request_of(options, *inputs));
     }
     report.opening = inputs->assumed;
-    return give(options, report, surroundings);
+    Outcome outcome = give(options, report, surroundings);
+    outcome.err = advice + outcome.err;
+    return outcome;
   });
 }
 
@@ -106,9 +114,11 @@ void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& actio
   CLI::App* command = app.add_subcommand("strategy", "How each hole is best played, before and after added carry");
   add_input_options(*command, options->inputs);
   add_whole_number(*command, "--hole", options->hole, {1, 18}, "Only this hole; all unless given");
-  add_change_options(*command, options->change.carry, "0 unless given");
+  add_carry_options(*command, options->change.said, "0 unless given");
+  add_wider_change_options(*command, options->change.said);
   add_strike_before_option(*command, options->change);
   add_strike_after_option(*command, options->change);
+  add_change_file_options(*command, options->change);
   add_output_options(*command, options->output);
   // The flag serves all files.
   command->get_option("--force")->remove_needs(command->get_option("--output"));

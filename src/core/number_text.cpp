@@ -30,6 +30,11 @@ ParsedNumber parse_number(std::string_view text) {
   return finite ? ParsedNumber{value, NumberFault::none} : ParsedNumber{0.0, NumberFault::not_finite};
 }
 
+ParsedNumber parse_percent(std::string_view text) {
+  if (!text.ends_with('%')) return {0.0, NumberFault::not_a_number};
+  return parse_number(text.substr(0, text.size() - 1));
+}
+
 std::optional<std::string> with_decimal_point(std::string_view text) {
   std::string point(text);
   const std::size_t comma = point.find(',');

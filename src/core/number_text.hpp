@@ -18,6 +18,9 @@ struct ParsedNumber {
 // hexadecimal numbers among it, is not a number.
 ParsedNumber parse_number(std::string_view text);
 
+// A number with a percent sign behind it, "-10%": the number.
+ParsedNumber parse_percent(std::string_view text);
+
 // What a number that is written with a decimal comma ("12,5") should be ("12.5"); nothing for anything else.
 std::optional<std::string> with_decimal_point(std::string_view text);
 

@@ -8,6 +8,7 @@
 
 #include "embed/part_json.hpp"
 #include "embed/question.hpp"
+#include "gain/saved_draws.hpp"
 #include "yardworth/embed.hpp"
 #include "yardworth/report.hpp"
 
@@ -175,6 +176,11 @@ Json answer_gain(const Question& question) {
     holes = *parts;
   }
   GainReport report{put_together(course, player, baseline, question.gain, holes), {}, question.opening};
+  if (question.draws > 0) {
+    const auto draws = drawn_changes(*question.measured, player, question.draws, question.seed);
+    const auto saved = compute_saved_draws(course, player, baseline, question.gain, draws);
+    report.result.interval = interval_of(saved, bag_level, policy_of_draws(question.gain));
+  }
   if (question.curve) {
     report.curve =
         compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
@@ -275,18 +281,26 @@ Json answer_check(const Question& question, const Json& request) {
 
 // Findings of the library about a request, by the members of the JSON.
 std::vector<Diagnostic> by_members(std::vector<Diagnostic> findings) {
-  constexpr std::pair<std::string_view, std::string_view> members[] = {{"change.driver_carry_yd", "options.driver"},
-                                                                       {"change.irons_carry_yd", "options.irons"},
-                                                                       {"limit_yd", "options.to"},
-                                                                       {"mark", "options.mark"},
-                                                                       {"step_yd", "options.step"},
-                                                                       {"tee", "options.tee"},
-                                                                       {"threads", "options.threads"}};
+  constexpr std::pair<std::string_view, std::string_view> members[] = {
+      {"change.driver_carry_yd", "options.driver"},
+      {"change.irons_carry_yd", "options.irons"},
+      {"change.carry_sd_share", "options.carry_sd"},
+      {"change.direction_sd_share", "options.direction_sd"},
+      {"change.direction_mean_rad", "options.direction_mean"},
+      {"change.poor_strike", "options.poor_strike"},
+      {"change.short_game_share", "options.short_game"},
+      {"change.putting_share", "options.putting"},
+      {"limit_yd", "options.to"},
+      {"mark", "options.mark"},
+      {"step_yd", "options.step"},
+      {"tee", "options.tee"},
+      {"threads", "options.threads"}};
   for (Diagnostic& finding : findings) {
     if (finding.file != "request") continue;
     for (const auto& [path, member] : members) {
       if (finding.path == path) finding.path = std::string(member);
     }
+    if (finding.path.starts_with("change.clubs")) finding.path = "options.club";
   }
   return findings;
 }

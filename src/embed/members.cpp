@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/message_text.hpp"
+#include "core/number_text.hpp"
 #include "core/spelling.hpp"
 
 namespace yardworth::embed {
@@ -52,6 +53,18 @@ std::optional<double> Members::number(const std::string& name, const Limits& lim
   }
   const auto number = value->get<double>();
   return check_number(number, limits, name, tell_) ? std::optional(number) : std::nullopt;
+}
+
+std::optional<double> Members::percent(const std::string& name, const Limits& limits) const {
+  const Json* value = find(name);
+  if (value == nullptr) return std::nullopt;
+  const ParsedNumber number =
+      value->is_string() ? parse_percent(value->get<std::string>()) : ParsedNumber{0.0, NumberFault::not_a_number};
+  if (number.fault == NumberFault::none && number.value >= limits.low && number.value <= limits.high) {
+    return number.value;
+  }
+  tell_(name, described(*value), "a text with " + percent_words(limits));
+  return std::nullopt;
 }
 
 std::optional<int> Members::whole(const std::string& name, int low, int high) const {

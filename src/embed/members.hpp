@@ -28,6 +28,8 @@ class Members {
 
   std::optional<std::string> text(const std::string& name) const;
   std::optional<double> number(const std::string& name, const Limits& limits) const;
+  // A text such as "-10%": the number.
+  std::optional<double> percent(const std::string& name, const Limits& limits) const;
   std::optional<int> whole(const std::string& name, int low, int high) const;
   bool flag(const std::string& name) const;
   // Empty where there is none.

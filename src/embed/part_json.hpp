@@ -53,12 +53,17 @@ inline void to_json(nlohmann::json& json, AimMark value) { json = static_cast<in
 inline void from_json(const nlohmann::json& json, AimMark& value) { value = enumerator_at(json, AimMark::bunker); }
 inline void to_json(nlohmann::json& json, AimSide value) { json = static_cast<int>(value); }
 inline void from_json(const nlohmann::json& json, AimSide& value) { value = enumerator_at(json, AimSide::right); }
+inline void to_json(nlohmann::json& json, ChangeStep value) { json = static_cast<int>(value); }
+inline void from_json(const nlohmann::json& json, ChangeStep& value) {
+  value = enumerator_at(json, all_change_steps.back());
+}
 inline void to_json(nlohmann::json& json, PolicyChange::Kind value) { json = static_cast<int>(value); }
 inline void from_json(const nlohmann::json& json, PolicyChange::Kind& value) {
   value = enumerator_at(json, PolicyChange::Kind::other_club);
 }
 
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(FourValues, before, driver_longer, all_longer, replanned)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(StepValue, step, strokes)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(StepValues, before, steps, replanned)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(TeeShotResult, club, left_yd, next_club, next_shares, fairway, penalty, left_sd_yd,
                                    next_places)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HazardView, hazard, ground, side, from_yd, to_yd, all_along)

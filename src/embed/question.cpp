@@ -11,8 +11,11 @@
 #include "core/spelling.hpp"
 #include "course/hazard_kind.hpp"
 #include "embed/strikes.hpp"
+#include "gain/player_change.hpp"
 #include "gain/said_change.hpp"
+#include "gain/saved_draws.hpp"
 #include "gain/strike_change.hpp"
+#include "report/measured_words.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/scenario.hpp"
 
@@ -43,7 +46,9 @@ std::optional<T> read_one(Reader& reader, const std::string& text, const std::st
   return std::move(reading.value);
 }
 
-std::vector<std::string> text_members() { return {"course", "player", "baseline", "log", "after", "members"}; }
+std::vector<std::string> text_members() {
+  return {"course", "player", "baseline", "log", "after", "player_after", "members"};
+}
 
 // The texts of files, by the names that the request gives them.
 void read_texts(Reader& reader, const Members& members) {
@@ -84,8 +89,39 @@ std::vector<int> read_holes(Reader& reader, const Members& members) {
   return holes;
 }
 
-SaidChange read_change(const Members& options) {
+SaidChange read_carry_change(const Members& options) {
   return {options.number("driver", limits::carry_change), options.number("irons", limits::carry_change)};
+}
+
+// "club": {"9-iron": 5}
+std::vector<SaidClub> read_clubs(Reader& reader, const Members& options) {
+  const Tell tell = reader.tell("options");
+  const Json* said = options.find("club");
+  std::vector<SaidClub> clubs;
+  if (said == nullptr) return clubs;
+  if (!said->is_object()) {
+    tell("club", described(*said), "an object of clubs and the carry that is added to each, such as {\"9-iron\": 5}");
+    return clubs;
+  }
+  std::vector<std::string> names;
+  for (const auto& [name, carry] : said->items()) names.push_back(name);
+  const Members members(*said, names, below(tell, "club"));
+  for (const std::string& name : names) {
+    if (const auto carry = members.number(name, limits::carry_change)) clubs.push_back({name, *carry});
+  }
+  return clubs;
+}
+
+SaidChange read_change(Reader& reader, const Members& options) {
+  SaidChange change = read_carry_change(options);
+  change.clubs = read_clubs(reader, options);
+  change.carry_sd = options.percent("carry_sd", limits::spread_change);
+  change.direction_sd = options.percent("direction_sd", limits::spread_change);
+  change.direction_mean = options.number("direction_mean", limits::direction_mean_change);
+  change.poor_strike = options.percent("poor_strike", limits::poor_strike_change);
+  change.short_game = options.percent("short_game", limits::spread_change);
+  change.putting = options.percent("putting", limits::spread_change);
+  return change;
 }
 
 std::optional<std::size_t> read_tee(const Members& options, const Course& course) {
@@ -181,7 +217,70 @@ void read_curve(Reader& reader, const Members& options, const std::optional<doub
   if (to) reader.question.curve = {to_yards(*to, units), to_yards(step.value_or(default_curve_step), units)};
 }
 
-void read_gain(Reader& reader, const Members& options) {
+// What the request calls its texts; what is wrong with the names was told when the texts were read.
+std::string name_of_text(const Reader& reader, const char* text) {
+  const Json none = Json::object();
+  const Json& names = is_given(reader.request, "names") ? reader.request["names"] : none;
+  return Members(names, text_members(), [](auto, auto, auto) {}).text(text).value_or(text);
+}
+
+BagTexts texts_of_logs(const Reader& reader, const Members& members) {
+  return {members.text("log"), members.text("after"), name_of_text(reader, "log"), name_of_text(reader, "after"), {}};
+}
+
+// The change that files say; nothing where none does, or one is at fault.
+std::optional<Change> read_change_files(Reader& reader, const Members& members, const Members& options,
+                                        bool said_otherwise) {
+  Question& question = reader.question;
+  const bool by_logs = is_given(reader.request, "log") || is_given(reader.request, "after");
+  const bool by_player = is_given(reader.request, "player_after");
+  if (!by_logs && !by_player) return std::nullopt;
+  const char* member = by_logs ? "log" : "player_after";
+  if (by_logs && by_player) reader.tell()("player_after", "logs beside it", "one of them: both say what changes");
+  if (said_otherwise) reader.tell()(member, "options beside it that say what changes", "one or the other");
+  if (by_player) {
+    const std::string name = name_of_text(reader, "player_after");
+    const auto after = read_one<Player>(reader, members.text("player_after").value_or(""), name, read_player);
+    if (!after || by_logs) return std::nullopt;
+    Reading<Change> change = change_between(*question.player, *after, name);
+    reader.findings.insert(reader.findings.end(), change.findings.begin(), change.findings.end());
+    question.opening.push_back(report::after_words(after->label));
+    return change.value;
+  }
+  const BagQuestion logs =
+      read_logs(texts_of_logs(reader, members), options, reader.tell(), reader.tell("options"), reader.findings);
+  if (!logs.log || !logs.after) {
+    if (logs.log && !has_fault(reader.findings)) reader.tell()("after", missing_key, "a later log, or two sessions");
+    return std::nullopt;
+  }
+  question.measured = measured_change(compare_bags(*logs.log, *logs.after, {question.player, true}), *question.player);
+  if (question.measured->clubs.empty()) {
+    reader.tell()("log", "no club of the player with enough shots before and after", "one at least");
+  }
+  for (std::string& sentence : report::measured_words(*question.measured, *question.player, question.course->units)) {
+    question.opening.push_back(std::move(sentence));
+  }
+  return estimated_change(*question.measured, *question.player);
+}
+
+// Draws of what was measured: of a whole round.
+void read_draws(Reader& reader, const Members& options) {
+  Question& question = reader.question;
+  const auto draws = options.whole("draws", 0, limits::most_draws);
+  question.seed = static_cast<std::uint64_t>(options.whole("seed", 0, limits::largest_seed).value_or(1));
+  const bool whole_round = !is_given(reader.request, "holes") && !is_given(reader.request, "parts");
+  if (draws.value_or(0) > 0 && !question.measured) {
+    reader.tell("options")("draws", "no logs beside it", "a change that was measured");
+  } else if (draws.value_or(0) > 0 && !whole_round) {
+    reader.tell("options")("draws", "holes or parts beside it", "a whole round, whose strokes they are of");
+  } else if (draws == 1) {
+    reader.tell("options")("draws", "1", "2 at least, or 0 for none");
+  } else if (question.measured && whole_round) {
+    question.draws = draws.value_or(default_draws);
+  }
+}
+
+void read_gain(Reader& reader, const Members& members, const Members& options) {
   Question& question = reader.question;
   const Units units = question.course->units;
   GainRequest& gain = question.gain;
@@ -194,28 +293,37 @@ void read_gain(Reader& reader, const Members& options) {
   gain.policy = options.choice<PolicyChoice>("plan", {"both", "habit", "best"}, plan).value_or(PolicyChoice::both);
   gain.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   gain.mark = options.whole("mark", static_cast<int>(limits::mark.low), static_cast<int>(limits::mark.high));
-  const SaidChange change = read_change(options);
+  const SaidChange change = read_change(reader, options);
   question.opening = opening_of_round(reader, gain.tee);
   const SaidTo to = read_to(reader, options);
   const bool given = change.given() || options.has("from_delivery");
   gain.change = (given ? change : default_gain_change()).in_yards(units);
-  if (const auto by_strike = read_strikes(reader, options, change, to.strike)) gain.change = *by_strike;
-  if (!given) question.opening.push_back(report::default_change_words("neither driver nor irons", units));
+  if (const auto by_strike = read_strikes(reader, options, change, to.strike)) {
+    gain.change = with_carry(std::move(gain.change), *by_strike);
+  }
+  const auto by_files = read_change_files(reader, members, options, given);
+  if (by_files) gain.change = *by_files;
+  read_draws(reader, options);
+  if (!given && !by_files) question.opening.push_back(report::default_change_words("neither driver nor irons", units));
   read_curve(reader, options, to.curve);
 }
 
-void read_strategy(Reader& reader, const Members& options) {
+void read_strategy(Reader& reader, const Members& members, const Members& options) {
   Question& question = reader.question;
   StrategyRequest& strategy = question.strategy;
   strategy.tee = read_tee(options, *question.course);
-  const SaidChange change = read_change(options);
+  const SaidChange change = read_change(reader, options);
   if (change.given()) strategy.change = change.in_yards(question.course->units);
   strategy.prove = options.flag("prove");
   strategy.graph = options.flag("graph");
   strategy.drawing = options.flag("pictures");
   strategy.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.opening = opening_of_round(reader, strategy.tee);
-  if (const auto by_strike = read_strikes(reader, options, change, options.find("to"))) strategy.change = *by_strike;
+  if (const auto by_strike = read_strikes(reader, options, change, options.find("to"))) {
+    strategy.change = with_carry(strategy.change.value_or(Change{}), *by_strike);
+  }
+  const bool given = change.given() || options.has("from_delivery");
+  if (auto by_files = read_change_files(reader, members, options, given)) strategy.change = std::move(by_files);
 }
 
 // One hazard that is moved or added: the keys of a file, with the hole and, of a move, the number of the hazard.
@@ -287,8 +395,8 @@ void read_bands(Reader& reader, const Members& options) {
   bands.policy = options.choice<PolicyChoice>("plan", {"habit", "best"}, plan).value_or(PolicyChoice::habit);
   bands.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.hole = options.whole("hole", 1, static_cast<int>(course.holes.size()));
-  const SaidChange change = read_change(options);
-  bands.change = change.in_yards(course.units);
+  const SaidChange change = read_carry_change(options);
+  bands.change = change.carry_in_yards(course.units);
   report::StoodIn stood_in = stood_in_of(reader);
   // A question about hazards is about golfers as they are, unless it says otherwise.
   if (!change.given() && !options.has("hazards")) {
@@ -311,18 +419,10 @@ void read_delivery(Reader& reader, const Members& options) {
 
 // Shots know no course, and a player only where one is given.
 void read_bag(Reader& reader, const Members& members, const Members& options) {
-  for (const char* text : {"course", "baseline"}) {
+  for (const char* text : {"course", "baseline", "player_after"}) {
     if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: measured shots know no course");
   }
-  const Json none = Json::object();
-  const Json* given = members.find("names");
-  // What is wrong with the names was told when the texts were read.
-  const Members names(given == nullptr ? none : *given, text_members(), [](auto, auto, auto) {});
-  BagTexts texts{members.text("log"),
-                 members.text("after"),
-                 names.text("log").value_or("log"),
-                 names.text("after").value_or("after"),
-                 {}};
+  BagTexts texts = texts_of_logs(reader, members);
   if (is_given(reader.request, "player")) texts.player = reader.question.player;
   reader.question.bag = read_bag(texts, options, reader.tell(), reader.tell("options"), reader.findings);
 }
@@ -338,12 +438,14 @@ void read_options(Reader& reader, const Members& members) {
   if (command != Command::strategy) reader.question.pictures = options.flag("pictures");
   if (command == Command::bag) return read_bag(reader, members, options);
   if (!reader.question.course || !reader.question.player) return;
-  if (command == Command::gain) read_gain(reader, options);
-  if (command == Command::strategy) read_strategy(reader, options);
+  if (command == Command::gain) read_gain(reader, members, options);
+  if (command == Command::strategy) read_strategy(reader, members, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
-  for (const char* text : {"log", "after"}) {
-    if (is_given(reader.request, text)) reader.tell()(text, "a text", "none: shot logs are for the command bag");
+  if (command == Command::gain || command == Command::strategy) return;
+  for (const char* text : {"log", "after", "player_after"}) {
+    if (is_given(reader.request, text))
+      reader.tell()(text, "a text", "none: shot logs and second players are for bag, gain and strategy");
   }
 }
 
@@ -376,12 +478,25 @@ bool is_given(const Json& request, const char* member) {
   return request.is_object() && request.contains(member) && !request[member].is_null();
 }
 
+namespace {
+
+std::vector<std::string> with_change(std::initializer_list<const char*> others) {
+  std::vector<std::string> names = {"driver",         "irons",       "club",       "carry_sd", "direction_sd",
+                                    "direction_mean", "poor_strike", "short_game", "putting"};
+  names.insert(names.end(), others.begin(), others.end());
+  return names;
+}
+
+}  // namespace
+
 std::vector<std::string> option_names(Command command) {
   if (command == Command::gain) {
-    return {"driver", "irons", "from_delivery", "to", "step", "tee", "method", "plan", "mark", "pictures", "threads"};
+    return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed", "step", "tee", "method",
+                        "plan", "mark", "pictures", "threads"});
   }
   if (command == Command::strategy) {
-    return {"driver", "irons", "from_delivery", "to", "tee", "prove", "graph", "pictures", "threads"};
+    return with_change(
+        {"from_delivery", "to", "sessions", "skip_bad_rows", "tee", "prove", "graph", "pictures", "threads"});
   }
   if (command == Command::bands) {
     return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "pictures", "threads"};
@@ -400,10 +515,10 @@ std::optional<Command> command_named(std::string_view word) {
 
 Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
-  const Members members(
-      request,
-      {"command", "course", "player", "baseline", "log", "after", "members", "names", "options", "holes", "parts"},
-      reader.tell());
+  const Members members(request,
+                        {"command", "course", "player", "baseline", "log", "after", "player_after", "members", "names",
+                         "options", "holes", "parts"},
+                        reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());
   if (!members.has("command"))

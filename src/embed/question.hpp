@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -8,6 +9,7 @@
 
 #include "embed/members.hpp"
 #include "embed/shots.hpp"
+#include "gain/measured_change.hpp"
 #include "report/opening.hpp"
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
@@ -38,6 +40,9 @@ struct Question {
   std::optional<BaselineTable> baseline;  // nothing: default_baseline
   GainRequest gain;
   std::optional<CurveAsked> curve;
+  std::optional<MeasuredChange> measured;  // where logs say the change
+  int draws = 0;                           // of what was measured
+  std::uint64_t seed = 1;
   StrategyRequest strategy;
   BandsRequest bands;
   std::optional<std::vector<Member>> members;  // of bands: a list that is asked about in their place

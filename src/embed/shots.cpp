@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "core/message_text.hpp"
 #include "core/spelling.hpp"
 #include "input/two_parts.hpp"
@@ -59,8 +61,16 @@ std::vector<std::string> bag_options() { return {"index", "gender", "skip_bad_ro
 
 BagQuestion read_bag(const BagTexts& texts, const Members& options, const Tell& tell_of_request,
                      const Tell& tell_of_options, std::vector<Diagnostic>& findings) {
+  BagRequest request;
+  read_golfer(texts, options, tell_of_options, request);
+  BagQuestion question = read_logs(texts, options, tell_of_request, tell_of_options, findings);
+  question.request = std::move(request);
+  return question;
+}
+
+BagQuestion read_logs(const BagTexts& texts, const Members& options, const Tell& tell_of_request,
+                      const Tell& tell_of_options, std::vector<Diagnostic>& findings) {
   BagQuestion question;
-  read_golfer(texts, options, tell_of_options, question.request);
   const BadRows bad_rows = options.flag("skip_bad_rows") ? BadRows::skipped : BadRows::refused;
   const std::vector<std::string> sessions = two_names(options, "sessions", tell_of_options);
   const std::vector<std::string> clubs = two_names(options, "clubs", tell_of_options);

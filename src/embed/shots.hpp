@@ -26,7 +26,12 @@ struct BagTexts {
   std::optional<Player> player;
 };
 
-// Every fault of the options and the texts goes to findings.
+// The logs that a request compares, before and after: two texts, or two sessions or clubs of one. Every fault goes to
+// findings.
+BagQuestion read_logs(const BagTexts& texts, const Members& options, const Tell& tell_of_request,
+                      const Tell& tell_of_options, std::vector<Diagnostic>& findings);
+
+// The same, and whom clubs are borrowed from.
 BagQuestion read_bag(const BagTexts& texts, const Members& options, const Tell& tell_of_request,
                      const Tell& tell_of_options, std::vector<Diagnostic>& findings);
 

@@ -9,13 +9,13 @@
 
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
+#include "gain/finishes_of_change.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
 #include "gain/tee_guideline.hpp"
 #include "gain/tees_looked_at.hpp"
 #include "gain/what_was_asked.hpp"
 #include "input/derived_table.hpp"
-#include "shot/finish_strokes.hpp"
 #include "strategy/kept_shots.hpp"
 
 namespace yardworth {
@@ -28,7 +28,7 @@ struct Golfer {
   Gender gender;
   Player player;
   Baseline baseline;
-  std::optional<FinishStrokes> finish = std::nullopt;  // of those whose whole scores are told
+  std::optional<FinishesOfChange> finish = std::nullopt;  // of those whose whole scores are told
 };
 
 Golfer golfer_of(Band band, Gender gender) {
@@ -42,7 +42,7 @@ struct Round {
   const Course* course = nullptr;
   std::size_t tee = 0;
   DistanceChange change;
-  const FinishStrokes* finish = nullptr;  // where the whole score is told
+  const FinishesOfChange* finish = nullptr;  // where the whole score is told
   std::optional<GainResult> gain = std::nullopt;
   std::vector<UnfinishedHole> unfinished = {};
 };
@@ -50,7 +50,7 @@ struct Round {
 GainRequest request_of(const Round& round, PolicyChoice policy) {
   GainRequest request;
   request.tee = round.tee;
-  request.change = round.change;
+  request.change = Change::of(round.change);
   request.policy = policy;
   request.describe_play = true;
   return request;
@@ -84,7 +84,7 @@ std::vector<Rounds> by_golfer(std::vector<Round>& rounds) {
 void reckon_hole(Rounds& rounds, std::size_t hole, const HoleMap& map, const Discretisation& search,
                  PolicyChoice policy) {
   const Golfer& golfer = *rounds.any().golfer;
-  const Golfers golfers = lengthen_all(golfer.player, rounds.any().change);
+  const Golfers golfers = golfers_of(golfer.player, golfer.baseline, Change::of(rounds.any().change));
   KeptShots shots;
   for (std::size_t i = 0; i < rounds.from_tees.size(); ++i) {
     const Round& round = *rounds.from_tees[i];
@@ -281,7 +281,7 @@ void add_golfers(const BandsRequest& request, Work& work) {
   }
   work_in_parallel(request.threads, work.golfers.size(), [&](std::size_t i) {
     Golfer& golfer = work.golfers[i];
-    golfer.finish.emplace(golfer.player.skill, golfer.baseline);
+    golfer.finish.emplace(Golfers{golfer.player}, golfer.baseline);
   });
 }
 

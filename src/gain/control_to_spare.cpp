@@ -44,20 +44,22 @@ std::optional<ControlToSpare> compute_control_to_spare(const Course& course, con
   habit.policy = PolicyChoice::habit;
   habit.describe_play = habit.spread_of_score = false;
   habit.change = {};
-  const auto round_of = [&](const Player& golfer) {
-    return compute_gain(course, golfer, baseline, habit).answer().round.before;
+  const auto round_of = [&](const Player& golfer, const Baseline& finish) {
+    return compute_gain(course, golfer, finish, habit).answer().round.before;
   };
+  const Golfers golfers = golfers_of(player, baseline, request.change);
+  const Baseline& finish_after = golfers.finish_after_all(baseline);
   // A golfer so wild that some hole has no end has lost it all.
   const auto round_of_wilder = [&](const Player& golfer) {
     try {
-      return round_of(golfer);
+      return round_of(golfer, finish_after);
     } catch (const CannotFinish&) {
       return numerics::most_strokes_of_hole;
     }
   };
-  const double before = round_of(player);
-  const Player longer = lengthen_all(player, request.change).all_longer;
-  const double at_none = round_of(longer) - before;
+  const double before = round_of(player, baseline);
+  const Player& longer = golfers.after();
+  const double at_none = round_of(longer, finish_after) - before;
   if (at_none >= 0.0) return std::nullopt;
   double widest_rad = 0.0;
   double poorest = 0.0;

@@ -23,9 +23,9 @@ void describe_tee_shots(const HoleModels& models, const Action& before, const Ac
                         const Action& after, const ActionFrom& next_after, HoleGain& gain) {
   const Golfers& golfers = models.golfers;
   const auto nodes_before = strike_tee_shot(models.before, golfers.before, before, next_before);
-  const auto nodes_after = strike_tee_shot(models.after, golfers.all_longer, after, next_after);
+  const auto nodes_after = strike_tee_shot(models.after(), golfers.after(), after, next_after);
   gain.before = summarise_tee_shot(models.before, golfers.before, before, nodes_before);
-  gain.after = summarise_tee_shot(models.after, golfers.all_longer, after, nodes_after);
+  gain.after = summarise_tee_shot(models.after(), golfers.after(), after, nodes_after);
   gain.next_club_changed = next_club_changed(nodes_before, nodes_after);
   if (gain.par > 3) gain.clubs_shorter = mean_place(gain.after.next_places) - mean_place(gain.before.next_places);
 }
@@ -38,9 +38,9 @@ struct Played {
 
 // How often the hole takes how many strokes before and after.
 void describe_scores(const HoleModels& models, const PolicyEvaluation& before, const PolicyEvaluation& after,
-                     const FinishStrokes& finish, HoleGain& gain) {
-  gain.scores_before = distribution_of(hole_scores(models.before, before, finish));
-  gain.scores_after = distribution_of(hole_scores(models.after, after, finish));
+                     const FinishesOfChange& finish, HoleGain& gain) {
+  gain.scores_before = distribution_of(hole_scores(models.before, before, finish.before));
+  gain.scores_after = distribution_of(hole_scores(models.after(), after, finish.after()));
   gain.strokes_variance = gain.scores_before->variance();
 }
 
@@ -52,7 +52,7 @@ void describe_plays(const HoleModels& models, const Played& before, const Played
   gain.play_before =
       describe_play(models.before, golfers.before, before.planned, before.from, gain.par, hazards, workspace);
   gain.play_after =
-      describe_play(models.after, golfers.all_longer, after.planned, after.from, gain.par, hazards, workspace);
+      describe_play(models.after(), golfers.after(), after.planned, after.from, gain.par, hazards, workspace);
 }
 
 void describe_policy(const HoleModels& models, const Played& before, const Played& after,
@@ -60,7 +60,7 @@ void describe_policy(const HoleModels& models, const Played& before, const Playe
   if (options.play) describe_plays(models, before, after, gain);
   if (options.finish != nullptr) describe_scores(models, before.planned, after.planned, *options.finish, gain);
   describe_tee_shots(models, tee_shot_of(models.before, before.planned), before.from,
-                     tee_shot_of(models.after, after.planned), after.from, gain);
+                     tee_shot_of(models.after(), after.planned), after.from, gain);
 }
 
 }  // namespace
@@ -69,7 +69,7 @@ HoleGain describe_table(const HoleModels& models, const TableAnswer& answer, con
   HoleGain gain = about;
   gain.strokes = answer.strokes;
   describe_tee_shots(models, answer.tee_shot_before, habit_with_tee_shot(models.before, answer.tee_shot_before),
-                     answer.tee_shot_after, habit_with_tee_shot(models.after, answer.tee_shot_after), gain);
+                     answer.tee_shot_after, habit_with_tee_shot(models.after(), answer.tee_shot_after), gain);
   return gain;
 }
 
@@ -79,7 +79,7 @@ HoleGain describe_habit(const HoleModels& models, const SolvedHabit& habit, cons
   gain.strokes = habit.strokes;
   const Action& tee_shot = tee_shot_of(models.before, habit.before);
   describe_policy(models, {habit.before, habit_with_tee_shot(models.before, tee_shot)},
-                  {habit.after, habit_as_followed(models.after, habit.after.policy)}, options, gain);
+                  {habit.after, habit_as_followed(models.after(), habit.after.policy)}, options, gain);
   return gain;
 }
 
@@ -93,8 +93,8 @@ HoleGain describe_best(const HoleModels& models, const SolvedBest& best, const H
   describe_policy(models, {before, best_before_from(models, best)}, {after, best_after_from(models, best)}, options,
                   gain);
   gain.policy_change = explain_policy_change({models.before, golfers.before, tee_shot_of(models.before, before)},
-                                             {models.after, golfers.all_longer, best.kept_tee_shot},
-                                             {models.after, golfers.all_longer, tee_shot_of(models.after, after)});
+                                             {models.after(), golfers.after(), best.kept_tee_shot},
+                                             {models.after(), golfers.after(), tee_shot_of(models.after(), after)});
   return gain;
 }
 

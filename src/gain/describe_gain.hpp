@@ -1,8 +1,8 @@
 #pragma once
 
+#include "gain/finishes_of_change.hpp"
 #include "gain/solve_hole.hpp"
 #include "gain/table_method.hpp"
-#include "shot/finish_strokes.hpp"
 #include "yardworth/gain.hpp"
 
 namespace yardworth {
@@ -11,8 +11,8 @@ namespace yardworth {
 
 // Beyond strokes and tee shots.
 struct DescribeOptions {
-  bool play = false;                      // how the hole is played
-  const FinishStrokes* finish = nullptr;  // how often it takes how many strokes, with these
+  bool play = false;                         // how the hole is played
+  const FinishesOfChange* finish = nullptr;  // how often it takes how many strokes, with these
 };
 
 HoleGain describe_table(const HoleModels& models, const TableAnswer& answer, const HoleGain& about);

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "gain/finishes_of_change.hpp"
 #include "gain/hole_models.hpp"
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -28,8 +29,6 @@ struct HolesAsked {
 using HoleWork = std::function<void(std::size_t hole, const HoleModels& models)>;
 void finish_holes(const HolesAsked& asked, const HoleWork& work);
 
-class FinishStrokes;
-
 // The same for one hole, whose map and search grid are there already, and whose shots, if they are, are taken from
 // those kept; how often it takes how many strokes is worked out where it is known how the golfer finishes. Nothing
 // where the work is done; else what is wanting.
@@ -41,7 +40,7 @@ struct HoleAsked {
   const Baseline& baseline;
   const Discretisation& search;
   KeptShots* kept_shots = nullptr;
-  const FinishStrokes* finish = nullptr;
+  const FinishesOfChange* finish = nullptr;
 };
 std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::function<void(const HoleModels&)>& work);
 

@@ -16,17 +16,18 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Policy
 
 FollowedPolicy follow_policy(const HoleModels& models, const PolicyEvaluation& before, const Following& follow,
                              const PolicyEvaluation* row_source) {
-  const Golfers& golfers = models.golfers;
-  const EvaluatedPolicy was{models.before, before};
   FollowedPolicy policy;
-  policy.driver_longer =
-      golfers.no_driver() ? before : evaluate_followed(models.driver_longer, follow(models.driver_longer), was, was);
-  const EvaluatedPolicy driver{models.driver_longer, policy.driver_longer};
-  policy.all_longer =
-      golfers.no_irons()
-          ? policy.driver_longer
-          : evaluate_followed(models.after, follow(models.after), driver,
-                              row_source != nullptr ? EvaluatedPolicy{models.after, *row_source} : driver);
+  policy.after = before;
+  const HoleModel* earlier = &models.before;
+  for (std::size_t i = 0; i < models.steps.size(); ++i) {
+    const HoleModel& model = models.steps[i];
+    const bool is_last = i + 1 == models.steps.size();
+    const EvaluatedPolicy was{*earlier, policy.after};
+    policy.after = evaluate_followed(model, follow(model), was,
+                                     is_last && row_source != nullptr ? EvaluatedPolicy{model, *row_source} : was);
+    policy.steps.push_back({models.golfers.steps[i].step, policy.after.at_tee});
+    earlier = &model;
+  }
   return policy;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <vector>
 
 #include "gain/hole_models.hpp"
 #include "strategy/policy_evaluation.hpp"
@@ -17,13 +18,13 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot);
 // Model and policy must outlive it.
 ActionFrom habit_as_followed(const HoleModel& model, const Policy& policy);
 
-// A policy made before a change, evaluated as it is followed with a longer driver, and with longer irons too
-// (evaluate_followed). `row_source` may have rows for the last.
+// A policy made before a change, evaluated as it is followed after each step of it (evaluate_followed).
 struct FollowedPolicy {
-  PolicyEvaluation driver_longer;
-  PolicyEvaluation all_longer;
+  std::vector<StepValue> steps;  // what it is worth, by Golfers::steps
+  PolicyEvaluation after;        // all of them; the policy before where there are none
 };
 using Following = std::function<ActionOf(const HoleModel& model)>;
+// `row_source` may have rows for the last step.
 FollowedPolicy follow_policy(const HoleModels& models, const PolicyEvaluation& before, const Following& follow,
                              const PolicyEvaluation* row_source = nullptr);
 

@@ -22,7 +22,7 @@ namespace yardworth {
 namespace {
 
 HoleGains gains_on(const Hole& hole, std::size_t tee, const HoleModels& models, const Baseline& baseline,
-                   const GainRequest& request, const FinishStrokes* finish) {
+                   const GainRequest& request, const FinishesOfChange* finish) {
   HoleGain about;
   about.number = hole.number;
   about.par = hole.par;
@@ -44,24 +44,17 @@ HoleGains gains_on(const Hole& hole, std::size_t tee, const HoleModels& models, 
   return both;
 }
 
-void add(FourValues& sum, const FourValues& values) {
-  sum.before += values.before;
-  sum.driver_longer += values.driver_longer;
-  sum.all_longer += values.all_longer;
-  sum.replanned += values.replanned;
-}
-
 std::optional<PolicyGain> gather(const std::vector<HoleGains>& holes, std::optional<HoleGain> HoleGains::*which) {
   PolicyGain gain;
   for (const HoleGains& hole : holes) {
     if (!(hole.*which)) return std::nullopt;
     gain.holes.push_back(*(hole.*which));
-    add(gain.round, gain.holes.back().strokes);
+    gain.round.add(gain.holes.back().strokes);
   }
   return gain;
 }
 
-std::vector<Note> notes_of(const GainRequest& request, const Golfers& golfers) {
+std::vector<Note> notes_of(const GainRequest& request, const Player& player) {
   using Kind = Note::Kind;
   std::vector<Note> notes;
   if (request.method == Method::play) {
@@ -70,9 +63,13 @@ std::vector<Note> notes_of(const GainRequest& request, const Golfers& golfers) {
     notes.push_back({Kind::tee_shot_then_baseline});
   }
   notes.push_back({Kind::typical_spreads});
-  // A part of the change that no club takes saves nothing, which would else look like an answer.
-  if (request.change.driver_carry_yd != 0.0 && golfers.no_driver()) notes.push_back({Kind::no_driver_to_change});
-  if (request.change.irons_carry_yd != 0.0 && golfers.no_irons()) notes.push_back({Kind::no_irons_to_change});
+  // A step of the change that moves nothing saves nothing, which would else look like an answer.
+  for (const ChangeStep step : steps_without_effect(player, request.change)) {
+    const Kind kind = step == ChangeStep::driver_carry  ? Kind::no_driver_to_change
+                      : step == ChangeStep::irons_carry ? Kind::no_irons_to_change
+                                                        : Kind::step_without_effect;
+    notes.push_back({kind, 0.0, {}, step});
+  }
   return notes;
 }
 
@@ -83,12 +80,11 @@ std::vector<HoleGains> compute_hole_gains(const Course& course, const Player& pl
                                           const GainRequest& request) {
   require_valid(course, player, request);
   const std::size_t tee = tee_of(course, player, request.tee);
-  const Golfers golfers = lengthen_all(player, request.change);
+  const Golfers golfers = golfers_of(player, baseline, request.change);
   const HolesAsked asked{
       holes_wanted(course, request.holes), course.firmness, course.units, tee, golfers, baseline, request.threads};
-  // No club of a change is played in the short game, which is the same before and after.
-  std::optional<FinishStrokes> finish;
-  if (request.spread_of_score && request.method == Method::play) finish.emplace(player.skill, baseline);
+  std::optional<FinishesOfChange> finish;
+  if (request.spread_of_score && request.method == Method::play) finish.emplace(golfers, baseline);
   std::vector<HoleGains> holes(asked.holes.size());
   finish_holes(asked, [&](std::size_t i, const HoleModels& models) {
     holes[i] = gains_on(*asked.holes[i], tee, models, baseline, request, finish ? &*finish : nullptr);
@@ -129,7 +125,7 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
   if (const auto reference = reference_iron(player)) result.reference_iron = player.clubs[*reference].name;
   result.habit = gather(holes, &HoleGains::habit);
   result.best = gather(holes, &HoleGains::best);
-  const Player after = lengthen_all(player, request.change).all_longer;
+  const Player after = golfer_after(player, request.change);
   for (auto* gain : {&result.habit, &result.best}) {
     if (*gain) (*gain)->second_shot = second_shot_change((*gain)->holes, player, after);
   }
@@ -141,7 +137,7 @@ GainResult put_together(const Course& course, const Player& player, const Baseli
   }
   add_caution_of_many_strokes(most, result.cautions);
   if (result.method == Method::play && request.spread_of_score) add_scores(course, player, request, result);
-  result.notes = notes_of(request, lengthen_all(player, request.change));
+  result.notes = notes_of(request, player);
   add_note_of_misses(player, result.notes);
   return result;
 }
@@ -170,7 +166,7 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
     if (here.policy == PolicyChoice::both) here.policy = PolicyChoice::best;
     // A point is four values: what else a gain tells would be worked out for nothing.
     here.describe_play = here.spread_of_score = false;
-    curve.push_back({here.change, compute_gain(course, player, baseline, here).answer().round});
+    curve.push_back({here.change.carry(), compute_gain(course, player, baseline, here).answer().round});
   }
   return curve;
 }

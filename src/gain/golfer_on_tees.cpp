@@ -22,7 +22,7 @@ Discretisation with_few_states(const Discretisation& search) {
 GainRequest request_of(const CourseOnTees& course, std::size_t tee) {
   GainRequest request;
   request.tee = tee;
-  request.change = course.change;
+  request.change = Change::of(course.change);
   request.policy = course.policy;
   return request;
 }
@@ -73,10 +73,10 @@ CourseOnTees::CourseOnTees(const Course& of, std::vector<std::size_t> from, Dist
 }
 
 GolferOnTees golfer_on_tees(const Player& player, const Baseline& baseline, const DistanceChange& change) {
-  return {player, baseline, lengthen_all(player, change), std::nullopt};
+  return {player, baseline, golfers_of(player, baseline, Change::of(change)), std::nullopt};
 }
 
-void know_finish(GolferOnTees& golfer) { golfer.finish.emplace(golfer.player.skill, golfer.baseline); }
+void know_finish(GolferOnTees& golfer) { golfer.finish.emplace(golfer.golfers, golfer.baseline); }
 
 bool keeps_carries(const Player& player, const DistanceChange& change) {
   const Player longer = lengthen(player, change.driver_carry_yd, change.irons_carry_yd);
@@ -111,12 +111,7 @@ std::vector<int> habit_tee_shots(const CourseOnTees& course, const GolferOnTees&
   return shots;
 }
 
-void add_strokes(FourValues& sum, const FourValues& values, double weight) {
-  sum.before += weight * values.before;
-  sum.driver_longer += weight * values.driver_longer;
-  sum.all_longer += weight * values.all_longer;
-  sum.replanned += weight * values.replanned;
-}
+void add_strokes(StepValues& sum, const StepValues& values, double weight) { sum.add(values, weight); }
 
 HoleOutcome mix(const std::vector<WeightedOutcome>& parts) {
   HoleOutcome mixed;

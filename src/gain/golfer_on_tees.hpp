@@ -5,8 +5,8 @@
 #include <vector>
 
 #include "course/hole_map.hpp"
+#include "gain/finishes_of_change.hpp"
 #include "gain/golfers.hpp"
-#include "shot/finish_strokes.hpp"
 #include "strategy/discretisation.hpp"
 #include "yardworth/baseline.hpp"
 #include "yardworth/course.hpp"
@@ -33,7 +33,7 @@ struct GolferOnTees {
   Player player;
   Baseline baseline;
   Golfers golfers;
-  std::optional<FinishStrokes> finish;  // nothing: whole scores are not worked out
+  std::optional<FinishesOfChange> finish;  // nothing: whole scores are not worked out
 };
 GolferOnTees golfer_on_tees(const Player& player, const Baseline& baseline, const DistanceChange& change);
 // From then on whole scores are worked out.
@@ -44,7 +44,7 @@ bool keeps_carries(const Player& player, const DistanceChange& change);
 
 // What a hole comes to from one tee. Places are those of the standard bag, the same for all golfers.
 struct HoleOutcome {
-  FourValues strokes;
+  StepValues strokes;
   ScoreDistribution scores_before, scores_after;  // where whole scores are worked out
   BagPlaces next_before, next_after;              // of the shot after the tee shot
 };
@@ -64,7 +64,7 @@ std::vector<HoleFromTee> play_hole(const CourseOnTees& course, const GolferOnTee
 inline constexpr int at_the_hole = -1;
 std::vector<int> habit_tee_shots(const CourseOnTees& course, const GolferOnTees& golfer, std::size_t hole);
 
-void add_strokes(FourValues& sum, const FourValues& values, double weight);
+void add_strokes(StepValues& sum, const StepValues& values, double weight);
 
 // The outcome of a mixture of golfers.
 struct WeightedOutcome {

@@ -19,7 +19,7 @@ ActionFrom found_from(const HoleModel& model, const FoundPolicy& found) {
 // The policy before, followed with the clubs after; where that stays with shots played before, those.
 ActionFrom followed_from(const HoleModels& models, const SolvedBest& best) {
   const Policy& policy = best.after->held_out.policy;
-  const HoleModel& model = models.after;
+  const HoleModel& model = models.after();
   return [&models, &model, &policy, before = best_before_from(models, best),
           follow = followed(model, models.before, best.before.held_out.policy)](Lie lie, Point from) {
     if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
@@ -42,7 +42,7 @@ ActionFrom best_before_from(const HoleModels& models, const SolvedBest& best) {
 
 ActionFrom best_after_from(const HoleModels& models, const SolvedBest& best) {
   if (!best.after) return best_before_from(models, best);
-  return best.after->look_ahead ? found_from(models.after, *best.after) : followed_from(models, best);
+  return best.after->look_ahead ? found_from(models.after(), *best.after) : followed_from(models, best);
 }
 
 }  // namespace yardworth

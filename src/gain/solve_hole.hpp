@@ -18,7 +18,7 @@ struct SolveOptions {
 // The habit before a change, and as it is followed after it. All values are held out.
 struct SolvedHabit {
   PolicyEvaluation before, after;
-  FourValues strokes;
+  StepValues strokes;
 };
 
 // The best policy before a change, as it is followed after it, and planned afresh. All values are held out.
@@ -26,7 +26,7 @@ struct SolvedBest {
   FoundPolicy before;
   Action kept_tee_shot;              // of the policy before, followed with the clubs after
   std::optional<FoundPolicy> after;  // nothing where the change moves no club: the policy stays
-  FourValues strokes;
+  StepValues strokes;
 
   const FoundPolicy& planned_after() const { return after ? *after : before; }
 };
@@ -42,6 +42,16 @@ class HabitCannotFinish : public CannotFinish {
  public:
   using CannotFinish::CannotFinish;
 };
+
+// The habit before a change, and followed after it. The first throws HabitCannotFinish.
+PolicyEvaluation habit_before(const HoleModels& models);
+SolvedHabit follow_habit(const HoleModels& models, PolicyEvaluation habit);
+
+// The best policy before a change, from the habit; and followed and planned afresh after it. habit_after, where it is
+// known, may have rows for the policy as it is followed.
+FoundPolicy policy_before(const HoleModels& models, PolicyEvaluation habit, const PolicyIterationOptions& options);
+SolvedBest follow_best(const HoleModels& models, FoundPolicy before, const PolicyEvaluation* habit_after,
+                       const PolicyIterationOptions& options);
 
 // Takes a hole through: the habit before and followed after, then from there the best policy before, followed, and
 // planned afresh. Throws CannotFinish like evaluate_policy and require_finished.

@@ -357,7 +357,7 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   const Planned before{models.search_before, models.before, golfers.before, best.before,
                        best_before_from(models, best)};
   // Where the change moves no club, the golfer and the policy stay as they are.
-  const Planned with_change = best.after ? Planned{models.search_after, models.after, golfers.all_longer, *best.after,
+  const Planned with_change = best.after ? Planned{models.search_after, models.after(), golfers.after(), *best.after,
                                                    best_after_from(models, best)}
                                          : before;
   const Planned* after = setting.request.change ? &with_change : nullptr;
@@ -369,8 +369,8 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   if (after) {
     strategy.after = tee_play(*after);
     strategy.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot()},
-                                                   {models.after, golfers.all_longer, best.kept_tee_shot},
-                                                   {models.after, golfers.all_longer, after->tee_shot()});
+                                                   {models.after(), golfers.after(), best.kept_tee_shot},
+                                                   {models.after(), golfers.after(), after->tee_shot()});
   }
   strategy.hazards = hazards_found(before, after);
   if (setting.request.prove) {
@@ -418,7 +418,7 @@ StrategyResult put_together(const Course& course, const Player& player, const Ba
 StrategyResult compute_strategy(const Course& course, const Player& player, const Baseline& baseline,
                                 const StrategyRequest& request) {
   require_valid(course, player, request);
-  const Golfers golfers = lengthen_all(player, request.change.value_or(DistanceChange{}));
+  const Golfers golfers = golfers_of(player, baseline, request.change.value_or(Change{}));
   const Setting setting{course, baseline, request, tee_of(course, player, request.tee), golfers};
   return put_together(course, player, baseline, request, strategies_on(setting, holes_wanted(course, request.holes)));
 }

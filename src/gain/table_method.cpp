@@ -5,6 +5,7 @@
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
 #include "strategy/most_strokes.hpp"
+#include "yardworth/gain.hpp"
 
 namespace yardworth {
 
@@ -47,9 +48,23 @@ TableAnswer answer_by_table(const HoleModels& models, const Baseline& baseline) 
   const Golfers& golfers = models.golfers;
   const HoleModel& model = models.before;
   const TableShot before = shot_by_table({model, golfers.before, baseline}, habit_action(model, Lie::tee, model.tee()));
-  const TableShot driver = follow_by_table({models.driver_longer, golfers.driver_longer, baseline}, model, before);
-  const TableShot after = follow_by_table({models.after, golfers.all_longer, baseline}, models.driver_longer, driver);
-  return {before.action, after.action, {before.strokes, driver.strokes, driver.strokes, driver.strokes}};
+  StepValues strokes{before.strokes};
+  TableShot last = before;
+  const HoleModel* earlier = &model;
+  double left_out = 0.0;  // by steps that do not count, where the tee shot is none of the driver's
+  for (std::size_t i = 0; i < models.steps.size(); ++i) {
+    const GolferAfterStep& golfer = golfers.steps[i];
+    const TableShot shot = follow_by_table({models.steps[i], golfer.player, baseline}, *earlier, last);
+    if (is_counted(Method::table, golfer.step)) {
+      strokes.steps.push_back({golfer.step, shot.strokes - left_out});
+    } else {
+      left_out += shot.strokes - last.strokes;
+    }
+    last = shot;
+    earlier = &models.steps[i];
+  }
+  strokes.replanned = strokes.followed();
+  return {before.action, last.action, strokes};
 }
 
 }  // namespace yardworth

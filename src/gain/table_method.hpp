@@ -6,10 +6,10 @@
 namespace yardworth {
 
 // Method table: the habit's tee shot before a change and as it is followed after it, and the baseline from where it
-// finishes. The table knows nothing of the player's irons.
+// finishes. The table knows nothing of the player's irons, short game and putting.
 struct TableAnswer {
   Action tee_shot_before, tee_shot_after;
-  FourValues strokes;
+  StepValues strokes;
 };
 
 TableAnswer answer_by_table(const HoleModels& models, const Baseline& baseline);

@@ -183,15 +183,28 @@ std::optional<std::size_t> reference_iron(const Player& player) {
   return best;
 }
 
+namespace {
+
+void stretch(Club& club, double factor) {
+  club.carry_yd *= factor;
+  club.carry_sd_yd = std::lerp(club.carry_sd_floor_yd, club.carry_sd_yd, factor);
+  club.half_swing_yd = std::min(club.half_swing_yd, club.carry_yd);
+}
+
+}  // namespace
+
+Club lengthen(const Club& club, double carry_yd) {
+  Club longer = club;
+  stretch(longer, (club.carry_yd + carry_yd) / club.carry_yd);
+  return longer;
+}
+
 Player lengthen(const Player& player, double driver_yd, double irons_yd) {
   const std::optional<std::size_t> reference = reference_iron(player);
   const double irons_factor = reference ? 1.0 + irons_yd / player.clubs[*reference].carry_yd : 1.0;
   Player longer = player;
   for (Club& club : longer.clubs) {
-    const double factor = club.kind == ClubKind::driver ? (club.carry_yd + driver_yd) / club.carry_yd : irons_factor;
-    club.carry_yd *= factor;
-    club.carry_sd_yd = std::lerp(club.carry_sd_floor_yd, club.carry_sd_yd, factor);
-    club.half_swing_yd = std::min(club.half_swing_yd, club.carry_yd);
+    stretch(club, club.kind == ClubKind::driver ? (club.carry_yd + driver_yd) / club.carry_yd : irons_factor);
   }
   return longer;
 }

@@ -66,7 +66,7 @@ struct Parts {
 
 Cells golfer_row(const BandOnTee& golfer, const Parts& parts) {
   if (!golfer.cannot_finish.empty()) return {"-"};
-  const FourValues& round = golfer.round;
+  const StepValues& round = golfer.round;
   Cells row = {fixed(round.before, 1), strokes_text(round.strokes_saved())};
   if (parts.any()) row.push_back(strokes_text(round.from_tee()));
   if (parts.irons) row.push_back(strokes_text(round.from_irons()));

@@ -37,6 +37,8 @@ std::string note_words(const Note& note, Units units) {
       return "The player has no driver, so the change of its carry moves no club.";
     case Note::Kind::no_irons_to_change:
       return "The player has no club but the driver, so the change of the irons moves no club.";
+    case Note::Kind::step_without_effect:
+      return fmt::format("The change of {} moves nothing of this player.", name(note.step));
     case Note::Kind::golfers_invented:
       return "The golfer of a band is invented from its measured facts: a standard bag, spreads and poor strikes of "
              "its Handicap Index. No golfer of the club is any of them.";

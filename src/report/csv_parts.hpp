@@ -42,7 +42,7 @@ inline Cells strokes_headings() {
   return {"strokes_before", "strokes_after", "strokes_saved", "from_tee", "from_irons", "from_replanning"};
 }
 
-inline Cells strokes_cells(const FourValues& values, ComputedParts computed) {
+inline Cells strokes_cells(const StepValues& values, ComputedParts computed) {
   return {number(values.before),
           number(values.replanned),
           number(values.strokes_saved()),

@@ -4,6 +4,7 @@
 
 #include "core/distance_words.hpp"
 #include "report/basis_words.hpp"
+#include "report/change_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
 
@@ -46,6 +47,7 @@ std::vector<std::string> gain_basis(const GainResult& result) {
     words.emplace_back("What playing the course differently would save was not computed, and counts as 0.");
   }
   if (result.reference_iron && result.change.irons_carry_yd != 0.0) words.push_back(irons_words(result));
+  for (const std::string& of_step : wider_change_words(result)) words.push_back(of_step);
   words.push_back(escape_control(fmt::format("Band {}. Baseline: {}; source: {}", name(result.band),
                                              result.baseline_name, result.baseline_source)));
   for (const Note& note : result.notes) words.push_back(escape_control(note_words(note, result.units)));

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "report/csv_parts.hpp"
 #include "yardworth/report.hpp"
 
@@ -10,6 +12,7 @@ using report::join;
 using report::length;
 using report::length_heading;
 using report::number;
+using report::number_if;
 using report::strokes_cells;
 using report::strokes_headings;
 using report::text;
@@ -114,6 +117,28 @@ Cells round_cells(const GainResult& result) {
   return join(std::move(cells), round_score_cells(result));
 }
 
+// What the further steps of a change save.
+constexpr ChangeStep first_further_step = ChangeStep::club_carry;
+
+Cells step_headings() {
+  Cells headings;
+  for (const ChangeStep step : all_change_steps) {
+    if (step < first_further_step) continue;
+    std::string word(name(step));
+    std::replace(word.begin(), word.end(), ' ', '_');
+    headings.push_back("from_" + word);
+  }
+  return headings;
+}
+
+Cells step_cells(const GainResult& result, const StepValues& values) {
+  Cells cells;
+  for (const ChangeStep step : all_change_steps) {
+    if (step >= first_further_step) cells.push_back(number_if(is_counted(result.method, step), values.from(step)));
+  }
+  return cells;
+}
+
 // What the row is about, on every row, so that the rows of several answers can be put together.
 Cells about_headings() { return {"course", "tee", "player", "method", "plan"}; }
 
@@ -130,9 +155,12 @@ std::string gain_csv(const GainReport& report) {
   const Cells about_hole = {"hole", "par", length_heading("length", result.units)};
   const Cells headings =
       join(about_hole, join(join(strokes_headings(), shot_headings(result.units)), score_headings()));
-  std::string csv = csv_row(join(headings, about_headings()));
-  for (const HoleGain& hole : result.answer().holes) csv += csv_row(join(hole_cells(result, hole), about));
-  return csv + csv_row(join(round_cells(result), about));
+  const auto row = [&](const Cells& cells, const StepValues& strokes) {
+    return csv_row(join(join(cells, about), step_cells(result, strokes)));
+  };
+  std::string csv = csv_row(join(join(headings, about_headings()), step_headings()));
+  for (const HoleGain& hole : result.answer().holes) csv += row(hole_cells(result, hole), hole.strokes);
+  return csv + row(round_cells(result), result.answer().round);
 }
 
 std::string gain_curve_csv(const GainReport& report) {

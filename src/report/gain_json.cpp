@@ -10,6 +10,7 @@ namespace {
 using report::all_caution_words;
 using report::all_note_words;
 using report::before_after_json;
+using report::change_json;
 using report::computed_parts;
 using report::ComputedParts;
 using report::distribution_json;
@@ -18,6 +19,7 @@ using report::or_null;
 using report::put_strokes;
 using report::scores_json;
 using report::shares_json;
+using report::steps_json;
 using report::strokes_json;
 using report::terms_json;
 using report::text;
@@ -49,6 +51,7 @@ Json control_json(const std::optional<ControlToSpare>& control) {
 Json hole_json(const HoleGain& hole, ComputedParts computed, Units units) {
   Json json = {{"number", hole.number}, {"par", hole.par}, {"length_yd", hole.length_yd}};
   put_strokes(json, hole.strokes, computed);
+  json["steps"] = steps_json(hole.strokes, computed);
   json["tee_club"] = before_after_json(hole.before.club, hole.after.club);
   json["left_yd"] = before_after_json(hole.before.left_yd, hole.after.left_yd);
   json["left_sd_yd"] = before_after_json(hole.before.left_sd_yd, hole.after.left_sd_yd);
@@ -70,14 +73,14 @@ Json holes_json(const PolicyGain& policy, ComputedParts computed, Units units) {
   return json;
 }
 
-Json change_json(const DistanceChange& change) {
+Json carry_json(const DistanceChange& change) {
   return {{"driver_carry_yd", change.driver_carry_yd}, {"irons_carry_yd", change.irons_carry_yd}};
 }
 
 Json curve_json(const std::vector<CurvePoint>& curve, ComputedParts computed) {
   Json json = Json::array();
   for (const CurvePoint& point : curve) {
-    Json entry = change_json(point.change);
+    Json entry = carry_json(point.change);
     put_strokes(entry, point.round, computed);
     json.push_back(std::move(entry));
   }
@@ -95,6 +98,14 @@ Json head_json(const GainResult& result) {
                {"change", change_json(result.change)}};
   if (result.reference_iron) json["change"]["reference_iron"] = *result.reference_iron;
   return json;
+}
+
+Json interval_json(const SavedInterval& interval) {
+  return {{"level", interval.level},
+          {"low", interval.low},
+          {"high", interval.high},
+          {"draws", interval.draws},
+          {"plan", text(name(interval.policy))}};
 }
 
 Json rounds_json(const RoundsToShow& show) {
@@ -132,11 +143,15 @@ std::string gain_json(const GainReport& report) {
   json["replanning_computed"] = result.replanning_computed;
   const ComputedParts computed = computed_parts(result);
   json["round"] = strokes_json(result.answer().round, computed);
+  json["round"]["steps"] = steps_json(result.answer().round, computed);
+  if (result.interval) json["interval"] = interval_json(*result.interval);
   json["second_shot"] = second_shot_json(result.answer().second_shot);
   json["holes"] = holes_json(result.answer(), computed, result.units);
   if (result.best && result.habit) {
     const ComputedParts of_habit{computed.irons, false};
-    json["habit"] = {{"round", strokes_json(result.habit->round, of_habit)},
+    Json round = strokes_json(result.habit->round, of_habit);
+    round["steps"] = steps_json(result.habit->round, of_habit);
+    json["habit"] = {{"round", round},
                      {"second_shot", second_shot_json(result.habit->second_shot)},
                      {"holes", holes_json(*result.habit, of_habit, result.units)}};
     if (result.habit->scores) json["habit"]["scores"] = scores_json(*result.habit->scores, result.handicap);

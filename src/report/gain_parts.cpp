@@ -130,8 +130,7 @@ double on_green(const TeePlay& play) {
 
 std::string second_shot_sentence(const GainResult& result) {
   const SecondShotChange& change = result.answer().second_shot;
-  const bool no_change = result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0;
-  if (!change.clubs_shorter || no_change) return "";
+  if (!change.clubs_shorter || is_nothing(result.change)) return "";
   const std::string text = "Second shots are " + where_words(change);
   if (!change.par_4) return text + ".";
   const std::string before = escape_control(change.typical_before);

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/distance_words.hpp"
+#include "report/change_words.hpp"
 #include "report/sentence_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/diagnostics.hpp"
@@ -12,7 +13,6 @@
 namespace yardworth {
 namespace {
 
-using report::carry_subject;
 using report::shown_name;
 using report::Subject;
 
@@ -22,17 +22,13 @@ struct Part {
 };
 
 std::vector<Part> parts_of(const GainResult& result) {
-  const FourValues& round = result.answer().round;
+  const StepValues& round = result.answer().round;
   const double sign = round.strokes_saved() < 0.0 ? -1.0 : 1.0;
-  const auto length = [](double change) { return change > 0.0 ? "longer" : "shorter"; };
-  const DistanceChange& change = result.change;
   std::vector<Part> parts;
-  parts.reserve(3);
-  if (change.driver_carry_yd != 0.0) {
-    parts.push_back({sign * round.from_tee(), fmt::format("the {} tee shot", length(change.driver_carry_yd))});
-  }
-  if (change.irons_carry_yd != 0.0 && result.method == Method::play) {
-    parts.push_back({sign * round.from_irons(), fmt::format("the {} irons", length(change.irons_carry_yd))});
+  for (const ChangeStep step : steps_asked(result.change)) {
+    if (is_counted(result.method, step)) {
+      parts.push_back({sign * round.from(step), report::step_source(result.change, step)});
+    }
   }
   if (result.replanning_computed) {
     parts.push_back({sign * round.from_replanning(), "playing the course differently"});
@@ -76,8 +72,15 @@ std::string round_words(const GainResult& result) {
 }
 
 std::string left_out(const GainResult& result) {
-  const bool irons_not_counted = result.method == Method::table && result.change.irons_carry_yd != 0.0;
-  return irons_not_counted ? "; the table method does not count the irons" : "";
+  std::string steps;
+  for (const ChangeStep step : steps_asked(result.change)) {
+    if (is_counted(result.method, step)) continue;
+    const bool irons = step == ChangeStep::irons_carry || step == ChangeStep::club_carry;
+    const std::string what =
+        irons ? "the irons" : std::string(step == ChangeStep::putting ? "" : "the ") + std::string(name(step));
+    if (steps.find(what) == std::string::npos) steps += (steps.empty() ? "" : ", ") + what;
+  }
+  return steps.empty() ? "" : "; the table method does not count " + steps;
 }
 
 }  // namespace
@@ -85,10 +88,10 @@ std::string left_out(const GainResult& result) {
 std::string gain_sentence(const GainResult& result) {
   const std::string player = shown_name(result.player);
   const std::string place = place_words(result);
-  if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
+  if (is_nothing(result.change)) {
     return fmt::format("With no carry gained or lost nothing changes for {} {}.", player, place);
   }
-  const Subject subject = carry_subject(result.change, result.units);
+  const Subject subject = report::change_subject(result.change, result.units);
   const double saved = result.answer().round.strokes_saved();
   const std::string s = subject.singular ? "s" : "";
   if (saved == 0.0) {

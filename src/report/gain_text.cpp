@@ -6,9 +6,11 @@
 #include "core/distance_words.hpp"
 #include "core/telling.hpp"
 #include "report/basis_words.hpp"
+#include "report/change_words.hpp"
 #include "report/gain_basis.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
+#include "report/measured_words.hpp"
 #include "report/rounds_words.hpp"
 #include "report/score_parts.hpp"
 #include "report/text.hpp"
@@ -21,7 +23,7 @@ namespace {
 using Cells = std::vector<std::string>;
 
 // The strokes of a round under one policy. A policy that was kept has nothing from replanning.
-Cells round_row(const std::string& policy, const FourValues& round, bool replanned) {
+Cells round_row(const std::string& policy, const StepValues& round, bool replanned) {
   return {policy,
           strokes_text(round.before),
           strokes_text(round.replanned),
@@ -31,7 +33,54 @@ Cells round_row(const std::string& policy, const FourValues& round, bool replann
           replanned ? strokes_text(round.from_replanning()) : "-"};
 }
 
+// What each step of a change of more than carry saves, under each policy.
+std::string steps_section(const GainResult& result, const Page& page) {
+  Table table{{{"strokes saved by", Align::left}}, {}};
+  std::vector<const StepValues*> plans;
+  const auto add_plan = [&](const char* heading, const std::optional<PolicyGain>& gain) {
+    if (!gain) return;
+    table.columns.push_back({heading});
+    plans.push_back(&gain->round);
+  };
+  add_plan("best\nplan", result.best);
+  add_plan("habit\nplan", result.habit);
+  const auto row = [&](const std::string& words, auto saved) {
+    Cells cells = {words};
+    for (const StepValues* round : plans) cells.push_back(strokes_text(saved(*round)));
+    return cells;
+  };
+  for (const ChangeStep step : steps_asked(result.change)) {
+    if (!is_counted(result.method, step)) continue;
+    table.rows.push_back(
+        row(report::step_source(result.change, step), [&](const StepValues& round) { return round.from(step); }));
+  }
+  if (result.replanning_computed) {
+    // Only the best plan is planned afresh.
+    Cells cells = {"playing differently", strokes_text(plans.front()->from_replanning())};
+    if (result.habit) cells.emplace_back("-");
+    table.rows.push_back(std::move(cells));
+  }
+  table.rows.emplace_back();
+  table.rows.push_back(row("all of it", [](const StepValues& round) { return round.strokes_saved(); }));
+  return page.section("Where it comes from") + page.table(table);
+}
+
+// Of a change of more than carry the parts have a table of their own.
+std::string wide_round_section(const GainResult& result, const Page& page) {
+  Table table{{{"", Align::left}, {"strokes\nbefore"}, {"strokes\nafter"}, {"\nsaved"}}, {}};
+  const auto add = [&](const char* plan, const std::optional<PolicyGain>& gain) {
+    if (!gain) return;
+    Cells cells = round_row(plan, gain->round, false);
+    cells.resize(table.columns.size());
+    table.rows.push_back(std::move(cells));
+  };
+  add("best plan", result.best);
+  add("habit plan", result.habit);
+  return page.section("The round") + page.table(table) + steps_section(result, page);
+}
+
 std::string round_section(const GainResult& result, const Page& page) {
+  if (!is_carry_alone(result.change)) return wide_round_section(result, page);
   constexpr std::size_t room_for_whole_words = 61;
   Table table{{{"", Align::left},
                {"strokes\nbefore"},
@@ -208,8 +257,8 @@ std::string answer_lines(const GainReport& report, bool emphasis, const Page& pa
   std::string text = page.paragraph(gain_sentence(result));
   const std::string scores = report::scores_sentence(result);
   std::string below;
-  for (const std::string& sentence : {report::second_shot_sentence(result), scores, report::control_sentence(report),
-                                      report::shows_sentence(result)}) {
+  for (const std::string& sentence : {report::interval_sentence(result), report::second_shot_sentence(result), scores,
+                                      report::control_sentence(report), report::shows_sentence(result)}) {
     if (!sentence.empty()) below += page.paragraph(sentence);
   }
   if (!emphasis) return text + below;

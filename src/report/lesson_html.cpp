@@ -8,6 +8,7 @@
 #include "report/gain_parts.hpp"
 #include "report/html.hpp"
 #include "report/lesson_words.hpp"
+#include "report/measured_words.hpp"
 #include "report/picture/delivery_chart.hpp"
 #include "report/picture/gain_charts.hpp"
 #include "report/picture/hole_picture.hpp"
@@ -43,7 +44,8 @@ std::string head(const GainResult& result) {
 std::string answer(const LessonReport& report) {
   const GainResult& result = report.gain.result;
   std::string html = "<section class=\"answer\">\n";
-  html += html_paragraphs({gain_sentence(result), scores_sentence(result), control_sentence(report.gain)});
+  html += html_paragraphs(
+      {gain_sentence(result), interval_sentence(result), scores_sentence(result), control_sentence(report.gain)});
   html += "</section>\n";
   if (report.gain.opening.empty()) return html;
   return html + "<section class=\"assumed\">\n" + html_list(report.gain.opening) + "</section>\n";
@@ -126,14 +128,18 @@ std::string work_on_first(const LessonReport& report) {
                                                          [&](Sheet& sheet) { add_losses_chart(sheet, delivery); }));
 }
 
+std::string seed_words(const LessonReport& report) {
+  if (!report.gain.result.interval) return "Nothing is drawn at random, so there is no seed to name.";
+  return fmt::format("Drawn with the seed {}.", report.seed);
+}
+
 std::string basis(const LessonReport& report) {
   const GainResult& result = report.gain.result;
   std::vector<std::string> words = gain_basis(result);
   if (report.delivery) {
     for (std::string& more : delivery_basis(*report.delivery)) words.push_back(std::move(more));
   }
-  words.push_back(
-      fmt::format("Made by Yardworth {}. Nothing is drawn at random, so there is no seed to name.", version));
+  words.push_back(fmt::format("Made by Yardworth {}. {}", version, seed_words(report)));
   return html_section("What it rests on", html_list(words), "basis");
 }
 

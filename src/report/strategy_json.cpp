@@ -79,8 +79,7 @@ std::string strategy_json(const StrategyReport& report) {
                {"player", result.player},
                {"band", text(name(result.band))}};
   if (result.change) {
-    json["change"] = {{"driver_carry_yd", result.change->driver_carry_yd},
-                      {"irons_carry_yd", result.change->irons_carry_yd}};
+    json["change"] = report::change_json(*result.change);
   }
   json["holes"] = Json::array();
   for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole, result.units));

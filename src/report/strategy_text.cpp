@@ -7,6 +7,7 @@
 #include "core/telling.hpp"
 #include "course/ground.hpp"
 #include "report/basis_words.hpp"
+#include "report/change_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
 #include "report/text.hpp"
@@ -170,6 +171,7 @@ std::string hole_section(const HoleStrategy& hole, Units units, bool emphasis, c
 }
 
 std::string change_words(const StrategyResult& result) {
+  if (!is_carry_alone(*result.change)) return report::change_subject(*result.change, result.units).text;
   const auto amount = [&](double yards) {
     return fmt::format("{}{}", yards < 0.0 ? "" : "+", plain_number(from_yards(yards, result.units)));
   };

@@ -19,6 +19,11 @@ std::optional<std::size_t> index_of_club(const std::vector<Swing>& swings, std::
   return static_cast<std::size_t>(found - swings.begin());
 }
 
+// The same club to the same full carry with the same roll, however surely it is struck.
+bool goes_as_far(const Swing& a, const Swing& b) {
+  return a.club == b.club && a.carry_yd == b.carry_yd && a.roll_share == b.roll_share;
+}
+
 // The probability that an action ends in a penalty, sand or trees.
 double trouble_of(const HoleModel& model, StateId state, const Action& action, int stride) {
   double trouble = 0.0;
@@ -33,13 +38,19 @@ double trouble_of(const HoleModel& model, StateId state, const Action& action, i
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action) {
   const std::vector<Swing>& now = model.swings(lie);
   const Swing& full = planned.swings(lie)[static_cast<std::size_t>(action.swing)];
-  if (const auto same = std::find(now.begin(), now.end(), full); same != now.end()) {
-    Action kept = action;
-    kept.swing = static_cast<int>(same - now.begin());
-    return kept;
-  }
   const Swing was = played_down(full, action.carry_yd);
   const double heading = HoleModel::heading_of(was, action);
+  const auto same = std::find_if(now.begin(), now.end(), [&](const Swing& swing) { return goes_as_far(swing, full); });
+  if (same != now.end()) {
+    Action kept = action;
+    kept.swing = static_cast<int>(same - now.begin());
+    // Aims are steps of the spread: of another spread they would lead elsewhere.
+    if (same->direction_scale_rad != full.direction_scale_rad) {
+      kept.reference_heading_rad = heading;
+      kept.aim = 0;
+    }
+    return kept;
+  }
   const double off_reference = heading - reference_heading(planned, from, was);
   const double distance = distance_yd(from, model.pin());
   const double green = roll_on_green(model);

@@ -6,10 +6,10 @@
 
 namespace yardworth {
 
-// A policy made with other clubs (`planned`), followed with these: a swing that is the same, as it is; a shot at the
-// hole, or a full swing that came nearly there, is one at the hole, with the club that now fits; the longest club at
-// full length stays at full length; both keep their angle to the reference direction. Any other shot keeps its carry
-// and its direction, with the club that now fits.
+// A policy made with other clubs (`planned`), followed with these: a swing that goes as far as before with the same
+// club, as it is; a shot at the hole, or a full swing that came nearly there, is one at the hole, with the club that
+// now fits; the longest club at full length stays at full length; both keep their angle to the reference direction. Any
+// other shot keeps its carry and its direction, with the club that now fits.
 Action follow_action(const HoleModel& model, const HoleModel& planned, Lie lie, Point from, const Action& action);
 
 // A shot of a policy made with other clubs (`planned`) as these clubs play it: the same club to the same total in the

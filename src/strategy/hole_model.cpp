@@ -19,10 +19,7 @@ HoleModel::HoleModel(const HoleMap& map, Point tee, const Player& player, const 
       discretisation_(discretisation),
       kept_shots_(kept_shots) {
   take_swings(player);
-  for (const Lie lie : all_lies) {
-    auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(lie)];
-    for (const double radius : grid_.radii()) on_rings.push_back(short_game.strokes(lie, radius));
-  }
+  take_short_game(short_game);
   choose_places();
 }
 
@@ -32,12 +29,27 @@ HoleModel HoleModel::for_player(const Player& player) const {
   return model;
 }
 
+HoleModel HoleModel::for_golfer(const Player& player, const Baseline& short_game) const {
+  HoleModel model = for_player(player);
+  if (&short_game != short_game_) model.take_short_game(short_game);
+  return model;
+}
+
 HoleModel HoleModel::with_other_strikes() const {
   HoleModel model = *this;
   DiscretisationOptions options = discretisation_.options();
   options.lattice_offset += numerics::lattice_offsets / 4;
   model.discretisation_ = discretisation_.with(options);
   return model;
+}
+
+void HoleModel::take_short_game(const Baseline& short_game) {
+  short_game_ = &short_game;
+  for (const Lie lie : all_lies) {
+    auto& on_rings = baseline_on_rings_[static_cast<std::size_t>(lie)];
+    on_rings.clear();
+    for (const double radius : grid_.radii()) on_rings.push_back(short_game.strokes(lie, radius));
+  }
 }
 
 void HoleModel::take_swings(const Player& player) {

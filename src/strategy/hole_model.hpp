@@ -77,6 +77,8 @@ class HoleModel {
 
   // The same hole, states and strikes for another golfer.
   HoleModel for_player(const Player& player) const;
+  // Likewise for one to whom the short game is worth something else; it must outlive the model.
+  HoleModel for_golfer(const Player& player, const Baseline& short_game) const;
   // The same, struck on other nodes of the lattices.
   HoleModel with_other_strikes() const;
 
@@ -201,6 +203,7 @@ class HoleModel {
   int equal_weight_stride_for(double visits_here) const;
   const StrikeLattices& lattices() const { return discretisation_.lattices(); }
   void take_swings(const Player& player);
+  void take_short_game(const Baseline& short_game);
   void choose_places();
 
   const HoleMap* map_;

@@ -290,7 +290,9 @@ Row ReusedRows::row(StateId state, const Action& action, int stride) {
   const auto index = static_cast<std::size_t>(state);
   const Lie lie = model_.lie_of(state);
   const Row& known = row_source_.policy.rows[index];
-  const bool same = row_source_.policy.policy[index] == action && known && known->stride == stride &&
+  // What a shot leads to is another matter where the short game is worth something else.
+  const bool same = &row_source_.model.short_game() == &model_.short_game() &&
+                    row_source_.policy.policy[index] == action && known && known->stride == stride &&
                     row_source_.model.swing_of(lie, action) == model_.swing_of(lie, action);
   return same ? known : builder_.build(state, action, stride);
 }

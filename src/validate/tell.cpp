@@ -49,6 +49,10 @@ std::string bounds(const Limits& limits) {
                      limits.unit);
 }
 
+std::string percent_words(const Limits& limits) {
+  return fmt::format("a percentage from {}% to {}%, such as -10%", limits.low, limits.high);
+}
+
 Limits in_units(const Limits& yards, Units units) {
   return {from_yards(yards.low, units), from_yards(yards.high, units), name(units)};
 }

@@ -29,6 +29,7 @@ inline constexpr const char* missing_key = "nothing: the required key is missing
 
 std::string spoken(double yards, Units units);      // "230 yards"
 std::string bounds(const Limits& limits);           // "from 40 to 1000 yards"
+std::string percent_words(const Limits& limits);    // "a percentage from -90% to 200%, such as -10%"
 Limits in_units(const Limits& yards, Units units);  // for a message
 
 // Each tells and gives false where the value is not within its limits (NaN never is), but for what the conversion of

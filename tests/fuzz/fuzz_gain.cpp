@@ -43,8 +43,9 @@ bool cut_short(Player& player) {
 
 void look_at(const PolicyGain& gain) {
   for (const HoleGain& hole : gain.holes) {
-    const FourValues& strokes = hole.strokes;
-    for (const double value : {strokes.before, strokes.driver_longer, strokes.all_longer, strokes.replanned}) {
+    const StepValues& strokes = hole.strokes;
+    for (const double value :
+         {strokes.before, strokes.after_step(ChangeStep::driver_carry), strokes.followed(), strokes.replanned}) {
       promise(std::isfinite(value) && value >= 1.0, "a hole takes at least one stroke, and a number of them");
     }
     promise(hole.before.penalty >= 0.0 && hole.before.penalty <= 1.0 + 1e-9, "a probability is one");

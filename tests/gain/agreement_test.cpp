@@ -56,8 +56,8 @@ TEST_CASE("what a followed policy is worth owes no more to its strikes than what
   int rounds = 0;
   for (const OfGolfer& golfer : golfers_to_agree_on()) {
     if (golfer.name == "scratch-man" || golfer.name == "8-man") continue;
-    const Golfers golfers = lengthen_all(golfer.player, {20.0, 6.0});
     const Baseline baseline = baseline_of(golfer.player);
+    const Golfers golfers = golfers_of(golfer.player, baseline, {20.0, 6.0});
     for (const Hole& hole : plain.course.holes) {
       const HoleMap map(hole, plain.course.firmness);
       const Point tee = map.tee(hole.length_yd[plain.tee]);
@@ -70,7 +70,7 @@ TEST_CASE("what a followed policy is worth owes no more to its strikes than what
       habit_alone.best = false;
       const SolvedHabit habit = *solve_hole(models, habit_alone).habit;
       before += looks_of_its_strikes(other, habit.before);
-      after += looks_of_its_strikes(other.for_player(golfers.all_longer), habit.after);
+      after += looks_of_its_strikes(other.for_player(golfers.after()), habit.after);
     }
     ++rounds;
     if (sanitized) return;

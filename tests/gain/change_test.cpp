@@ -15,7 +15,7 @@
 namespace yardworth {
 namespace {
 
-GainRequest request_of(DistanceChange change, Method method, PolicyChoice policy) {
+GainRequest request_of(Change change, Method method, PolicyChoice policy) {
   GainRequest request;
   request.change = change;
   request.method = method;
@@ -23,8 +23,7 @@ GainRequest request_of(DistanceChange change, Method method, PolicyChoice policy
   return request;
 }
 
-GainResult gain_on(const Course& course, const Player& player, DistanceChange change, Method method,
-                   PolicyChoice policy) {
+GainResult gain_on(const Course& course, const Player& player, Change change, Method method, PolicyChoice policy) {
   return compute_gain(course, player, test::baseline_of(player), request_of(change, method, policy));
 }
 
@@ -69,7 +68,7 @@ TEST_CASE("more carry never loses strokes on a hole without hazards, whatever th
   double worst = 1.0;
   for (int table = 0; table < tables; ++table) {
     const Player player = test::random_player(engine);
-    const DistanceChange change{test::uniform(engine, 1.0, 30.0), test::uniform(engine, 1.0, 12.0)};
+    const Change change{test::uniform(engine, 1.0, 30.0), test::uniform(engine, 1.0, 12.0)};
     for (const Method method : {Method::table, Method::play}) {
       for (const HoleGain& hole : holes_of(gain_on(course, player, change, method, PolicyChoice::both))) {
         CAPTURE(table);
@@ -146,8 +145,8 @@ TEST_CASE("a change of nothing saves exactly nothing, in every part and on every
         CHECK(gain->round.from_replanning() == 0.0);
         for (const HoleGain& hole : gain->holes) {
           CAPTURE(hole.number);
-          CHECK(hole.strokes.before == hole.strokes.driver_longer);
-          CHECK(hole.strokes.before == hole.strokes.all_longer);
+          CHECK(hole.strokes.before == hole.strokes.after_step(ChangeStep::driver_carry));
+          CHECK(hole.strokes.before == hole.strokes.followed());
           CHECK(hole.strokes.before == hole.strokes.replanned);
           CHECK(hole.before.club == hole.after.club);
           CHECK(hole.before.left_yd == hole.after.left_yd);
@@ -252,7 +251,7 @@ TEST_CASE("added distance is worth less where out of bounds squeezes the hole, b
 }
 
 TEST_CASE("a part of the change that no club takes is noted, and how near to the hole the baseline takes over") {
-  const auto notes = [](const Player& player, DistanceChange change) {
+  const auto notes = [](const Player& player, Change change) {
     const Course course = test::course_of({test::open_hole(1, 152.0)});
     return gain_on(course, player, change, Method::play, PolicyChoice::habit).notes;
   };
@@ -297,11 +296,11 @@ TEST_CASE("a hole that a coarse grid cannot finish is tried on a finer one") {
 TEST_CASE("the best plan's answer is the same whether the habit's is asked for too or not") {
   const Course course = test::scenario_course();
   const Player player = test::scenario_member("weekend-16-man");
-  const FourValues alone = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::best).best->round;
-  const FourValues beside = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::both).best->round;
+  const StepValues alone = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::best).best->round;
+  const StepValues beside = gain_on(course, player, {20.0, 6.0}, Method::play, PolicyChoice::both).best->round;
   CHECK(alone.before == beside.before);
-  CHECK(alone.driver_longer == beside.driver_longer);
-  CHECK(alone.all_longer == beside.all_longer);
+  CHECK(alone.after_step(ChangeStep::driver_carry) == beside.after_step(ChangeStep::driver_carry));
+  CHECK(alone.followed() == beside.followed());
   CHECK(alone.replanned == beside.replanned);
 }
 

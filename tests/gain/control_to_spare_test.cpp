@@ -11,7 +11,7 @@ namespace yardworth {
 
 namespace {
 
-GainRequest habit_on_a_few_holes(const DistanceChange& change) {
+GainRequest habit_on_a_few_holes(const Change& change) {
   GainRequest request;
   request.change = change;
   request.policy = PolicyChoice::habit;

@@ -32,12 +32,12 @@ TEST_CASE("what is told of a hazard is the same number in gain, strategy and ban
   const Player player = standard_player(Band::from_13_to_20, Gender::men);
   const DistanceChange change{20.0, 0.0};
   GainRequest of_gain;
-  of_gain.change = change;
+  of_gain.change = Change::of(change);
   of_gain.policy = PolicyChoice::best;
   of_gain.describe_play = true;
   const HoleGain gain = compute_gain(course, player, own_baseline(), of_gain).answer().holes.front();
   StrategyRequest of_strategy;
-  of_strategy.change = change;
+  of_strategy.change = Change::of(change);
   const HoleStrategy strategy = compute_strategy(course, player, own_baseline(), of_strategy).holes.front();
   BandsRequest of_bands;
   of_bands.bands = {Band::from_13_to_20};

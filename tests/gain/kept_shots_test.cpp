@@ -25,8 +25,8 @@ struct Plays {
   const Hole hole = hole_of_many_tees();
   const HoleMap map{hole, Firmness::normal};
   const Player player = standard_player(Band::from_13_to_20, Gender::men);
-  const Golfers golfers = lengthen_all(player, {20.0, 6.0});
   const Baseline baseline{derived_table(Band::from_13_to_20, Gender::men)};
+  const Golfers golfers = golfers_of(player, baseline, {20.0, 6.0});
   const Discretisation search = search_grid();
 
   HoleGain from(std::size_t tee, PolicyChoice policy, KeptShots* kept) const {
@@ -42,8 +42,8 @@ struct Plays {
 
 void check_same(const HoleGain& a, const HoleGain& b) {
   CHECK(a.strokes.before == b.strokes.before);
-  CHECK(a.strokes.driver_longer == b.strokes.driver_longer);
-  CHECK(a.strokes.all_longer == b.strokes.all_longer);
+  CHECK(a.strokes.from_tee() == b.strokes.from_tee());
+  CHECK(a.strokes.followed() == b.strokes.followed());
   CHECK(a.strokes.replanned == b.strokes.replanned);
   CHECK(a.play_before->green_in_regulation == b.play_before->green_in_regulation);
   CHECK(a.play_after->approach == b.play_after->approach);

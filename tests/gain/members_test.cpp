@@ -52,7 +52,7 @@ TEST_CASE("a member worked out alone is what gain says of a player with these cl
   player.handicap_index = 14.2;
   GainRequest gain;
   gain.tee = 1;
-  gain.change = request.change;
+  gain.change = Change::of(request.change);
   gain.policy = PolicyChoice::habit;
   const GainResult alone = compute_gain(course, player, gain);
   const MemberOnTee& forward = result.members[0].from_tees[1];
@@ -74,7 +74,7 @@ TEST_CASE("net scores and points of a member are those of gain, where the tees a
   player.handicap_index = 16.2;
   GainRequest gain;
   gain.tee = test::middle_tee;
-  gain.change = request.change;
+  gain.change = Change::of(request.change);
   gain.policy = PolicyChoice::habit;
   const GainResult alone = compute_gain(course, player, gain);
   const auto& scores = result.members[0].from_tees[0].scores;
@@ -85,7 +85,7 @@ TEST_CASE("net scores and points of a member are those of gain, where the tees a
   CHECK(scores->stableford_after == doctest::Approx(expected.after.handicap->stableford.mean()).epsilon(1e-9));
   CHECK(scores->handicap_index_change == doctest::Approx(*expected.handicap_index_change).epsilon(1e-9));
   // Strokes saved are strokes off the net score.
-  const FourValues& round = result.members[0].from_tees[0].round;
+  const StepValues& round = result.members[0].from_tees[0].round;
   CHECK(scores->net_before - scores->net_after == doctest::Approx(round.strokes_saved()).epsilon(1e-9));
   CHECK_FALSE(result.members[1].from_tees[0].scores);
   CHECK_FALSE(result.members[0].by_clubs);

@@ -26,7 +26,7 @@ constexpr int short_hole = 6;
 StrategyRequest request_for(int hole) {
   StrategyRequest request;
   request.tee = test::middle_tee;
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
   request.holes = {hole};
   return request;
 }
@@ -36,7 +36,7 @@ StrategyResult solve(const StrategyRequest& request) {
   return compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
 }
 
-HoleGain gain_of(int hole, const DistanceChange& change) {
+HoleGain gain_of(int hole, const Change& change) {
   const Player player = test::scenario_member("weekend-16-man");
   Course course = test::scenario_course();
   course.holes = {course.holes.at(static_cast<std::size_t>(hole - 1))};
@@ -97,8 +97,7 @@ TEST_CASE("the strategy of a hole is the best plan of the gain, with what else c
 }
 
 TEST_CASE("strategy and gain agree to the last bit for a part of the change, and for none") {
-  for (const DistanceChange change :
-       {DistanceChange{20.0, 0.0}, DistanceChange{0.0, 6.0}, DistanceChange{0.0, 0.0}, DistanceChange{-15.0, -5.0}}) {
+  for (const Change& change : {Change{20.0, 0.0}, Change{0.0, 6.0}, Change{0.0, 0.0}, Change{-15.0, -5.0}}) {
     CAPTURE(change.driver_carry_yd);
     CAPTURE(change.irons_carry_yd);
     StrategyRequest request = request_for(short_hole);
@@ -119,7 +118,7 @@ TEST_CASE("a hole that gain answers strategy answers too, with the same strokes"
   for (const auto& [member, hole] : {Played{"junior", 5}, Played{"28-woman", 7}}) {
     const Player player = test::scenario_member(member);
     StrategyRequest request = request_for(hole);
-    request.change = DistanceChange{10.0, 0.0};
+    request.change = Change{10.0, 0.0};
     const StrategyResult result = compute_strategy(test::scenario_course(), player, test::baseline_of(player), request);
     GainRequest of_gain;
     of_gain.tee = test::middle_tee;
@@ -136,7 +135,7 @@ TEST_CASE("a hole that gain answers strategy answers too, with the same strokes"
 TEST_CASE("a hole that no policy finishes is tried on each grid once; where the search fails, with its start again") {
   const Player player = test::scenario_member("weekend-16-man");
   const Baseline baseline = test::baseline_of(player);
-  const Golfers golfers = lengthen_all(player, {20.0, 0.0});
+  const Golfers golfers = golfers_of(player, baseline, {20.0, 0.0});
   const Hole hole = test::open_hole(1, 300.0);
   const HoleMap map(hole, Firmness::normal);
   const Discretisation search = search_grid();
@@ -202,7 +201,7 @@ TEST_CASE("the same bytes for any number of threads") {
 TEST_CASE("a hole that is not there and a carry that is none are refused") {
   CHECK_THROWS_AS(solve(request_for(19)), InvalidRequest);
   StrategyRequest request = request_for(short_hole);
-  request.change = DistanceChange{-250.0, 0.0};
+  request.change = Change{-250.0, 0.0};
   CHECK_THROWS_AS(solve(request), InvalidRequest);
 }
 

@@ -90,7 +90,7 @@ TEST_CASE("a strategy has drawings only where they are asked for, and nothing el
   const Player player = test::scenario_member("weekend-16-man");
   StrategyRequest request;
   request.holes = {6};
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
   const StrategyResult without = compute_strategy(course, player, request);
   request.drawing = true;
   const StrategyResult with = compute_strategy(course, player, request);

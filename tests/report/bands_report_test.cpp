@@ -136,7 +136,7 @@ TEST_CASE("text: however much there is to tell apart, a table fits a terminal") 
   report.result.tees[0].name = "a very long name of tees indeed";
   for (BandOnTee& golfer : report.result.golfers) {
     golfer.band = Band::from_21;
-    golfer.round = {101.25, 98.75, 97.5, 96.25};
+    golfer.round = test::of_carries(101.25, 98.75, 97.5, 96.25);
     golfer.before.approach = {{"gap wedge", 1.0}};
     golfer.after.approach = {{"sand wedge", 1.0}};
   }

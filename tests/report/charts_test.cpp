@@ -33,9 +33,9 @@ GainReport sample_with_scores() {
   scores.before.breaks = {{80, 0.0}, {89, 0.25}};
   scores.after.breaks = {{80, 0.0}, {89, 1.0}};
   report.result.best->scores = scores;
-  report.curve = {{{0.0, 0.0}, {92.5, 92.5, 92.5, 92.5}},
-                  {{20.0, 6.0}, {92.5, 91.25, 90.9375, 90.75}},
-                  {{40.0, 12.0}, {92.5, 90.5, 90.0, 89.5}}};
+  report.curve = {{{0.0, 0.0}, test::of_carries(92.5, 92.5, 92.5, 92.5)},
+                  {{20.0, 6.0}, test::of_carries(92.5, 91.25, 90.9375, 90.75)},
+                  {{40.0, 12.0}, test::of_carries(92.5, 90.5, 90.0, 89.5)}};
   return report;
 }
 

@@ -164,8 +164,10 @@ GainReport whole_gain(Units units, Method method = Method::play) {
   const Player player = test::scenario_member("weekend-16-man");
   GainRequest request;
   request.change = {20.0, 6.0};
+  request.change.clubs = {{"7-iron", 2.0}};
   request.method = method;
   GainReport report{compute_gain(test::water_and_bunker(units), player, request), {}, {"Assumed: nothing."}};
+  report.result.interval = SavedInterval{0.9, 0.5, 1.5, 200, PolicyChoice::habit};
   report.control_asked = true;
   report.control = ControlToSpare{0.02, 0.05};
   report.curve = {{{20.0, 6.0}, report.result.answer().round}};
@@ -182,7 +184,8 @@ GainReport gain_of_rated_round() {
 
 StrategyReport whole_strategy(Units units) {
   StrategyRequest request;
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
+  request.change->clubs = {{"7-iron", 2.0}};
   request.prove = true;
   return {compute_strategy(test::water_and_bunker(units), test::scenario_member("weekend-16-man"), request),
           {"Assumed: nothing."}};

@@ -40,7 +40,8 @@ GainReport nasty_gain() {
 
 GainReport with_curve() {
   GainReport report = sample_gain();
-  report.curve = {{{0.0, 0.0}, {92.5, 92.5, 92.5, 92.5}}, {{20.0, 6.0}, {92.5, 91.25, 90.9375, 90.75}}};
+  report.curve = {{{0.0, 0.0}, test::of_carries(92.5, 92.5, 92.5, 92.5)},
+                  {{20.0, 6.0}, test::of_carries(92.5, 91.25, 90.9375, 90.75)}};
   return report;
 }
 
@@ -55,13 +56,26 @@ TEST_CASE("JSON of a gain keeps its contract") {
   CHECK(json["band"] == "13-20");
   CHECK(json["method"] == "play");
   CHECK(json["plan"] == "both");
-  CHECK(json["change"] == Json{{"driver_carry_yd", 20.0}, {"irons_carry_yd", 6.0}, {"reference_iron", "7-iron"}});
+  CHECK(json["change"] == Json{{"driver_carry_yd", 20.0},
+                               {"irons_carry_yd", 6.0},
+                               {"clubs", Json::array()},
+                               {"carry_sd_share", 0.0},
+                               {"direction_sd_share", 0.0},
+                               {"direction_mean_deg", 0.0},
+                               {"poor_strike_probability", 0.0},
+                               {"short_game_share", 0.0},
+                               {"putting_share", 0.0},
+                               {"reference_iron", "7-iron"}});
   CHECK(json["round"] == Json{{"strokes_before", 92.5},
                               {"strokes_after", 90.75},
                               {"strokes_saved", 1.75},
                               {"from_tee", 1.25},
                               {"from_irons", 0.3125},
-                              {"from_replanning", 0.1875}});
+                              {"from_replanning", 0.1875},
+                              {"steps", json["round"]["steps"]}});
+  CHECK(json["round"]["steps"] == Json{{{"step", "driver carry"}, {"strokes_after", 91.25}, {"strokes_saved", 1.25}},
+                                       {{"step", "irons carry"}, {"strokes_after", 90.9375}, {"strokes_saved", 0.3125}},
+                                       {{"step", "replanning"}, {"strokes_after", 90.75}, {"strokes_saved", 0.1875}}});
   CHECK(json["replanning_computed"] == true);
   CHECK(json["baseline"] == Json{{"name", "anchored 16.2 men"}, {"source", "published yardage ratings"}});
   CHECK(json["notes"] == Json{"The player's own shots are played until the ball lies within 50 yards of the hole; from "
@@ -101,7 +115,7 @@ TEST_CASE("how long it takes until a saving shows: in JSON unrounded, in words f
   CHECK(says(test::words_of(gain_text(report)),
              "What the tee shot leaves to the hole will not show it either: 19 yards less on average, which takes 101 "
              "rounds"));
-  report.result.best->round = {92.5, 92.5, 92.5, 92.5};
+  report.result.best->round = test::of_carries(92.5, 92.5, 92.5, 92.5);
   CHECK(Json::parse(gain_json(report))["rounds_to_show"]["rounds_for_scores"].is_null());
   CHECK(says(gain_text(report), "nothing to see in the scores"));
   report.result.method = Method::table;
@@ -141,7 +155,7 @@ TEST_CASE("the holes in JSON make the round: strokes, their spread, and that of 
 TEST_CASE("JSON of a hole keeps its contract, clubs in the order of the bag") {
   const Json hole = Json::parse(gain_json(sample_gain()))["holes"][0];
   CHECK(keys_of(hole) == std::vector<std::string>{"number", "par", "length_yd", "strokes_before", "strokes_after",
-                                                  "strokes_saved", "from_tee", "from_irons", "from_replanning",
+                                                  "strokes_saved", "from_tee", "from_irons", "from_replanning", "steps",
                                                   "tee_club", "left_yd", "left_sd_yd", "clubs_shorter", "next_club",
                                                   "fairway_probability", "penalty_probability", "plan_change"});
   CHECK(hole["strokes_saved"] == 0.5);
@@ -302,14 +316,15 @@ TEST_CASE("CSV of a gain: a row for each hole, then the round") {
         "double_or_worse_before_probability,birdie_or_better_after_probability,par_after_probability,"
         "bogey_after_probability,double_or_worse_after_probability,mark,breaks_before_probability,"
         "breaks_after_probability,stableford_before,stableford_after,handicap_index_change,course,tee,player,method,"
-        "plan\r");
+        "plan,from_club_carry,from_carry_spread,from_direction_spread,from_mean_direction,from_poor_strikes,"
+        "from_short_game,from_putting\r");
   CHECK(lines[1] ==
         "1,4,376,5.25,4.75,0.5,0.25,0.125,0.125,driver,3-wood,182,163,1.25,5-iron,7-iron,0.875,0.5,0.625,0.125,"
-        "0.0625,,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,best\r");
+        "0.0625,,,,,,,,,,,,,,,Heron Ferry Municipal,middle,weekend 16,play,best,0,0,0,0,0,0,0\r");
   CHECK(lines[3] ==
         "round,7,518,92.5,90.75,1.75,1.25,0.3125,0.1875,,,,,1.25,,,,,,,,,,,,,,,,,,,,,,Heron Ferry "
         "Municipal,middle,weekend 16,play,"
-        "best\r");
+        "best,0,0,0,0,0,0,0\r");
 }
 
 TEST_CASE("CSV of a gain: lengths in the course's units, and nothing that was not computed") {

@@ -29,7 +29,7 @@ TEST_CASE("the answer in one sentence") {
 
 TEST_CASE("parts that add up as written are not excused") {
   GainResult result = sample_gain().result;
-  result.best->round = {92.5, 91.3, 91.0, 90.8};
+  result.best->round = test::of_carries(92.5, 91.3, 91.0, 90.8);
   CHECK(gain_sentence(result) ==
         "20 more yards of driver carry, with 6 more in the irons, save weekend 16 about 1.7 strokes a round on Heron "
         "Ferry Municipal from the middle tees: 1.2 from the longer tee shot, 0.3 from the longer irons, 0.2 from "
@@ -59,7 +59,7 @@ TEST_CASE("a loss costs strokes, and its parts are costs") {
 
 TEST_CASE("more carry that loses strokes says so") {
   GainResult result = habit_only(20.0, 6.0, 0.0);
-  result.habit->round = {92.0, 92.75, 92.5, 92.5};
+  result.habit->round = test::of_carries(92.0, 92.75, 92.5, 92.5);
   CHECK(gain_sentence(result) ==
         "20 more yards of driver carry, with 6 more in the irons, cost weekend 16 about 0.5 strokes a round on Heron "
         "Ferry Municipal from the middle tees: 0.8 from the longer tee shot, -0.2 from the longer irons (each "

@@ -21,7 +21,7 @@ using test::says;
 StrategyResult drawn_strategy(const Course& course, const Player& player, std::vector<int> holes, int threads = 0) {
   StrategyRequest request;
   request.holes = std::move(holes);
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
   request.drawing = true;
   request.threads = threads;
   return compute_strategy(course, player, request);

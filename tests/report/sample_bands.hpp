@@ -1,5 +1,6 @@
 #pragma once
 
+#include "support/step_values.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::test {
@@ -9,7 +10,7 @@ inline BandHole sample_band_hole(double strokes_before) {
   hole.number = 4;
   hole.par = 4;
   hole.length_yd = 385.0;
-  hole.strokes = {strokes_before, strokes_before - 0.25, strokes_before - 0.25, strokes_before - 0.25};
+  hole.strokes = of_carries(strokes_before, strokes_before - 0.25, strokes_before - 0.25, strokes_before - 0.25);
   hole.before.green_in_regulation = 0.25;
   hole.after.green_in_regulation = 0.5;
   hole.before.approach = {{"7-iron", 0.5}, {"driver", 0.25}};
@@ -24,7 +25,7 @@ inline BandOnTee sample_golfer(Band band, Gender gender, double strokes_before, 
   BandOnTee golfer;
   golfer.band = band;
   golfer.gender = gender;
-  golfer.round = {strokes_before, strokes_before - saved, strokes_before - saved, strokes_before - saved};
+  golfer.round = of_carries(strokes_before, strokes_before - saved, strokes_before - saved, strokes_before - saved);
   golfer.before = {0.25, 0.5, 0.75, {{"7-iron", 0.5}, {"driver", 0.5}}, {1.0}, "6-iron"};
   golfer.after = {0.375, 0.5, 1.0, {{"8-iron", 1.0}}, {1.0}, "8-iron"};
   golfer.index_change = -saved;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "support/step_values.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::test {
@@ -12,18 +13,19 @@ inline GainReport sample_gain() {
   const TeeShotResult short_shot{"7-iron", 9.0, "putter", {{"putter", 0.75}, {"short game", 0.25}}, 0.5, 0.0};
 
   PolicyGain best;
-  best.round = {92.5, 91.25, 90.9375, 90.75};
+  best.round = of_carries(92.5, 91.25, 90.9375, 90.75);
   PolicyChange shorter;
   shorter.kind = PolicyChange::Kind::other_club;
   shorter.club_kept = "driver";
   shorter.club = "3-wood";
   shorter.shorter = shorter.comes_into_reach = true;
   shorter.avoided = HazardView{0, Ground::penalty_area, HazardSide::right, 226.0, 244.0, false};
-  best.holes.push_back({1, 4, 376.0, {5.25, 5.0, 4.875, 4.75}, long_before, long_after, 0.875, shorter, 1.25});
-  best.holes.push_back({2, 3, 142.0, {3.5, 3.5, 3.5, 3.5}, short_shot, short_shot, 0.0, {}});
+  best.holes.push_back(
+      {1, 4, 376.0, of_carries(5.25, 5.0, 4.875, 4.75), long_before, long_after, 0.875, shorter, 1.25});
+  best.holes.push_back({2, 3, 142.0, of_carries(3.5, 3.5, 3.5, 3.5), short_shot, short_shot, 0.0, {}});
   best.second_shot = {1.25, 1.25, {}, "5-iron", "7-iron"};
   PolicyGain habit = best;
-  habit.round = {94.0, 92.875, 92.5, 92.5};
+  habit.round = of_carries(94.0, 92.875, 92.5, 92.5);
 
   GainResult result;
   result.course = "Heron Ferry Municipal";
@@ -44,7 +46,7 @@ inline GainReport sample_gain() {
 // The same with another gain of the round, all of it from the tee.
 inline GainResult sample_with_saved(double saved) {
   GainResult result = sample_gain().result;
-  result.best->round = {92.5, 92.5 - saved, 92.5 - saved, 92.5 - saved};
+  result.best->round = of_carries(92.5, 92.5 - saved, 92.5 - saved, 92.5 - saved);
   return result;
 }
 

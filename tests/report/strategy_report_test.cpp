@@ -44,7 +44,7 @@ StrategyReport sample_strategy() {
   result.course = "Heron Ferry Municipal";
   result.tee = "middle";
   result.player = "weekend 16";
-  result.change = DistanceChange{20.0, 6.0};
+  result.change = Change{20.0, 6.0};
   result.holes = {hole};
   result.baseline_name = "anchored";
   result.baseline_source = "published";

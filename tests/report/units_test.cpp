@@ -30,7 +30,7 @@ const DistanceChange change = {20.0, 6.0};
 std::string gain_reports(const Course& course, Method method) {
   const Player player = test::scenario_member("weekend-16-man");
   GainRequest request;
-  request.change = change;
+  request.change = Change::of(change);
   request.method = method;
   const GainReport report{compute_gain(course, player, default_baseline(player), request), {}, {}};
   return gain_text(report) + gain_json(report) + gain_csv(report);
@@ -39,7 +39,7 @@ std::string gain_reports(const Course& course, Method method) {
 std::string strategy_reports(const Course& course) {
   const Player player = test::scenario_member("weekend-16-man");
   StrategyRequest request;
-  request.change = change;
+  request.change = Change::of(change);
   const StrategyReport report{compute_strategy(course, player, default_baseline(player), request), {}};
   return strategy_text(report) + strategy_json(report) + strategy_csv(report);
 }
@@ -88,7 +88,8 @@ TEST_CASE("one is singular") {
   BandsReport bands = test::sample_bands();
   GainReport gain = test::sample_gain();
   for (const DistanceChange one : {DistanceChange{1.0, 0.0}, DistanceChange{-1.0, 1.0}, DistanceChange{0.0, 1.0}}) {
-    bands.result.change = gain.result.change = one;
+    bands.result.change = one;
+    gain.result.change = Change::of(one);
     CHECK_FALSE(says(words_of(bands_text(bands)), " 1 yards"));
     CHECK_FALSE(says(words_of(gain_text(gain)), " 1 yards"));
   }

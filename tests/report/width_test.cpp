@@ -78,7 +78,7 @@ TEST_CASE("a strategy fits the terminal") {
   const Player player = test::scenario_member("weekend-16-man");
   StrategyRequest request;
   request.tee = test::middle_tee;
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
   StrategyReport report{compute_strategy(test::scenario_course(), player, request), {"Assumed: middle tees."}};
   report.result.holes[0].proof_before = OptimalityProof{2.5e-9, 812, 0.0041};
   check_fits("strategy", [&](std::size_t width) { return strategy_text(report, false, width); });

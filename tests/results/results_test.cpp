@@ -33,7 +33,7 @@ const char* const heading =
     "# Expected strokes before and after 20 yards more carry with the driver and 6 with the irons, and strokes saved.\n"
     "# Written by the test beside it, on purpose only: DEVELOPERS.md, \"Build, test, check\".\n";
 
-Figures figures_of(const std::string& name, const FourValues& strokes) {
+Figures figures_of(const std::string& name, const StepValues& strokes) {
   return {name, {strokes.before, strokes.replanned, strokes.strokes_saved()}};
 }
 

@@ -199,11 +199,11 @@ TEST_CASE("the habit is worth the same by itself and beside the best plan, howev
   request.change = {20.0, 6.0};
   request.holes = {7};
   request.policy = PolicyChoice::habit;
-  const FourValues alone = compute_gain(test::scenario_course(), player, baseline, request).habit->round;
+  const StepValues alone = compute_gain(test::scenario_course(), player, baseline, request).habit->round;
   request.policy = PolicyChoice::both;
   const GainResult both = compute_gain(test::scenario_course(), player, baseline, request);
   CHECK(both.habit->round.before == alone.before);
-  CHECK(both.habit->round.all_longer == alone.all_longer);
+  CHECK(both.habit->round.followed() == alone.followed());
   CHECK(both.best->round.before <= alone.before);
 }
 

@@ -37,7 +37,7 @@ Hole guarded_hole(Side side, double turn) {
   return hole;
 }
 
-HoleGain gain_on(const Hole& hole, const Player& player, DistanceChange change, PolicyChoice policy) {
+HoleGain gain_on(const Hole& hole, const Player& player, Change change, PolicyChoice policy) {
   GainRequest request;
   request.change = change;
   request.policy = policy;
@@ -70,7 +70,7 @@ TEST_CASE("a mean direction of nothing changes not a digit") {
   const HoleGain without = gain_on(hole, player, {20.0, 6.0}, PolicyChoice::best);
   const HoleGain with = gain_on(hole, standard_with_mean(0.0), {20.0, 6.0}, PolicyChoice::best);
   CHECK(with.strokes.before == without.strokes.before);
-  CHECK(with.strokes.all_longer == without.strokes.all_longer);
+  CHECK(with.strokes.followed() == without.strokes.followed());
   CHECK(with.strokes.replanned == without.strokes.replanned);
 }
 
@@ -137,7 +137,7 @@ TEST_CASE("more carry never loses strokes on a hole without hazards with a mean 
         CAPTURE(length);
         CAPTURE(mean);
         CAPTURE(name(policy));
-        const FourValues strokes = gain_on(hole, player, {20.0, 6.0}, policy).strokes;
+        const StepValues strokes = gain_on(hole, player, {20.0, 6.0}, policy).strokes;
         for (const double part : {strokes.from_tee(), strokes.from_irons(), strokes.from_replanning()}) {
           CHECK(part >= -accuracy);
           worst = std::min(worst, part);

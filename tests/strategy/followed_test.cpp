@@ -35,7 +35,7 @@ struct LongerClubs {
 
 constexpr auto eight_iron = "8-iron";
 
-const Club& club_named(const Player& player, const std::string& name) {
+const Club& the_club(const Player& player, const std::string& name) {
   return *std::find_if(player.clubs.begin(), player.clubs.end(), [&](const Club& club) { return club.name == name; });
 }
 
@@ -80,7 +80,7 @@ TEST_CASE("with longer clubs the wild one that now fits is left for the shot pla
     CAPTURE(wildness);
     const Player player = with_eight_iron(wildness);
     // Just too far for the 8-iron before the change.
-    const Club& club = club_named(player, eight_iron);
+    const Club& club = the_club(player, eight_iron);
     const double distance = club.carry_yd + club.roll_yd * roll_factor(Ground::green, Firmness::normal) + 3.0;
     const LongerClubs clubs(player, 0.0, 8.0, distance);
     const HoleModel& before = clubs.before.model;

@@ -101,7 +101,7 @@ void check_round(const char* member, Which which, int plays) {
   const Course course = test::scenario_course();
   const Player player = test::scenario_member(member);
   const Baseline baseline = test::baseline_of(player);
-  const Golfers golfers = lengthen_all(player, {});
+  const Golfers golfers = golfers_of(player, baseline, {});
   std::vector<Compared> holes(course.holes.size());
   work_in_parallel(0, holes.size(), [&](std::size_t i) {
     holes[i] = compare({course.holes[i], course, golfers, baseline}, which, plays, 1000 + i);

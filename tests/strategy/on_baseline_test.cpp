@@ -121,7 +121,7 @@ TEST_CASE("on the scenario the bound holds for every member, and is under a hund
   for (const char* member : test::scenario_members) {
     const Player player = test::scenario_member(member);
     const Baseline baseline = test::baseline_of(player);
-    const Golfers golfers = lengthen_all(player, {});
+    const Golfers golfers = golfers_of(player, baseline, {});
     for (const Hole& hole : course.holes) {
       const HoleMap map(hole, course.firmness);
       const HoleModels models(map, map.tee(hole.length_yd[test::middle_tee]), golfers, baseline,

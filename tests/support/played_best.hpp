@@ -42,7 +42,7 @@ inline HolePlayed play_best(const Course& course, const Hole& hole, std::size_t 
   return {
       solved.before.held_out.at_tee, solved.planned_after().held_out.at_tee,
       play_by_close_look_ahead(models.before, solved.before.held_out, best_before_from(models, solved), plays, seed),
-      play_by_close_look_ahead(models.after, solved.planned_after().held_out, best_after_from(models, solved), plays,
+      play_by_close_look_ahead(models.after(), solved.planned_after().held_out, best_after_from(models, solved), plays,
                                seed)};
 }
 

@@ -68,7 +68,7 @@ inline HolePlayed play_habit(const Course& course, const Hole& hole, std::size_t
   const SolvedHabit solved = *solve_hole(models, wanted).habit;
   const ActionFrom before = [&](Lie lie, Point from) { return habit_action(models.before, lie, from); };
   return {solved.before.at_tee, solved.after.at_tee, play_at_the_place(models.before, before, plays, seed),
-          play_at_the_place(models.after, habit_as_followed(models.after, solved.after.policy), plays, seed)};
+          play_at_the_place(models.after(), habit_as_followed(models.after(), solved.after.policy), plays, seed)};
 }
 
 // A round of that: evaluated less played.
@@ -86,8 +86,8 @@ using PlayHole = HolePlayed (*)(const Course& course, const Hole& hole, std::siz
 
 inline RoundPlayed play_round(const OnCourse& on, const OfGolfer& of, int plays, PlayHole play_hole = play_habit) {
   std::vector<HolePlayed> holes(on.course.holes.size());
-  const Golfers golfers = lengthen_all(of.player, {20.0, 6.0});
   const Baseline baseline = baseline_of(of.player);
+  const Golfers golfers = golfers_of(of.player, baseline, {20.0, 6.0});
   work_in_parallel(0, holes.size(), [&](std::size_t i) {
     holes[i] = play_hole(on.course, on.course.holes[i], on.tee, golfers, baseline, plays, 500 + i);
   });

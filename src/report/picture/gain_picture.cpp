@@ -4,6 +4,7 @@
 
 #include "core/telling.hpp"
 #include "report/basis_words.hpp"
+#include "report/change_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/picture/gain_charts.hpp"
 #include "report/text.hpp"
@@ -17,16 +18,22 @@ std::string saved_words(double strokes) { return strokes_text(strokes) + " strok
 }  // namespace
 
 void add_parts_chart(Sheet& sheet, const GainResult& result) {
-  const FourValues& round = result.answer().round;
+  const StepValues& round = result.answer().round;
   const ComputedParts computed = computed_parts(result);
   std::vector<Bar> bars;
   double sum = 0.0;
-  const auto add = [&](const char* name, double strokes) {
-    bars.push_back({name, sum, sum + strokes, saved_words(strokes)});
+  const auto add = [&](const std::string& words, double strokes) {
+    bars.push_back({words, sum, sum + strokes, saved_words(strokes)});
     sum += strokes;
   };
-  add("from the tee shot", round.from_tee());
-  if (computed.irons) add("from the irons", round.from_irons());
+  if (is_carry_alone(result.change)) {
+    add("from the tee shot", round.from_tee());
+    if (computed.irons) add("from the irons", round.from_irons());
+  } else {
+    for (const ChangeStep step : steps_asked(result.change)) {
+      if (is_counted(result.method, step)) add("from " + step_source(result.change, step), round.from(step));
+    }
+  }
   if (computed.replanning) add("from replanning", round.from_replanning());
   bars.push_back({"saved a round", 0.0, round.strokes_saved(), saved_words(round.strokes_saved()), true});
   add_bars(sheet, bars, Joined::yes, "parts");
