@@ -9,6 +9,7 @@
 #include "yardworth/baseline.hpp"
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
+#include "yardworth/options.hpp"
 #include "yardworth/player.hpp"
 
 namespace yardworth {
@@ -28,7 +29,7 @@ Reading<std::vector<Member>> read_members(std::string_view text, const std::stri
 std::string write_baseline(const BaselineTable& table);
 
 // Whichever of our files it is, by its `format:` line.
-using AnyFile = std::variant<Course, Player, BaselineTable>;
+using AnyFile = std::variant<Course, Player, BaselineTable, OptionsFile>;
 Reading<AnyFile> read_any(std::string_view text, const std::string& file);
 
 // Every fault of a course, a player or a table that was made or changed in memory, all at once; empty where there is

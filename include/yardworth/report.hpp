@@ -12,6 +12,7 @@
 #include "yardworth/members.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"
+#include "yardworth/weigh.hpp"
 
 namespace yardworth {
 
@@ -215,9 +216,30 @@ std::string bag_changes_csv(const BagReport& report);
 // The carries of the clubs with their intervals and gaps.
 std::string bag_svg(const BagReport& report);
 
+// What a report of options is made of. Whatever text it holds may come from files and is made safe for each format.
+struct WeighReport {
+  WeighResult result;
+  std::vector<std::string> opening;  // said before all else: what the command assumed where it was not told
+};
+
+// The answer in one sentence: which option saves most, how many strokes, for what, and how likely it is the best.
+std::string weigh_sentence(const WeighResult& result);
+
+// For a terminal: the answer, the options side by side, what else would save as much, what a unit of everything is
+// worth where it was asked for, what it rests on, the cautions. Distances in the course's units; emphasis makes the
+// answer bold.
+std::string weigh_text(const WeighReport& report, bool emphasis = false, std::size_t columns = report_width);
+
+// The formats for programs, nothing rounded: distances in yards. What there is no answer to is null, or an empty cell.
+
+// "yardworth/weigh/1", in printable ASCII only; bytes that are not UTF-8 become U+FFFD.
+std::string weigh_json(const WeighReport& report);
+// One row for each option.
+std::string weigh_csv(const WeighReport& report);
+
 // One line, in the file's own units and safe for a terminal, of what was understood. A course: holes, par, length from
 // each tee, hazards by kind, doglegs. A player: label, index, band, clubs, longest and shortest carry, widest gap. A
-// baseline: band and the distances of each column.
+// baseline: band and the distances of each column. Options: their names.
 std::string summarise(const AnyFile& file);
 
 }  // namespace yardworth

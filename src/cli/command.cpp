@@ -23,6 +23,7 @@ void add_commands(CLI::App& app, const Surroundings& surroundings, Action& actio
   add_bands(app, surroundings, action);
   add_delivery(app, surroundings, action);
   add_bag(app, surroundings, action);
+  add_weigh(app, surroundings, action);
   add_check(app, surroundings, action);
   add_completion(app, surroundings, action);
   add_manual(app, surroundings, action);

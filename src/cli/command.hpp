@@ -53,6 +53,7 @@ void add_report(CLI::App& app, const Surroundings& surroundings, Action& action)
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_weigh(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_check(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_completion(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_manual(CLI::App& app, const Surroundings& surroundings, Action& action);

@@ -201,6 +201,14 @@ inline constexpr int control_bits = 7;
 inline constexpr double first_control_rad = 0.02;
 inline constexpr double first_control_poor_strike = 0.04;
 
+// ---- Options side by side
+
+// So many cases that are equally likely stand for what an option saves.
+inline constexpr int option_cases = 400;
+// Where it is looked up how much of something saves as much as an option: added driver carry, narrower spreads.
+inline constexpr std::array<double, 4> equivalent_carries_yd = {5.0, 10.0, 20.0, 40.0};
+inline constexpr std::array<double, 4> equivalent_shares = {-0.05, -0.1, -0.2, -0.4};
+
 // ---- What carry a hole needs
 
 // Cells of the raster on which gaps in the playable ground are measured, how far it goes beyond the line of play, and

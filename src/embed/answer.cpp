@@ -263,6 +263,12 @@ Json answer_bag(const Question& question) {
   return json;
 }
 
+Json answer_weigh(const Question& question) {
+  const WeighReport report{compute_weigh(*question.course, *question.player, baseline_of(question), question.weigh),
+                           question.opening};
+  return answered(weigh_json(report), weigh_text(report));
+}
+
 Json answer_check(const Question& question, const Json& request) {
   Json understood = Json::object();
   std::string text;
@@ -318,6 +324,8 @@ Json answer_question(const Question& question, const Json& request) {
         return answer_delivery(question);
       case Command::bag:
         return answer_bag(question);
+      case Command::weigh:
+        return answer_weigh(question);
       case Command::check:
         return answer_check(question, request);
     }

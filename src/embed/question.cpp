@@ -47,7 +47,7 @@ std::optional<T> read_one(Reader& reader, const std::string& text, const std::st
 }
 
 std::vector<std::string> text_members() {
-  return {"course", "player", "baseline", "log", "after", "player_after", "members"};
+  return {"course", "player", "baseline", "log", "after", "player_after", "members", "options_file"};
 }
 
 // The texts of files, by the names that the request gives them.
@@ -427,6 +427,27 @@ void read_bag(Reader& reader, const Members& members, const Members& options) {
   reader.question.bag = read_bag(texts, options, reader.tell(), reader.tell("options"), reader.findings);
 }
 
+// The options that are weighed are a text of their own.
+void read_weigh(Reader& reader, const Members& members, const Members& options) {
+  WeighRequest& weigh = reader.question.weigh;
+  weigh.tee = read_tee(options, *reader.question.course);
+  const auto plan = [](std::string_view word) {
+    return among(word, {PolicyChoice::habit, PolicyChoice::best, PolicyChoice::both});
+  };
+  weigh.policy = options.choice<PolicyChoice>("plan", {"habit", "best", "both"}, plan).value_or(PolicyChoice::habit);
+  weigh.stroke_worth = options.number("stroke_worth", limits::stroke_worth);
+  weigh.sensitivity = options.flag("sensitivity");
+  weigh.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
+  reader.question.opening = opening_of_round(reader, weigh.tee);
+  const auto text = members.text("options_file");
+  if (!text) {
+    if (!members.has("options_file")) reader.tell()("options_file", missing_key, "the text of an options file");
+    return;
+  }
+  auto file = read_one<OptionsFile>(reader, *text, name_of_text(reader, "options_file"), yardworth::read_options);
+  if (file) weigh.options = std::move(file->options);
+}
+
 void read_options(Reader& reader, const Members& members) {
   if (is_given(reader.request, "members") && reader.question.command != Command::bands) {
     reader.tell()("members", "a text", "none: lists of members are for the command bands");
@@ -442,6 +463,7 @@ void read_options(Reader& reader, const Members& members) {
   if (command == Command::strategy) read_strategy(reader, members, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
+  if (command == Command::weigh) return read_weigh(reader, members, options);
   if (command == Command::gain || command == Command::strategy) return;
   for (const char* text : {"log", "after", "player_after"}) {
     if (is_given(reader.request, text))
@@ -503,6 +525,7 @@ std::vector<std::string> option_names(Command command) {
   }
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();
+  if (command == Command::weigh) return {"tee", "plan", "stroke_worth", "sensitivity", "threads"};
   return {"pictures"};
 }
 
@@ -516,8 +539,8 @@ std::optional<Command> command_named(std::string_view word) {
 Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
   const Members members(request,
-                        {"command", "course", "player", "baseline", "log", "after", "player_after", "members", "names",
-                         "options", "holes", "parts"},
+                        {"command", "course", "player", "baseline", "log", "after", "player_after", "members",
+                         "options_file", "names", "options", "holes", "parts"},
                         reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());

@@ -15,13 +15,14 @@
 #include "yardworth/flight.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/strategy.hpp"
+#include "yardworth/weigh.hpp"
 
 namespace yardworth::embed {
 
-enum class Command { gain, strategy, bands, delivery, bag, check };
+enum class Command { gain, strategy, bands, delivery, bag, weigh, check };
 
-inline constexpr std::array<std::string_view, 6> command_words = {"gain",     "strategy", "bands",
-                                                                  "delivery", "bag",      "check"};
+inline constexpr std::array<std::string_view, 7> command_words = {"gain", "strategy", "bands", "delivery",
+                                                                  "bag",  "weigh",    "check"};
 std::optional<Command> command_named(std::string_view word);
 // The members of its options.
 std::vector<std::string> option_names(Command command);
@@ -49,7 +50,8 @@ struct Question {
   std::optional<int> hole;                     // of bands: whose hazards are told
   DeliveryRequest delivery;
   BagQuestion bag;
-  bool pictures = false;  // of all but strategy
+  WeighRequest weigh;
+  bool pictures = false;  // of all but strategy and weigh
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts

@@ -4,6 +4,7 @@
 #include "yardworth/gain.hpp"
 #include "yardworth/members.hpp"
 #include "yardworth/strategy.hpp"
+#include "yardworth/weigh.hpp"
 
 namespace yardworth {
 
@@ -14,6 +15,7 @@ void require_valid(const Course& course, const Player& player, const GainRequest
 void require_valid(const Course& course, const Player& player, const StrategyRequest& request);
 void require_valid(const Course& course, const BandsRequest& request);
 void require_valid(const Course& course, const MembersRequest& request);
+void require_valid(const Course& course, const Player& player, const WeighRequest& request);
 // Of a curve; its request is checked by itself.
 void require_valid_curve(const Course& course, const GainRequest& request, double limit_yd, double step_yd);
 

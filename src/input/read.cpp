@@ -19,7 +19,7 @@ namespace {
 
 const std::vector<std::string>& known_formats() {
   static const std::vector<std::string> formats = {std::string(course_format), std::string(player_format),
-                                                   std::string(baseline_format)};
+                                                   std::string(baseline_format), std::string(options_format)};
   return formats;
 }
 
@@ -37,6 +37,7 @@ std::optional<std::string> likely_format(const Node& root, const std::vector<std
   if (entry_of(root, "holes") != nullptr) return std::string(course_format);
   if (entry_of(root, "clubs") != nullptr) return std::string(player_format);
   if (entry_of(root, "fairway") != nullptr) return std::string(baseline_format);
+  if (entry_of(root, "options") != nullptr) return std::string(options_format);
   return std::nullopt;
 }
 
@@ -104,6 +105,7 @@ Reading<T> read_one(std::string_view text, const std::string& file, std::string_
 AnyFile any_from(const std::string& format, const Value& root, Findings& findings) {
   if (format == course_format) return course_from(root, findings);
   if (format == player_format) return player_from(root, findings);
+  if (format == options_format) return options_from(root, findings);
   return baseline_from(root, findings);
 }
 
@@ -124,6 +126,10 @@ Reading<Player> read_player(std::string_view text, const std::string& file) {
 
 Reading<BaselineTable> read_baseline(std::string_view text, const std::string& file) {
   return input::read_one(text, file, input::baseline_format, input::baseline_from);
+}
+
+Reading<OptionsFile> read_options(std::string_view text, const std::string& file) {
+  return input::read_one(text, file, input::options_format, input::options_from);
 }
 
 Reading<AnyFile> read_any(std::string_view text, const std::string& file) {

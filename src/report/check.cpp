@@ -102,6 +102,12 @@ std::string summary_of(const BaselineTable& table) {
                      range_of("green", table.green), table.source);
 }
 
+std::string summary_of(const OptionsFile& file) {
+  std::vector<std::string> names;
+  for (const Option& option : file.options) names.push_back(fmt::format("\"{}\"", option.name));
+  return fmt::format("{}: {}", counted(names.size(), "option", "options"), fmt::join(names, ", "));
+}
+
 }  // namespace
 
 std::string summarise(const AnyFile& file) {

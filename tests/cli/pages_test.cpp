@@ -15,8 +15,8 @@
 namespace yardworth::cli {
 namespace {
 
-const std::vector<std::string> commands = {"gain", "strategy", "report",     "bands", "delivery",
-                                           "bag",  "check",    "completion", "manual"};
+const std::vector<std::string> commands = {"gain", "strategy", "report", "bands",      "delivery",
+                                           "bag",  "weigh",    "check",  "completion", "manual"};
 
 std::string output_of(const std::vector<std::string>& arguments) {
   const Outcome outcome = run(arguments, {});

@@ -374,4 +374,25 @@ TEST_CASE("a hole that cannot be finished has the words and the status of the co
 }
 
 }  // namespace
+TEST_CASE("options are weighed, and their faults told by place") {
+  const Json request = {
+      {"command", "weigh"},
+      {"options", {{"stroke_worth", 20}}},
+      {"names", {{"options_file", "mine.yaml"}}},
+      {"options_file",
+       "format: yardworth/options/1\noptions:\n  - {name: a, change: {driver: +3}, doubt: 0%, cost: {money: 60}}\n"}};
+  const Json said = Json::parse(answer(request.dump()));
+  REQUIRE(said["status"] == 0);
+  CHECK(said["answer"]["format"] == "yardworth/weigh/1");
+  CHECK(said["answer"]["options"][0]["strokes_saved"]["value"].get<double>() > 0.0);
+  Json wrong = request;
+  wrong["options_file"] = "format: yardworth/options/1\noptions:\n  - {name: a, cost: {}}\n";
+  const Json refused = Json::parse(answer(wrong.dump()));
+  CHECK(refused["status"] == 2);
+  CHECK(refused["findings"][0]["file"] == "mine.yaml");
+  CHECK(refused["findings"][0]["line"] == 3);
+  wrong.erase("options_file");
+  CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options_file");
+}
+
 }  // namespace yardworth

@@ -95,7 +95,7 @@ TEST_CASE("net scores and points of a band are those of gain, where the tees are
   const BandsResult result = compute_bands(course, request);
   GainRequest gain;
   gain.tee = test::middle_tee;
-  gain.change = request.change;
+  gain.change = Change::of(request.change);
   gain.policy = PolicyChoice::habit;
   const GainResult alone = compute_gain(course, standard_player(Band::from_13_to_20, Gender::men),
                                         Baseline(derived_table(Band::from_13_to_20, Gender::men)), gain);

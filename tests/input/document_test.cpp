@@ -50,7 +50,7 @@ TEST_CASE("the format line") {
         std::vector<std::string>{"1:9: fault: format: found \"yardworth/course/2\", expected yardworth/course/1"});
   CHECK(document_findings("format: recipe\n") ==
         std::vector<std::string>{"1:9: fault: format: found \"recipe\", expected yardworth/course/1 or "
-                                 "yardworth/player/1 or yardworth/baseline/1"});
+                                 "yardworth/player/1 or yardworth/baseline/1 or yardworth/options/1"});
   CHECK(first_of("format: [yardworth/course/1]\n").find("1:9: fault: format: found a list") == 0);
   CHECK(lines(read_course(samples::player, "f").findings) ==
         std::vector<std::string>{"1:9: fault: format: found \"yardworth/player/1\", expected yardworth/course/1"});
@@ -58,9 +58,10 @@ TEST_CASE("the format line") {
   std::string text = changed(samples::course, "format: yardworth/course/1\n", "");
   text = changed(text, "slope: 129", "slope: 12");
   CHECK(document_findings(text) ==
-        std::vector<std::string>{"1:1: fault: format: found nothing: the required key is missing, expected "
-                                 "yardworth/course/1 or yardworth/player/1 or yardworth/baseline/1",
-                                 "4:46: fault: tees[0].slope: found 12, expected a number from 55 to 155"});
+        std::vector<std::string>{
+            "1:1: fault: format: found nothing: the required key is missing, expected "
+            "yardworth/course/1 or yardworth/player/1 or yardworth/baseline/1 or yardworth/options/1",
+            "4:46: fault: tees[0].slope: found 12, expected a number from 55 to 155"});
   CHECK(document_findings(changed(samples::player, "format:", "fromat:")) ==
         std::vector<std::string>{
             "1:1: fault: fromat: found unknown key \"fromat\", expected \"format\", the nearest known key"});

@@ -253,6 +253,17 @@ BagReport whole_bag(Units units) {
   return report;
 }
 
+WeighReport whole_weigh() {
+  WeighReport report;
+  WeighedOption option;
+  option.option = {"lessons", Change{15.0, 6.0}, "forward", 0.5, 480.0, 40.0};
+  option.option.change.clubs = {{"7-iron", 2.0}};
+  report.result.options = {option};
+  report.result.sensitivity = {{ChangeStep::driver_carry, 0.05, 0.04}};
+  report.opening = {"Assumed: nothing."};
+  return report;
+}
+
 }  // namespace
 
 TEST_CASE("docs/formats.md has the keys of every JSON") {
@@ -265,6 +276,7 @@ TEST_CASE("docs/formats.md has the keys of every JSON") {
   check_keys("yardworth/members/1", {members_json(whole_members(Units::yards))});
   check_keys("yardworth/delivery/1", {delivery_json(whole_delivery())}, {{"after.", ""}, {"attainable.", ""}});
   check_keys("yardworth/bag/1", {bag_json(whole_bag(Units::yards))}, {{"clubs_before[].", "clubs[]."}});
+  check_keys("yardworth/weigh/1", {weigh_json(whole_weigh())});
   const Json request = {{"command", "check"},
                         {"course", scenario_course_yaml()},
                         {"player", scenario_player_yaml()},
@@ -283,6 +295,7 @@ TEST_CASE("docs/formats.md has the columns of every CSV, in their order") {
     check_columns("bag BEFORE AFTER", bag_changes_csv(whole_bag(units)), units);
     check_columns("bands --hole N", bands_hazards_csv(whole_bands(units)), units);
   }
+  check_columns("weigh", weigh_csv(whole_weigh()));
   check_columns("delivery", delivery_csv(whole_delivery()));
   check_columns("delivery --table", delivery_board_csv(whole_delivery()));
 }

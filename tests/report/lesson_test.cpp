@@ -7,6 +7,7 @@
 #include "report/sample_gain.hpp"
 #include "support/courses.hpp"
 #include "support/scenario.hpp"
+#include "support/step_values.hpp"
 #include "support/well_formed.hpp"
 #include "support/words.hpp"
 
@@ -17,7 +18,7 @@ using test::says;
 
 StrategyResult lesson_strategy(const Course& course) {
   StrategyRequest request;
-  request.change = DistanceChange{20.0, 6.0};
+  request.change = Change{20.0, 6.0};
   request.drawing = true;
   return compute_strategy(course, standard_player(Band::from_13_to_20, Gender::men), request);
 }
@@ -33,7 +34,8 @@ GainReport lesson_gain() {
   report.result.mark = 89;
   report.opening = {"The built-in course stands in."};
   for (HoleGain& hole : report.result.best->holes) hole.strokes_variance = 1.0;
-  report.curve = {{{0.0, 0.0}, {92.5, 92.5, 92.5, 92.5}}, {{40.0, 12.0}, {92.5, 90.5, 90.0, 89.5}}};
+  report.curve = {{{0.0, 0.0}, test::of_carries(92.5, 92.5, 92.5, 92.5)},
+                  {{40.0, 12.0}, test::of_carries(92.5, 90.5, 90.0, 89.5)}};
   return report;
 }
 
@@ -141,7 +143,7 @@ TEST_CASE("the holes drawn large are those where most is gained, or lost") {
   const auto hole = [&](int number, double saved) {
     HoleGain gained;
     gained.number = number;
-    gained.strokes = {5.0, 5.0, 5.0, 5.0 - saved};
+    gained.strokes = test::of_carries(5.0, 5.0, 5.0, 5.0 - saved);
     answer.holes.push_back(gained);
   };
   for (int number = 1; number <= 5; ++number) hole(number, number == 3 ? 0.5 : 0.1 * number);
@@ -151,11 +153,11 @@ TEST_CASE("the holes drawn large are those where most is gained, or lost") {
     for (const HoleGain* gained : report::telling_holes(answer)) of.push_back(gained->number);
     return of;
   };
-  answer.round = {90.0, 90.0, 90.0, 89.0};
+  answer.round = test::of_carries(90.0, 90.0, 90.0, 89.0);
   CHECK(numbers() == std::vector<int>{3, 5, 4});
   CHECK(report::telling_holes_heading(answer) == "The three holes where most is gained");
   CHECK(report::saved_on_hole(answer.holes.back()) == "costs 0.75");
-  answer.round = {90.0, 90.0, 90.0, 91.0};
+  answer.round = test::of_carries(90.0, 90.0, 90.0, 91.0);
   CHECK(numbers() == std::vector<int>{6});
   CHECK(report::telling_holes_heading(answer) == "The hole where most is lost");
 }
@@ -192,7 +194,7 @@ TEST_CASE("a lesson sheet is the same bytes on any number of threads, and no lar
   const auto html = [&](int threads) {
     LessonReport lesson;
     GainRequest gain;
-    gain.change = DistanceChange{20.0, 6.0};
+    gain.change = Change{20.0, 6.0};
     gain.threads = threads;
     gain.holes = {2, 7};
     lesson.gain.result = compute_gain(course, player, gain);

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "report/text.hpp"
+#include "support/step_values.hpp"
 #include "support/words.hpp"
 #include "yardworth/report.hpp"
 
@@ -16,7 +17,7 @@ using Json = nlohmann::ordered_json;
 
 MemberOnTee sample_on_tee(double before, double saved, bool rated) {
   MemberOnTee on_tee;
-  on_tee.round = {before, before - saved, before - saved, before - saved};
+  on_tee.round = test::of_carries(before, before - saved, before - saved, before - saved);
   on_tee.second_shot_before = "5-iron";
   on_tee.second_shot_after = "7-iron";
   on_tee.clubs_apart = 1.5;

@@ -34,7 +34,8 @@ const std::map<std::string, std::string> public_floor = {
     {"embed", "embed"},       {"gain", "gain"},      {"geometry", "core"},    {"limits", "core"},
     {"plan_view", "course"},  {"player", "player"},  {"read", "input"},       {"report", "report"},
     {"scenario", "scenario"}, {"score", "gain"},     {"strategy", "gain"},    {"tee_view", "gain"},
-    {"units", "core"},        {"version", "core"},   {"members", "gain"},
+    {"units", "core"},        {"version", "core"},   {"members", "gain"},     {"options", "input"},
+    {"weigh", "gain"},
 };
 
 // The floor of a file by its path from the root, or of an include by its words;
@@ -169,7 +170,7 @@ TEST_CASE("a wrong include is found") {
 
 TEST_CASE("the public headers are few, and say nothing of how a hole is solved") {
   const std::vector<SourceFile> headers = source_files("include");
-  CHECK(headers.size() <= 23);
+  CHECK(headers.size() <= 25);
   // A ring as a word or a part of a name, not the end of a string.
   const std::regex inner("lattice|stride|StateId|(^|[^a-z])rings?($|[^a-z])", std::regex::icase);
   for (const SourceFile& header : headers) {

@@ -35,7 +35,12 @@ std::size_t check_files_below(const std::string& folder) {
     CAPTURE(entry.path().string());
     const Reading<AnyFile> read = read_any(*read_text(entry.path().string()).value, "f");
     REQUIRE(read.ok());
-    std::visit([](const auto& thing) { check_valid(thing, ""); }, *read.value);
+    // Options by themselves have no rules beyond those of the reader: compute_weigh holds them against a golfer.
+    std::visit(
+        [](const auto& thing) {
+          if constexpr (requires { validate(thing); }) check_valid(thing, "");
+        },
+        *read.value);
     ++files;
   }
   return files;
