@@ -1,9 +1,9 @@
 #pragma once
 
 #include <array>
-#include <compare>
 #include <cstddef>
 #include <optional>
+#include <tuple>
 #include <vector>
 
 #include "yardworth/player.hpp"
@@ -19,7 +19,11 @@ struct FamilyGolfer {
   double handicap_index = 0.0;  // no further out than the golfers that skills are known of
   double driver_carry_yd = 0.0;
 
-  friend auto operator<=>(const FamilyGolfer&, const FamilyGolfer&) = default;
+  friend bool operator==(const FamilyGolfer&, const FamilyGolfer&) = default;
+  friend bool operator<(const FamilyGolfer& a, const FamilyGolfer& b) {
+    return std::tie(a.gender, a.handicap_index, a.driver_carry_yd) <
+           std::tie(b.gender, b.handicap_index, b.driver_carry_yd);
+  }
 };
 
 FamilyGolfer family_golfer(const Member& member);

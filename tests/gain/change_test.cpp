@@ -15,7 +15,7 @@
 namespace yardworth {
 namespace {
 
-GainRequest request_of(Change change, Method method, PolicyChoice policy) {
+GainRequest request_of(const Change& change, Method method, PolicyChoice policy) {
   GainRequest request;
   request.change = change;
   request.method = method;
@@ -23,7 +23,8 @@ GainRequest request_of(Change change, Method method, PolicyChoice policy) {
   return request;
 }
 
-GainResult gain_on(const Course& course, const Player& player, Change change, Method method, PolicyChoice policy) {
+GainResult gain_on(const Course& course, const Player& player, const Change& change, Method method,
+                   PolicyChoice policy) {
   return compute_gain(course, player, test::baseline_of(player), request_of(change, method, policy));
 }
 
@@ -251,7 +252,7 @@ TEST_CASE("added distance is worth less where out of bounds squeezes the hole, b
 }
 
 TEST_CASE("a part of the change that no club takes is noted, and how near to the hole the baseline takes over") {
-  const auto notes = [](const Player& player, Change change) {
+  const auto notes = [](const Player& player, const Change& change) {
     const Course course = test::course_of({test::open_hole(1, 152.0)});
     return gain_on(course, player, change, Method::play, PolicyChoice::habit).notes;
   };

@@ -59,11 +59,11 @@ TEST_CASE("between a player's file and itself nothing changes, and longer clubs 
 
 TEST_CASE("a second file's golfer is the player after the change that is read from it") {
   Player after = bay_golfer();
-  for (std::size_t i = 0; i < after.clubs.size(); ++i) {
-    after.clubs[i] = lengthen(after.clubs[i], 4.0);
-    after.clubs[i].poor_strike *= 0.5;
-    after.clubs[i].carry_sd_yd *= 0.9;
-    after.clubs[i].direction_mean_rad += 0.01;
+  for (Club& club : after.clubs) {
+    club = lengthen(club, 4.0);
+    club.poor_strike *= 0.5;
+    club.carry_sd_yd *= 0.9;
+    club.direction_mean_rad += 0.01;
   }
   const Reading<Change> change = change_between(bay_golfer(), after, "after.yaml");
   REQUIRE(change.ok());

@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <regex>
@@ -132,7 +133,7 @@ TEST_CASE("words are cut to their width") {
   CHECK(cut.ends_with("..."));
   for (const std::string& name : hostile_names) {
     CHECK(report::text_width(report::fit_text(name, 60.0, 11.0, true), 11.0, true) <= 60.0);
-    for (const std::string& line : report::wrap_text(name + " " + name, 90.0, 11.0)) {
+    for (const std::string& line : report::wrap_text(fmt::format("{} {}", name, name), 90.0, 11.0)) {
       CHECK(report::text_width(line, 11.0) <= 90.0);
     }
   }

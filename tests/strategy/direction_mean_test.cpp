@@ -37,7 +37,7 @@ Hole guarded_hole(Side side, double turn) {
   return hole;
 }
 
-HoleGain gain_on(const Hole& hole, const Player& player, Change change, PolicyChoice policy) {
+HoleGain gain_on(const Hole& hole, const Player& player, const Change& change, PolicyChoice policy) {
   GainRequest request;
   request.change = change;
   request.policy = policy;
