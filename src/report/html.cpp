@@ -8,7 +8,7 @@ namespace yardworth::report {
 namespace {
 
 // Pictures are drawn in dark ink: they keep their paper where the page around them is dark.
-constexpr const char* style = R"(
+constexpr const char* page_style = R"(
 /* Light and dark. */
 :root { color-scheme: light dark; --paper: #fbfaf5; --ink: #1f2420; --faint: #5b6459; --rule: #c9cdbf; }
 @media (prefers-color-scheme: dark) {
@@ -91,7 +91,7 @@ std::string html_page(const std::string& title, const std::string& body) {
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n"
       "<title>{}</title>\n<style>{}</style>\n</head>\n<body>\n<main>\n{}</main>\n</body>\n</html>\n",
-      svg_text(title), style, body);
+      svg_text(title), page_style, body);
 }
 
 }  // namespace yardworth::report

@@ -14,10 +14,10 @@ namespace {
 constexpr double chart_side = 8.0;
 constexpr double chart_words_width = picture_width - 2.0 * chart_side;
 constexpr double chart_words = 11.0;
-constexpr double name_width = 104.0;  // of the names of rows
-constexpr double value_width = 84.0;  // of the words behind rows
+constexpr double row_name_width = 104.0;  // of the names of rows
+constexpr double value_width = 84.0;      // of the words behind rows
 constexpr double row_height = 18.0;
-constexpr double bar_left = chart_side + name_width + 6.0;
+constexpr double bar_left = chart_side + row_name_width + 6.0;
 constexpr double bar_right = picture_width - chart_side - value_width - 6.0;
 constexpr const char* ink = "#1b2a49";
 
@@ -34,7 +34,7 @@ Scale scale_of(double low, double high, double from, double to) {
 }
 
 std::string row_words(const std::string& name, const std::string& value, double base, bool bold) {
-  return text_line({chart_side, base}, name_width, name, {chart_words, bold}) +
+  return text_line({chart_side, base}, row_name_width, name, {chart_words, bold}) +
          text_line({picture_width - chart_side, base}, value_width, value, {chart_words, bold, Anchor::end});
 }
 
