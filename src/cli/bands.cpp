@@ -105,20 +105,6 @@ std::string beside_members(const BandsOptions& options) {
   return complaints;
 }
 
-std::optional<std::vector<Member>> read_list(const std::string& path, std::string& complaints, std::string& advice) {
-  const Reading<std::string> text = read_text(path);
-  Reading<std::vector<Member>> members;
-  if (text.ok()) {
-    members = read_members(*text.value, path);
-  } else {
-    members.findings = text.findings;
-  }
-  for (const Diagnostic& finding : members.findings) {
-    (finding.severity == Severity::fault ? complaints : advice) += to_line(finding) + "\n";
-  }
-  return std::move(members.value);
-}
-
 std::string written_members(const MembersReport& report, const OutputOptions& output,
                             const Surroundings& surroundings) {
   if (output.format == Format::json) return members_json(report);
@@ -140,11 +126,12 @@ MembersRequest members_of(const BandsRequest& bands, std::vector<Member> members
 Outcome run_members(const BandsOptions& options, const Surroundings& surroundings) {
   std::string complaints = beside_members(options);
   std::string advice;
-  auto members = read_list(options.members, complaints, advice);
+  Reading<std::vector<Member>> list = read_file(options.members, read_members);
+  sort_findings(list.findings, complaints, advice);
   const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
   const auto bands = course ? request_of(options, *course, complaints) : std::nullopt;
-  if (!complaints.empty() || !bands || !members) return {at_fault, "", complaints + advice};
-  MembersRequest request = members_of(*bands, std::move(*members));
+  if (!complaints.empty() || !bands || !list.value) return {at_fault, "", complaints + advice};
+  MembersRequest request = members_of(*bands, std::move(*list.value));
   return computed([&] {
     MembersReport report;
     {

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "cli/change.hpp"
+#include "cli/inputs.hpp"
 #include "cli/shot_logs.hpp"
 #include "gain/player_change.hpp"
 #include "report/measured_words.hpp"
@@ -11,11 +12,8 @@ namespace yardworth::cli {
 namespace {
 
 bool read_after(AskedChange& change, const Player& player, std::vector<std::string>& opening, std::string& complaints) {
-  const Reading<std::string> text = read_text(change.after);
+  const Reading<Player> after = read_file(change.after, read_player);
   std::string of_no_account;
-  sort_findings(text.findings, complaints, of_no_account);
-  if (!text.ok()) return false;
-  const Reading<Player> after = read_player(*text.value, change.after);
   sort_findings(after.findings, complaints, of_no_account);
   if (!after.ok()) return false;
   Reading<Change> between = change_between(player, *after.value, change.after);

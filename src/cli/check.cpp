@@ -14,12 +14,6 @@
 namespace yardworth::cli {
 namespace {
 
-Reading<AnyFile> read(const std::string& path) {
-  const Reading<std::string> text = read_text(path);
-  if (!text.ok()) return {std::nullopt, text.findings};
-  return read_any(*text.value, path);
-}
-
 struct CheckOptions {
   std::vector<std::string> files;
   std::string svg;  // empty: nothing is drawn
@@ -34,7 +28,7 @@ Outcome check_files(const CheckOptions& options, const Surroundings& surrounding
     return columns ? wrap(words, *columns, 2) : words + "\n";
   };
   for (const std::string& path : options.files) {
-    const Reading<AnyFile> reading = read(path);
+    const Reading<AnyFile> reading = read_file(path, read_any);
     for (const Diagnostic& finding : reading.findings) outcome.out += line(to_line(finding));
     if (reading.ok()) outcome.out += line(fmt::format("{}: {}", escape_control(path), summarise(*reading.value)));
     if (!reading.ok()) outcome.status = at_fault;

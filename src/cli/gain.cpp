@@ -18,6 +18,13 @@ std::vector<std::string> GainOptions::files() const {
   return read;
 }
 
+Change change_of(const GainOptions& options, Units units) {
+  return options.change.given() ? options.change.in_yards(units) : default_gain_change().in_yards(units);
+}
+
+namespace {
+
+// What is wrong with the options together, if anything; each by itself has been looked at.
 std::string conflict(const GainOptions& options) {
   if (std::string why = conflict(options.change); !why.empty()) return why;
   if (std::string why = svg_conflict(options.svg, options.output); !why.empty()) return why;
@@ -45,19 +52,13 @@ std::string conflict(const GainOptions& options) {
   return "";
 }
 
-Change change_of(const GainOptions& options, Units units) {
-  return options.change.given() ? options.change.in_yards(units) : default_gain_change().in_yards(units);
-}
-
-namespace {
-
 void say_default_change(const GainOptions& options, Inputs& inputs) {
   if (options.change.given()) return;
   inputs.assumed.push_back(report::default_change_words("neither --driver nor --irons", inputs.course.units));
 }
 
-}  // namespace
-
+// Reads what the options name and works out the change they ask for; nothing, with complaints, where something is at
+// fault. advice: what is worth saying of the files all the same.
 std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaints, std::string& advice) {
   std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   if (!inputs) return std::nullopt;
@@ -69,6 +70,25 @@ std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaint
   }
   say_default_change(options, *inputs);
   return inputs;
+}
+
+}  // namespace
+
+Outcome run_on_inputs(GainOptions options, const Surroundings& surroundings, OutcomeOfGain outcome_of) {
+  if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
+  if (const auto refused =
+          refuse_outputs({options.output.path, options.svg}, options.files(), options.output.replace)) {
+    return refusal_of(*refused);
+  }
+  std::string complaints;
+  std::string advice;
+  const std::optional<Inputs> inputs = read_for_gain(options, complaints, advice);
+  if (!inputs) return {at_fault, "", complaints};
+  return computed([&] {
+    Outcome outcome = outcome_of(options, *inputs, surroundings);
+    outcome.err = advice + outcome.err;
+    return outcome;
+  });
 }
 
 GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progress& progress) {
@@ -111,31 +131,18 @@ std::string written(const GainReport& report, const OutputOptions& output, const
   return text_of(gain_text, report, output, surroundings);
 }
 
-Outcome run_gain(GainOptions options, const Surroundings& surroundings) {
-  if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto refused =
-          refuse_outputs({options.output.path, options.svg}, options.files(), options.output.replace)) {
-    return refusal_of(*refused);
+Outcome gain_outcome(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
+  GainReport report;
+  {
+    Progress progress(surroundings.progress);
+    report = gain_report(options, inputs, progress);
   }
-  std::string complaints;
-  std::string advice;
-  const std::optional<Inputs> inputs = read_for_gain(options, complaints, advice);
-  if (!inputs) return {at_fault, "", complaints};
-  return computed([&] {
-    GainReport report;
-    {
-      Progress progress(surroundings.progress);
-      report = gain_report(options, *inputs, progress);
+  if (!options.svg.empty()) {
+    if (const auto refused = write_file(options.svg, gain_svg(report), options.output.replace)) {
+      return refusal_of(*refused);
     }
-    if (!options.svg.empty()) {
-      if (const auto refused = write_file(options.svg, gain_svg(report), options.output.replace)) {
-        return refusal_of(*refused);
-      }
-    }
-    Outcome outcome = deliver(written(report, options.output, surroundings), options.output, report.opening);
-    outcome.err = advice + outcome.err;
-    return outcome;
-  });
+  }
+  return deliver(written(report, options.output, surroundings), options.output, report.opening);
 }
 
 // --to says the end of a curve by a number, and what changes of a strike by KEY=VALUE.
@@ -202,7 +209,7 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   add_svg_option(*command, options->svg,
                  "Also draw where the strokes come from, hole by hole, second shots and scores; with --to the curve");
   command->callback([options, surroundings, &action] {
-    action = [options, surroundings] { return run_gain(*options, surroundings); };
+    action = [options, surroundings] { return run_on_inputs(*options, surroundings, gain_outcome); };
   });
 }
 

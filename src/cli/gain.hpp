@@ -37,15 +37,13 @@ struct GainOptions {
 // All but where the answer goes.
 void add_gain_options(CLI::App& command, GainOptions& options);
 
-// What is wrong with the options together, if anything; each by itself has been looked at.
-std::string conflict(const GainOptions& options);
-
-// Reads what the options name and works out the change they ask for; nothing, with complaints, where something is at
-// fault. advice: what is worth saying of the files all the same.
-std::optional<Inputs> read_for_gain(GainOptions& options, std::string& complaints, std::string& advice);
-
 // The change that is asked about, the usual one where nothing is said.
 Change change_of(const GainOptions& options, Units units);
+
+// What a command makes of what was read.
+using OutcomeOfGain = Outcome (*)(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings);
+// Refuses what is at fault in options, outputs or files before anything is computed; else that, with advice before it.
+Outcome run_on_inputs(GainOptions options, const Surroundings& surroundings, OutcomeOfGain outcome_of);
 
 // Throws like compute_gain.
 GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progress& progress);

@@ -16,16 +16,6 @@
 namespace yardworth::cli {
 namespace {
 
-template <class T>
-using Reader = Reading<T> (*)(std::string_view, const std::string&);
-
-template <class T>
-Reading<T> read_file(const std::string& path, Reader<T> reader) {
-  const Reading<std::string> text = read_text(path);
-  if (!text.ok()) return {std::nullopt, text.findings};
-  return reader(*text.value, path);
-}
-
 Reading<Course> course_of(const std::string& path) {
   if (!path.empty()) return read_file<Course>(path, read_course);
   return read_course(scenario_course_yaml(), std::string(scenario_course_file));
@@ -61,6 +51,12 @@ std::optional<std::string> doubt_words(const std::string& about, const std::opti
 }
 
 }  // namespace
+
+void sort_findings(const std::vector<Diagnostic>& findings, std::string& complaints, std::string& advice) {
+  for (const Diagnostic& finding : findings) {
+    (finding.severity == Severity::fault ? complaints : advice) += to_line(finding) + "\n";
+  }
+}
 
 std::optional<std::string> units_advice(const Course& course) {
   return doubt_words(course.name, input::doubt_about_units(course));

@@ -3,6 +3,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/command.hpp"
@@ -12,6 +13,7 @@
 #include "yardworth/course.hpp"
 #include "yardworth/diagnostics.hpp"
 #include "yardworth/player.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
@@ -27,6 +29,17 @@ struct InputOptions {
 };
 
 void add_input_options(CLI::App& app, InputOptions& options);
+
+// What a reader makes of the file; where it cannot be read, why.
+template <class T>
+Reading<T> read_file(const std::string& path, Reading<T> (*reader)(std::string_view text, const std::string& file)) {
+  const Reading<std::string> text = read_text(path);
+  if (!text.ok()) return {std::nullopt, text.findings};
+  return reader(*text.value, path);
+}
+
+// Faults become complaints, advice is told beside the answer; a line each.
+void sort_findings(const std::vector<Diagnostic>& findings, std::string& complaints, std::string& advice);
 
 struct Inputs {
   Course course;

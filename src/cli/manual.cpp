@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "gain/what_was_asked.hpp"
+#include "report/basis_words.hpp"
 #include "yardworth/version.hpp"
 
 namespace yardworth::cli {
@@ -67,9 +69,8 @@ std::string manual_page(const std::vector<CommandEntry>& table, const CommandEnt
   }
   page += ".SH OPTIONS\n" + options_of(of);
   page += ".SH EXIT STATUS\n0: done.\n1: could not be done.\n2: the command or the input is at fault.\n";
-  page +=
-      ".SH CAUTION\nSwing changes and speed work load back, wrist and elbow: make them with a qualified coach, and see "
-      "a medical professional about pain.\nRatings and handicaps are the authorised golf association's.\n";
+  page += ".SH CAUTION\n";
+  for (const std::string& caution : report::all_caution_words(common_cautions())) page += plain(caution) + '\n';
   std::vector<std::string> others;
   for (const CommandEntry& other : table) {
     if (other.name != of.name) others.push_back(bold(page_name(other, other.name == table.front().name)) + "(1)");

@@ -27,28 +27,16 @@ std::optional<DeliveryResult> losses_of(const AskedChange& change) {
   return compute_delivery(request);
 }
 
-Outcome run_report(GainOptions options, const Surroundings& surroundings) {
-  if (const std::string why = conflict(options); !why.empty()) return refusal(at_fault, why);
-  if (const auto refused = refuse_outputs({options.output.path}, options.files(), options.output.replace)) {
-    return refusal_of(*refused);
+Outcome report_outcome(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
+  LessonReport report;
+  {
+    Progress progress(surroundings.progress);
+    report.gain = gain_report(options, inputs, progress);
+    report.strategy = drawn_holes(options, inputs);
+    report.delivery = losses_of(options.change);
+    report.seed = options.seed;
   }
-  std::string complaints;
-  std::string advice;
-  const std::optional<Inputs> inputs = read_for_gain(options, complaints, advice);
-  if (!inputs) return {at_fault, "", complaints};
-  return computed([&] {
-    LessonReport report;
-    {
-      Progress progress(surroundings.progress);
-      report.gain = gain_report(options, *inputs, progress);
-      report.strategy = drawn_holes(options, *inputs);
-      report.delivery = losses_of(options.change);
-      report.seed = options.seed;
-    }
-    Outcome outcome = deliver(lesson_html(report), options.output, report.gain.opening);
-    outcome.err = advice + outcome.err;
-    return outcome;
-  });
+  return deliver(lesson_html(report), options.output, report.gain.opening);
 }
 
 }  // namespace
@@ -60,7 +48,7 @@ void add_report(CLI::App& app, const Surroundings& surroundings, Action& action)
   add_gain_options(*command, *options);
   add_file_options(*command, options->output, "Write the page, HTML, to this file, whole or not at all");
   command->callback([options, surroundings, &action] {
-    action = [options, surroundings] { return run_report(*options, surroundings); };
+    action = [options, surroundings] { return run_on_inputs(*options, surroundings, report_outcome); };
   });
 }
 

@@ -4,17 +4,12 @@
 
 #include <utility>
 
+#include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "input/two_parts.hpp"
 #include "yardworth/read.hpp"
 
 namespace yardworth::cli {
-
-void sort_findings(const std::vector<Diagnostic>& findings, std::string& complaints, std::string& advice) {
-  for (const Diagnostic& finding : findings) {
-    (finding.severity == Severity::fault ? complaints : advice) += to_line(finding) + "\n";
-  }
-}
 
 std::optional<ShotLog> read_log(const std::string& path, BadRows bad_rows, std::string& complaints,
                                 std::string& advice) {

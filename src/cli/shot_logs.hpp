@@ -12,9 +12,6 @@ namespace yardworth::cli {
 
 // Shot logs as commands read them.
 
-// Faults become complaints, advice is told beside the answer.
-void sort_findings(const std::vector<Diagnostic>& findings, std::string& complaints, std::string& advice);
-
 std::optional<ShotLog> read_log(const std::string& path, BadRows bad_rows, std::string& complaints,
                                 std::string& advice);
 

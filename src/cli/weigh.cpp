@@ -21,18 +21,6 @@ struct WeighOptions {
   int threads = 0;
 };
 
-std::optional<OptionsFile> read_options_file(const std::string& path, std::string& complaints) {
-  const Reading<std::string> text = read_text(path);
-  Reading<OptionsFile> reading;
-  if (text.ok()) {
-    reading = read_options(*text.value, path);
-  } else {
-    reading.findings = text.findings;
-  }
-  for (const Diagnostic& finding : reading.findings) complaints += to_line(finding) + '\n';
-  return reading.ok() ? std::move(reading.value) : std::nullopt;
-}
-
 std::string weigh_written(const WeighReport& report, const OutputOptions& output, const Surroundings& surroundings) {
   switch (output.format) {
     case Format::json:
@@ -53,18 +41,23 @@ Outcome run_weigh(const WeighOptions& options, const Surroundings& surroundings)
   }
   std::string complaints;
   const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
-  std::optional<OptionsFile> file = read_options_file(options.file, complaints);
-  if (!inputs || !file) return {at_fault, "", complaints};
+  std::string advice;
+  Reading<OptionsFile> file = read_file(options.file, read_options);
+  sort_findings(file.findings, complaints, advice);
+  if (!inputs || !file.value) return {at_fault, "", complaints};
   return computed([&] {
     WeighReport report;
     {
       const Progress progress(surroundings.progress);
-      const WeighRequest request{inputs->tee,          std::move(file->options), options.policy,
-                                 options.stroke_worth, options.sensitivity,      options.threads};
+      const WeighRequest request{inputs->tee,         std::move(file.value->options),
+                                 options.policy,      options.stroke_worth,
+                                 options.sensitivity, options.threads};
       report.result = compute_weigh(inputs->course, inputs->player, inputs->baseline, request);
     }
     report.opening = inputs->assumed;
-    return deliver(weigh_written(report, options.output, surroundings), options.output, report.opening);
+    Outcome outcome = deliver(weigh_written(report, options.output, surroundings), options.output, report.opening);
+    outcome.err = advice + outcome.err;
+    return outcome;
   });
 }
 

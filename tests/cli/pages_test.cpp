@@ -8,6 +8,8 @@
 #include <vector>
 
 #include "cli/command.hpp"
+#include "support/scenario.hpp"
+#include "support/words.hpp"
 
 // Completions and manual pages are held against the help, which is made of the same table, and against the programs
 // that read them: bash, zsh, fish, and mandoc (Debian's packages of these names), skipped aloud where one is missing.
@@ -97,6 +99,14 @@ TEST_CASE("every option of the help is in the completions of all shells and in t
       CHECK(manual.find(escaped) != std::string::npos);
     }
   }
+}
+
+TEST_CASE("a manual page of every command is installed") {
+  const std::string in_bash = output_of({"completion", "bash"});
+  std::string said = "set(commands";
+  for (const std::string& command : commands) said += " " + command;
+  CHECK(test::says(test::text_of("CMakeLists.txt"), said + ")"));
+  CHECK(test::says(in_bash, "compgen -W '" + said.substr(said.find(' ') + 1) + " --help"));
 }
 
 TEST_CASE("bash completes commands, options, words and files") {
