@@ -10,12 +10,12 @@ namespace yardworth {
 namespace {
 
 using report::all_caution_words;
-using report::all_note_words;
 using report::before_after_json;
 using report::computed_parts;
 using report::ComputedParts;
 using report::Json;
 using report::null_unless;
+using report::opening_and_notes;
 using report::or_null;
 using report::put_strokes;
 using report::shares_json;
@@ -135,10 +135,7 @@ std::string bands_json(const BandsReport& report) {
   json["golfers"] = Json::array();
   for (const BandOnTee& golfer : result.golfers) json["golfers"].push_back(golfer_json(result, golfer));
   json["suiting_tees"] = suiting_json(result);
-  std::vector<std::string> notes = report.opening;
-  const auto words = all_note_words(result.notes, result.units);
-  notes.insert(notes.end(), words.begin(), words.end());
-  json["notes"] = notes;
+  json["notes"] = opening_and_notes(report.opening, result.notes, result.units);
   json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <utility>
 
 #include "core/distance_words.hpp"
 #include "core/numerics.hpp"
@@ -86,6 +87,12 @@ std::vector<std::string> all_note_words(const std::vector<Note>& notes, Units un
   std::vector<std::string> words;
   for (const Note& note : notes) words.push_back(note_words(note, units));
   return words;
+}
+
+std::vector<std::string> opening_and_notes(std::vector<std::string> opening, const std::vector<Note>& notes,
+                                           Units units) {
+  for (std::string& words : all_note_words(notes, units)) opening.push_back(std::move(words));
+  return opening;
 }
 
 std::vector<std::string> all_caution_words(const std::vector<Caution>& cautions) {

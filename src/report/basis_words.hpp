@@ -15,6 +15,9 @@ std::string note_words(const Note& note, Units units);
 std::string caution_words(const Caution& caution);
 
 std::vector<std::string> all_note_words(const std::vector<Note>& notes, Units units);
+// The same behind what a report says before all else.
+std::vector<std::string> opening_and_notes(std::vector<std::string> opening, const std::vector<Note>& notes,
+                                           Units units);
 std::vector<std::string> all_caution_words(const std::vector<Caution>& cautions);
 
 }  // namespace yardworth::report

@@ -8,13 +8,13 @@ namespace yardworth {
 namespace {
 
 using report::all_caution_words;
-using report::all_note_words;
 using report::before_after_json;
 using report::change_json;
 using report::computed_parts;
 using report::ComputedParts;
 using report::distribution_json;
 using report::Json;
+using report::opening_and_notes;
 using report::or_null;
 using report::put_strokes;
 using report::scores_json;
@@ -127,9 +127,7 @@ void put_scores(Json& json, const GainResult& result) {
 }
 
 std::vector<std::string> all_notes(const GainReport& gain) {
-  std::vector<std::string> notes = gain.opening;
-  const auto words = all_note_words(gain.result.notes, gain.result.units);
-  notes.insert(notes.end(), words.begin(), words.end());
+  std::vector<std::string> notes = opening_and_notes(gain.opening, gain.result.notes, gain.result.units);
   const std::string needs = report::handicap_needs_words(gain.result.handicap_needs);
   if (!needs.empty()) notes.push_back(needs);
   return notes;

@@ -69,10 +69,7 @@ std::string members_json(const MembersReport& report) {
                {"golfers_worked_out", result.golfers_worked_out}};
   json["members"] = Json::array();
   for (const MemberResult& member : result.members) json["members"].push_back(member_json(result, member));
-  std::vector<std::string> notes = report.opening;
-  const auto words = report::all_note_words(result.notes, result.units);
-  notes.insert(notes.end(), words.begin(), words.end());
-  json["notes"] = notes;
+  json["notes"] = report::opening_and_notes(report.opening, result.notes, result.units);
   json["cautions"] = report::all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }

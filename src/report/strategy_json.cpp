@@ -7,8 +7,8 @@ namespace yardworth {
 namespace {
 
 using report::all_caution_words;
-using report::all_note_words;
 using report::Json;
+using report::opening_and_notes;
 using report::text;
 
 Json option_json(const TeeOption& option, Units units) {
@@ -84,10 +84,7 @@ std::string strategy_json(const StrategyReport& report) {
   json["holes"] = Json::array();
   for (const HoleStrategy& hole : result.holes) json["holes"].push_back(hole_json(hole, result.units));
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
-  std::vector<std::string> notes = report.opening;
-  const auto words = all_note_words(result.notes, result.units);
-  notes.insert(notes.end(), words.begin(), words.end());
-  json["notes"] = notes;
+  json["notes"] = opening_and_notes(report.opening, result.notes, result.units);
   json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }

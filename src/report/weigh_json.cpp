@@ -50,8 +50,8 @@ std::string weigh_json(const WeighReport& report) {
     json["sensitivity"].push_back({{"step", text(name(one.step))}, {"before", one.before}, {"after", one.after}});
   }
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
-  json["opening"] = report.opening;
-  json["notes"] = report::weigh_basis(result);
+  json["notes"] = report.opening;
+  for (const std::string& words : report::weigh_basis(result)) json["notes"].push_back(words);
   json["cautions"] = report::weigh_cautions(result);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }

@@ -64,8 +64,8 @@ std::vector<std::string> weigh_basis(const WeighResult& result) {
                                       [](const WeighedOption& weighed) { return weighed.option.tee.has_value(); });
   if (other_tees) {
     words.push_back(
-        "From other tees the course plays shorter or longer, and so do par and rating for a handicap: those "
-        "strokes are no better golf.");
+        "From other tees the course is shorter or longer, and rated for it: the strokes that saves are no better golf, "
+        "and such an option is not held against the others.");
   }
   if (!result.sensitivity.empty()) {
     words.push_back(
