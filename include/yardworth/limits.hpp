@@ -132,17 +132,17 @@ inline constexpr Limits poor_strike_change{-90.0, 90.0, "in 100 strikes"};
 inline constexpr Limits direction_mean_change{-20.0, 20.0, "degrees"};
 inline constexpr Limits curve_step{0.1, 150.0};
 inline constexpr int most_curve_steps = 200;
-// Of ways to spend money and hours.
-inline constexpr std::size_t most_options = 20;
-inline constexpr Limits option_doubt{0.0, 100.0, "percent"};
-inline constexpr Limits option_money{0.0, 1e7};
-inline constexpr Limits option_hours{0.0, 1e5, "hours"};
-inline constexpr Limits stroke_worth{0.01, 1e6};  // money for a stroke
-
 inline constexpr Limits mark{20.0, 200.0};  // a score to break, of 9 or 18 holes
 inline constexpr int most_threads = 1024;
 inline constexpr int most_draws = 100000;  // of what was measured
 inline constexpr int largest_seed = 1000000000;
+
+// Of ways to spend money and hours; money is in whatever the options are written in.
+inline constexpr std::size_t most_options = 20;
+inline constexpr Limits option_doubt{0.0, 100.0, "percent"};  // of the change
+inline constexpr Limits option_money{0.0, 1e7};
+inline constexpr Limits option_hours{0.0, 1e5, "hours"};
+inline constexpr Limits stroke_worth{0.01, 1e6};  // money for a stroke
 
 }  // namespace limits
 }  // namespace yardworth

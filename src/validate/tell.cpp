@@ -50,7 +50,8 @@ std::string bounds(const Limits& limits) {
 }
 
 std::string percent_words(const Limits& limits) {
-  return fmt::format("a percentage from {}% to {}%, such as -10%", limits.low, limits.high);
+  return fmt::format("a percentage from {}% to {}%, such as {}10%", limits.low, limits.high,
+                     limits.low < 0.0 ? "-" : "");
 }
 
 Limits in_units(const Limits& yards, Units units) {

@@ -25,8 +25,8 @@ inline PlayedMean play_by_close_look_ahead(const HoleModel& model, const PolicyE
   play_at_the_place(model, shown, plays / scouts, seed + 1, [&](Lie lie, Point at) { balls.add(lie, at, 1.0); });
   const LookAhead close(model, evaluated.policy, filled_values(model, evaluated.value), std::move(balls));
   const ActionFrom decided = [&](Lie lie, Point from) {
-    if (lie == Lie::tee) return shown(lie, from);
-    return close.action(lie, from).value_or(shown(lie, from));
+    const auto looked_at = lie == Lie::tee ? std::nullopt : close.action(lie, from);
+    return looked_at ? *looked_at : shown(lie, from);
   };
   return play_at_the_place(model, decided, plays, seed);
 }
