@@ -111,12 +111,10 @@ std::vector<int> habit_tee_shots(const CourseOnTees& course, const GolferOnTees&
   return shots;
 }
 
-void add_strokes(StepValues& sum, const StepValues& values, double weight) { sum.add(values, weight); }
-
 HoleOutcome mix(const std::vector<WeightedOutcome>& parts) {
   HoleOutcome mixed;
   for (const auto& [outcome, weight] : parts) {
-    add_strokes(mixed.strokes, outcome->strokes, weight);
+    mixed.strokes.add(outcome->strokes, weight);
     add(mixed.next_before, outcome->next_before, weight);
     add(mixed.next_after, outcome->next_after, weight);
   }

@@ -64,8 +64,6 @@ std::vector<HoleFromTee> play_hole(const CourseOnTees& course, const GolferOnTee
 inline constexpr int at_the_hole = -1;
 std::vector<int> habit_tee_shots(const CourseOnTees& course, const GolferOnTees& golfer, std::size_t hole);
 
-void add_strokes(StepValues& sum, const StepValues& values, double weight);
-
 // The outcome of a mixture of golfers.
 struct WeightedOutcome {
   const HoleOutcome* outcome = nullptr;

@@ -206,7 +206,7 @@ PolicyGain round_of(const CourseOnTees& course, const ByHole& holes, std::size_t
     if (!outcome.scores_before.probability.empty()) hole.scores_before = outcome.scores_before;
     if (!outcome.scores_after.probability.empty()) hole.scores_after = outcome.scores_after;
     gain.holes.push_back(std::move(hole));
-    add_strokes(gain.round, outcome.strokes, 1.0);
+    gain.round.add(outcome.strokes);
   }
   return gain;
 }
