@@ -49,7 +49,7 @@ svg { display: block; width: 100%; height: auto; }
   body { font-size: 10pt; }
   main { max-width: none; padding: 0; }
   figure, .hole, p, li { break-inside: avoid; }
-  h2, h3 { break-after: avoid; }
+  h2, h3, .most > p, .all > p { break-after: avoid; }
   figure { max-width: 110mm; }
   .most .hole { display: grid; grid-template-columns: 1fr 105mm; gap: 0 6mm; margin: 4mm 0; }
   .most svg { max-height: 225mm; }
