@@ -8,6 +8,7 @@
 
 #include "embed/part_json.hpp"
 #include "embed/question.hpp"
+#include "embed/sentences.hpp"
 #include "gain/saved_draws.hpp"
 #include "yardworth/embed.hpp"
 #include "yardworth/report.hpp"
@@ -154,8 +155,9 @@ std::optional<std::vector<HoleResult>> holes_of(const Question& question, std::v
   return holes;
 }
 
-Json answered(const std::string& json, std::string text) {
-  return {{"status", done}, {"answer", Json::parse(json)}, {"text", std::move(text)}};
+Json answered(const std::string& json, std::vector<std::string> sentences, std::string text) {
+  return {
+      {"status", done}, {"answer", Json::parse(json)}, {"sentences", std::move(sentences)}, {"text", std::move(text)}};
 }
 
 Baseline baseline_of(const Question& question) {
@@ -185,7 +187,7 @@ Json answer_gain(const Question& question) {
     report.curve =
         compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
   }
-  Json json = answered(gain_json(report), gain_text(report));
+  Json json = answered(gain_json(report), sentences_of(report), gain_text(report, false, question.columns));
   if (question.pictures) json["pictures"]["gain"] = gain_svg(report);
   if (!question.gain.holes.empty()) json["part"] = part_of(question, holes);
   return json;
@@ -205,7 +207,7 @@ Json answer_strategy(const Question& question) {
     report.result = put_together(course, player, baseline, question.strategy, std::move(*holes));
   }
   report.opening = question.opening;
-  Json json = answered(strategy_json(report), strategy_text(report));
+  Json json = answered(strategy_json(report), sentences_of(report), strategy_text(report, false, question.columns));
   if (question.strategy.graph) {
     json["graphs"] = Json::array();
     for (const HoleStrategy& hole : report.result.holes) json["graphs"].push_back(hole.graph);
@@ -227,7 +229,7 @@ Json answer_members(const Question& question) {
   request.policy = question.bands.policy;
   request.threads = question.bands.threads;
   const MembersReport report{compute_members(*question.course, request), question.opening};
-  return answered(members_json(report), members_text(report));
+  return answered(members_json(report), sentences_of(report), members_text(report, false, question.columns));
 }
 
 Json answer_bands(const Question& question) {
@@ -236,14 +238,14 @@ Json answer_bands(const Question& question) {
   report.result = compute_bands(*question.course, question.bands);
   report.hole = question.hole;
   report.opening = question.opening;
-  Json json = answered(bands_json(report), bands_text(report));
+  Json json = answered(bands_json(report), sentences_of(report), bands_text(report, false, question.columns));
   if (question.pictures) json["pictures"]["bands"] = bands_svg(report);
   return json;
 }
 
 Json answer_delivery(const Question& question) {
   const DeliveryReport report{compute_delivery(question.delivery), question.opening};
-  Json json = answered(delivery_json(report), delivery_text(report));
+  Json json = answered(delivery_json(report), sentences_of(report), delivery_text(report, false, question.columns));
   if (question.pictures) json["pictures"]["delivery"] = delivery_svg(report);
   return json;
 }
@@ -258,7 +260,7 @@ Json answer_bag(const Question& question) {
   } else {
     report.result = measure_bag(*bag.log, bag.request);
   }
-  Json json = answered(bag_json(report), bag_text(report));
+  Json json = answered(bag_json(report), sentences_of(report), bag_text(report, false, question.columns));
   if (question.pictures) json["pictures"]["bag"] = bag_svg(report);
   return json;
 }
@@ -266,7 +268,7 @@ Json answer_bag(const Question& question) {
 Json answer_weigh(const Question& question) {
   const WeighReport report{compute_weigh(*question.course, *question.player, baseline_of(question), question.weigh),
                            question.opening};
-  return answered(weigh_json(report), weigh_text(report));
+  return answered(weigh_json(report), sentences_of(report), weigh_text(report, false, question.columns));
 }
 
 Json answer_check(const Question& question, const Json& request) {

@@ -16,13 +16,16 @@
 #include "gain/saved_draws.hpp"
 #include "gain/strike_change.hpp"
 #include "report/measured_words.hpp"
+#include "report/text.hpp"
 #include "yardworth/limits.hpp"
 #include "yardworth/scenario.hpp"
 
 namespace yardworth::embed {
 namespace {
 
-constexpr std::size_t most_findings = 200;  // that are told
+constexpr std::size_t most_findings = 200;                                // that are told
+constexpr int narrowest_text = static_cast<int>(report::narrowest_page);  // columns
+constexpr int widest_text = static_cast<int>(report_width);
 
 // The request while it is read.
 struct Reader {
@@ -488,7 +491,7 @@ void read_which_holes(Reader& reader, const Members& members) {
 }
 
 std::string about(Json request) {
-  for (const char* member : {"holes", "parts"}) request.erase(member);
+  for (const char* member : {"holes", "parts", "columns"}) request.erase(member);
   if (request.contains("options") && request["options"].is_object()) request["options"].erase("threads");
   const std::string text = request.dump(-1, ' ', true, Json::error_handler_t::replace);
   return to_string(boost::uuids::name_generator_sha1(boost::uuids::ns::oid())(text));
@@ -540,13 +543,16 @@ Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
   const Members members(request,
                         {"command", "course", "player", "baseline", "log", "after", "player_after", "members",
-                         "options_file", "names", "options", "holes", "parts"},
+                         "options_file", "names", "options", "holes", "parts", "columns"},
                         reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());
   if (!members.has("command"))
     reader.tell()("command", missing_key, fmt::format("one of {}", fmt::join(command_words, ", ")));
   reader.question.command = members.choice<Command>("command", words, command_named).value_or(Command::check);
+  if (const auto columns = members.whole("columns", narrowest_text, widest_text)) {
+    reader.question.columns = static_cast<std::size_t>(*columns);
+  }
   read_texts(reader, members);
   read_options(reader, members);
   read_which_holes(reader, members);

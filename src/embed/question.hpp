@@ -14,6 +14,7 @@
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
 #include "yardworth/read.hpp"
+#include "yardworth/report.hpp"
 #include "yardworth/strategy.hpp"
 #include "yardworth/weigh.hpp"
 
@@ -51,7 +52,8 @@ struct Question {
   DeliveryRequest delivery;
   BagQuestion bag;
   WeighRequest weigh;
-  bool pictures = false;  // of all but strategy and weigh
+  bool pictures = false;               // of all but strategy and weigh
+  std::size_t columns = report_width;  // of the lines of text
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before
   std::string about;        // of parts: the same for all requests that differ in nothing but holes and parts

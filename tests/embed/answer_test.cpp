@@ -395,4 +395,57 @@ TEST_CASE("options are weighed, and their faults told by place") {
   CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options_file");
 }
 
+TEST_CASE("text has lines as long as a request says, as in a terminal of that width") {
+  const auto longest = [](const Json& answered) {
+    std::size_t most = 0;
+    for (const std::string& line : test::lines_of(answered["text"].get<std::string>()))
+      most = std::max(most, line.size());
+    return most;
+  };
+  const Json wide = {{"command", "delivery"}};
+  Json narrow = wide;
+  narrow["columns"] = 44;
+  CHECK(longest(ask(wide)) > 90);
+  CHECK(longest(ask(narrow)) <= 44);
+  CHECK(ask(narrow)["answer"] == ask(wide)["answer"]);
+  for (const int columns : {39, 101}) {
+    narrow["columns"] = columns;
+    const Json refused = ask(narrow);
+    CHECK(refused["status"] == 2);
+    CHECK(refused["findings"][0]["key"] == "columns");
+  }
+}
+
+// Without line ends and the blanks beside them.
+std::string unbroken(const std::string& text) {
+  std::istringstream words(text);
+  std::string line;
+  for (std::string word; words >> word;) line += (line.empty() ? "" : " ") + word;
+  return line;
+}
+
+TEST_CASE("the sentences of an answer stand in its text") {
+  const std::string bay = "heron-ferry/bay/weekend-16-";
+  const std::vector<Json> requests = {
+      {{"command", "gain"}, {"options", {{"plan", "habit"}}}},
+      {{"command", "strategy"}, {"options", {{"driver", 20}}}, {"holes", {4, 11}}},
+      {{"command", "bands"}, {"options", {{"band", "13-20"}, {"gender", "men"}, {"tee", "middle"}}}},
+      {{"command", "delivery"}},
+      {{"command", "bag"},
+       {"log", content(bay + "before.csv")},
+       {"after", content(bay + "after.csv")},
+       {"options", {{"skip_bad_rows", true}}}},
+      {{"command", "bag"}, {"log", content(bay + "before.csv")}, {"options", {{"skip_bad_rows", true}}}}};
+  for (const Json& request : requests) {
+    CAPTURE(request["command"]);
+    const Json answered = ask(request);
+    const std::string text = unbroken(answered["text"].get<std::string>());
+    REQUIRE_FALSE(answered["sentences"].empty());
+    for (const Json& sentence : answered["sentences"]) {
+      CAPTURE(sentence);
+      CHECK(text.find(unbroken(sentence.get<std::string>())) != std::string::npos);
+    }
+  }
+}
+
 }  // namespace yardworth
