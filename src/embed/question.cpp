@@ -23,8 +23,8 @@
 namespace yardworth::embed {
 namespace {
 
-constexpr std::size_t most_findings = 200;                                // that are told
-constexpr int narrowest_text = static_cast<int>(report::narrowest_page);  // columns
+constexpr std::size_t most_findings = 200;                        // that are told
+constexpr int narrowest_text = static_cast<int>(narrowest_page);  // columns
 constexpr int widest_text = static_cast<int>(report_width);
 
 // The request while it is read.
