@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "embed/facts.hpp"
 #include "embed/part_json.hpp"
 #include "embed/question.hpp"
 #include "embed/sentences.hpp"
@@ -281,8 +282,10 @@ Json answer_check(const Question& question, const Json& request) {
   if (is_given(request, "course")) add("course", *question.course);
   if (is_given(request, "player")) add("player", *question.player);
   if (question.baseline) add("baseline", *question.baseline);
-  Json json = {
-      {"status", done}, {"answer", {{"format", "yardworth/check/1"}, {"understood", understood}}}, {"text", text}};
+  Json answer = {{"format", "yardworth/check/1"}, {"understood", understood}};
+  if (is_given(request, "course")) answer["course"] = facts_of_course(*question.course);
+  if (is_given(request, "player")) answer["player"] = facts_of_player(*question.player);
+  Json json = {{"status", done}, {"answer", std::move(answer)}, {"text", text}};
   if (question.pictures) json["pictures"]["course"] = course_svg(*question.course);
   return json;
 }

@@ -448,4 +448,21 @@ TEST_CASE("the sentences of an answer stand in its text") {
   }
 }
 
+TEST_CASE("check gives the names and lengths of what it understood in its own units") {
+  const Json answered = ask({{"command", "check"},
+                             {"course", content("marsh-end/course.yaml")},
+                             {"player", content("heron-ferry/members/weekend-16-man.yaml")}});
+  const Json& course = answered["answer"]["course"];
+  CHECK(course["units"] == "metres");
+  CHECK(course["tees"].size() > 1);
+  const Json& hole = course["holes"][0];
+  CHECK(hole["number"] == 1);
+  // As courses/marsh-end/course.yaml says it of hole 1.
+  CHECK(hole["length"].get<double>() == doctest::Approx(334.0));
+  CHECK(hole["hazards"][0]["kind"] == "bunker");
+  CHECK(hole["hazards"][0]["side"] == "left");
+  CHECK(hole["hazards"][0]["from"].get<double>() == doctest::Approx(196.0));
+  CHECK(answered["answer"]["player"]["clubs"][0] == "driver");
+}
+
 }  // namespace yardworth
