@@ -4,6 +4,10 @@
 #include <cmath>
 #include <string>
 
+#ifdef YARDWORTH_FAST_FLOAT
+#include <fast_float/fast_float.h>
+#endif
+
 #include "core/spelling.hpp"
 
 namespace yardworth {
@@ -16,6 +20,26 @@ bool says_not_finite(std::string_view text) {
   return word == "nan" || word == "inf" || word == "infinity";
 }
 
+// What std::from_chars does, also where the standard library has it for whole numbers alone.
+#ifdef YARDWORTH_FAST_FLOAT
+bool has_digit_but_zero(std::string_view text) {
+  return text.substr(0, text.find_first_of("eE")).find_first_of("123456789") != std::string_view::npos;
+}
+
+std::from_chars_result double_from_chars(const char* first, const char* last, double& value) {
+  const auto [stop, error] = fast_float::from_chars(first, last, value);
+  // It reads what is too small for a double as zero, and what is too large as infinite.
+  const bool too_small =
+      value == 0.0 && has_digit_but_zero(std::string_view(first, static_cast<std::size_t>(stop - first)));
+  const bool in_range = error != std::errc() || (!too_small && std::isfinite(value));
+  return {stop, in_range ? error : std::errc::result_out_of_range};
+}
+#else
+std::from_chars_result double_from_chars(const char* first, const char* last, double& value) {
+  return std::from_chars(first, last, value);
+}
+#endif
+
 }  // namespace
 
 ParsedNumber parse_number(std::string_view text) {
@@ -23,7 +47,7 @@ ParsedNumber parse_number(std::string_view text) {
   const bool plus = text.size() > 1 && text[0] == '+' && text[1] != '-';
   if (plus) text.remove_prefix(1);
   double value = 0.0;
-  const auto [stop, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  const auto [stop, error] = double_from_chars(text.data(), text.data() + text.size(), value);
   const bool whole_text = stop == text.data() + text.size() && error != std::errc::invalid_argument;
   if (!whole_text) return {0.0, NumberFault::not_a_number};
   const bool finite = error != std::errc::result_out_of_range && std::isfinite(value);

@@ -1,0 +1,32 @@
+# What the library is built on, for WebAssembly: no package has it compiled for that. What is header-only comes from links
+# to the headers of the system, never from all of them, which belong to another machine; yaml-cpp from its source package.
+
+set(page_headers ${PROJECT_BINARY_DIR}/headers)
+file(MAKE_DIRECTORY ${page_headers})
+foreach(folder IN ITEMS boost eigen3/Eigen fmt nlohmann fast_float)
+  if(NOT EXISTS /usr/include/${folder})
+    message(FATAL_ERROR "/usr/include/${folder} is missing: README.md, \"As one page\", says what to install")
+  endif()
+  get_filename_component(name ${folder} NAME)
+  file(CREATE_LINK /usr/include/${folder} ${page_headers}/${name} SYMBOLIC)
+endforeach()
+
+add_library(page_headers INTERFACE)
+target_include_directories(page_headers SYSTEM INTERFACE ${page_headers})
+target_compile_definitions(page_headers INTERFACE FMT_HEADER_ONLY YARDWORTH_FAST_FLOAT)
+foreach(name IN ITEMS Boost::boost Eigen3::Eigen fmt::fmt nlohmann_json::nlohmann_json)
+  add_library(${name} ALIAS page_headers)
+endforeach()
+
+set(yaml_source ${PROJECT_BINARY_DIR}/source/yaml-cpp)
+if(NOT EXISTS ${yaml_source}/CMakeLists.txt)
+  message(STATUS "Fetching the source package of yaml-cpp")
+  execute_process(COMMAND ${CMAKE_CURRENT_LIST_DIR}/yaml_source.sh ${PROJECT_BINARY_DIR}/source RESULT_VARIABLE status)
+  if(NOT status EQUAL 0)
+    message(FATAL_ERROR "the source package of yaml-cpp cannot be had")
+  endif()
+endif()
+file(GLOB yaml_sources ${yaml_source}/src/*.cpp)
+add_library(yaml-cpp STATIC ${yaml_sources})
+target_include_directories(yaml-cpp SYSTEM PUBLIC ${yaml_source}/include)
+target_compile_definitions(yaml-cpp PUBLIC YAML_CPP_STATIC_DEFINE)
