@@ -11,6 +11,7 @@
 #include "embed/question.hpp"
 #include "embed/sentences.hpp"
 #include "gain/saved_draws.hpp"
+#include "report/picture/hole_picture.hpp"
 #include "yardworth/embed.hpp"
 #include "yardworth/report.hpp"
 
@@ -216,6 +217,7 @@ Json answer_strategy(const Question& question) {
   if (question.strategy.drawing) {
     for (const HoleStrategy& hole : report.result.holes) {
       json["pictures"][fmt::format("hole_{}", hole.number)] = hole_svg(report.result, hole);
+      json["pictures"][fmt::format("small_{}", hole.number)] = report::small_hole_svg(report.result, hole);
     }
   }
   if (!question.strategy.holes.empty()) json["part"] = part_of(question, report.result.holes);

@@ -126,10 +126,13 @@ TEST_CASE("pictures come with an answer that asks for them, and with parts") {
   };
   const Json whole = ask_for(Json::object());
   REQUIRE_MESSAGE(whole["status"] == 0, whole.dump(2));
-  CHECK(whole["pictures"].size() == 9);
+  CHECK(whole["pictures"].size() == 18);  // large and small
   const Json first = ask_for({{"holes", {1, 2, 3, 4}}});
   const Json last = ask_for({{"holes", {5, 6, 7, 8, 9}}});
   CHECK(first["pictures"]["hole_4"] == whole["pictures"]["hole_4"]);
+  const std::string small = first["pictures"]["small_4"];
+  CHECK(small.find("Hole 4, par ") != std::string::npos);
+  CHECK(small.find(" to ") != std::string::npos);
   CHECK(ask_for({{"parts", {first["part"], last["part"]}}}).dump() == whole.dump());
   Json changed = first["part"];
   changed["holes"][1]["drawing"]["plan"]["line"] = Json::array();

@@ -13,6 +13,8 @@ Panel hole_panel(const StrategyResult& result, const HoleStrategy& hole);
 Panel labelled_hole_panel(const StrategyResult& result, const HoleStrategy& hole);
 // To be shown at a third of the size: the hole and its tee shots, its number above and a few words below.
 Panel small_hole_panel(const HoleStrategy& hole, const std::string& below);
+// That as a picture, with the strokes of the hole below.
+std::string small_hole_svg(const StrategyResult& result, const HoleStrategy& hole);
 // How lines and labels are read.
 std::string hole_picture_key(Units units);
 

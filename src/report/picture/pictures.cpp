@@ -1,9 +1,17 @@
 #include <fmt/format.h>
 
 #include "report/picture/hole_picture.hpp"
+#include "report/text.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
+
+std::string report::small_hole_svg(const StrategyResult& result, const HoleStrategy& hole) {
+  const std::string before = strokes_text(hole.before.tee_shot.strokes);
+  const std::string below = hole.after ? before + " to " + strokes_text(hole.after->tee_shot.strokes) : before;
+  const std::string title = fmt::format("Hole {}, par {}: {} strokes", hole.number, hole.par, below);
+  return svg_file({small_hole_panel(hole, below)}, title, strategy_sentence(hole, result.units));
+}
 
 std::string hole_svg(const StrategyResult& result, const HoleStrategy& hole) {
   const std::string title = fmt::format("{}, hole {}: how {} plays it best", result.course, hole.number, result.player);
