@@ -1,16 +1,52 @@
-// The page's start.
+// The page's start. It computes nothing and draws nothing: texts and settings go to the library in workers, and what
+// comes back is shown.
 
-import { compileEngine, startWorker } from "./start_engine";
-import type { Told } from "./worker";
+import { startBay } from "./bay";
+import { firstCase } from "./built_in";
+import { startClub } from "./club";
+import { startCourse } from "./course";
+import { startEngines } from "./engines";
+import { startFiles } from "./files";
+import { makePage, type Page } from "./page";
+import { element } from "./show";
+import { startSteps } from "./steps";
+import { openStore } from "./store";
+import { startTake } from "./take";
+import { startWho } from "./who";
+import { startWorth } from "./worth";
 
-const answer = document.getElementById("answer") as HTMLElement;
+// The page as it came, before anything in it changes: for copies of it.
+const source = `<!DOCTYPE html>\n${document.documentElement.outerHTML}\n`;
 
-compileEngine().then((engine) => {
-  const worker = startWorker(engine);
-  worker.onmessage = (event: MessageEvent<Told>): void => {
-    const told = event.data;
-    if ("failure" in told) answer.textContent = told.failure;
-    if ("reply" in told) answer.textContent = String(JSON.parse(told.reply).text);
-  };
-  worker.postMessage({ id: 1, request: JSON.stringify({ command: "gain" }) });
+function caseInside(): unknown {
+  return JSON.parse(element("case").textContent ?? "null");
+}
+
+function showWhose(page: Page): void {
+  const { player, course } = page.facts;
+  element("whose").textContent = player && course ? `${player.label} on ${course.name}` : "";
+  if (!page.store.kept) {
+    element("kept").textContent = "This browser keeps nothing of what was entered: save it as files, or as a copy.";
+  }
+}
+
+async function start(): Promise<void> {
+  startSteps();
+  const store = openStore(caseInside(), firstCase());
+  const page = makePage(store, await startEngines());
+  page.engines.onTrouble((words) => { element("trouble").textContent = words; });
+  page.onFacts(() => showWhose(page));
+  store.onChange(() => showWhose(page));
+  startCourse(page);
+  startBay(page);
+  startWorth(page);
+  startClub(page);
+  startTake(page, source);
+  startFiles(page);
+  startWho(page);
+}
+
+start().catch((error: unknown) => {
+  const why = error instanceof Error ? error.message : String(error);
+  element("trouble").textContent = `The page could not start: ${why}`;
 });

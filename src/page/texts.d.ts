@@ -1,4 +1,4 @@
-// Files that are bundled as they are.
+// Files of courses/ as texts inside the page.
 declare module "*.yaml" {
   const text: string;
   export default text;

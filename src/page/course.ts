@@ -1,0 +1,160 @@
+// What a change is worth on the course: the hole in view at once, the round after it, then all other holes.
+
+import type { Settings } from "./case";
+import type { Reply, Request } from "./engines";
+import { afterRest, onChoice, setChoices, slider } from "./fields";
+import { type Page, roundRequest } from "./page";
+import { askRound } from "./round";
+import { columnsOf, element, make, resultIn, type Result, showPicture } from "./show";
+
+const restBeforeRound = 150; // milliseconds that a slider rests
+
+function startSettings(page: Page): void {
+  const { store } = page;
+  const driver = slider("driver", (value) => store.change((open) => { open.settings.driver = value; }));
+  const irons = slider("irons", (value) => store.change((open) => { open.settings.irons = value; }));
+  const hole = onChoice("hole", (value) => store.change((open) => { open.settings.hole = Number(value); }));
+  const plan = onChoice("plan", (value) => store.change((open) => { open.settings.plan = value; }));
+  const sources = [...document.querySelectorAll<HTMLInputElement>("input[name=change]")];
+  for (const source of sources) {
+    source.addEventListener("change", () => store.change((open) => {
+      open.settings.change = source.value as Settings["change"];
+    }));
+  }
+  const show = (): void => {
+    const { settings } = store.open;
+    driver.set(settings.driver);
+    irons.set(settings.irons);
+    plan.value = settings.plan;
+    for (const source of sources) source.checked = source.value === settings.change;
+    element("carry-sliders").hidden = settings.change !== "said";
+    const holes = page.facts.course?.holes ?? [];
+    const choices = holes.map(({ number, par }) => ({ value: String(number), words: `${number}, par ${par}` }));
+    setChoices(hole, choices, String(settings.hole));
+  };
+  store.onChange(show);
+  page.onFacts(show);
+  show();
+}
+
+// Small pictures of all holes, by their numbers: each a button that brings its hole into view.
+type Maps = Map<number, HTMLElement>;
+
+function makeMaps(page: Page, maps: Maps): void {
+  maps.clear();
+  const buttons = (page.facts.course?.holes ?? []).map(({ number }) => {
+    const button = make("button", "", "map");
+    button.type = "button";
+    button.setAttribute("aria-label", `Hole ${number} into view`);
+    const picture = make("div");
+    maps.set(number, picture);
+    button.append(picture);
+    button.addEventListener("click", () => {
+      page.store.change((open) => { open.settings.hole = number; });
+      element("hole-heading").scrollIntoView({ block: "nearest" });
+    });
+    return button;
+  });
+  element("maps").replaceChildren(...buttons);
+}
+
+function showSmall(maps: Maps, reply: Reply | null): void {
+  for (const [number, map] of maps) {
+    const picture = reply?.pictures?.[`small_${number}`];
+    if (picture !== undefined) showPicture(map, picture);
+  }
+}
+
+function withOptions(request: Request, options: Request): Request {
+  return { ...request, options: { ...(request["options"] as Request), ...options, pictures: true, threads: 1 } };
+}
+
+// One hole drawn; the same request whoever asks, so that a hole that was drawn comes at once.
+function holeRequest(page: Page, number: number): Request {
+  const request = roundRequest(page.store.open, "strategy", columnsOf(element("hole-result")));
+  return { ...withOptions(request, {}), holes: [number] };
+}
+
+// The requests whose answers are shown.
+interface Asked {
+  hole: string;
+  round: string;
+}
+
+// Returns what asks about the hole in view.
+function followHole(page: Page, maps: Maps, asked: Asked): () => void {
+  const picture = make("div", "", "picture");
+  element("hole-result").append(picture);
+  const result = resultIn(element("hole-result"), "The hole");
+  return async () => {
+    const number = page.store.open.settings.hole;
+    const request = holeRequest(page, number);
+    if (asked.hole === JSON.stringify(request)) return;
+    asked.hole = JSON.stringify(request);
+    result.wait(true);
+    const reply = await page.engines.askQuickly("hole", request);
+    if (reply === null) return;
+    result.wait(false);
+    result.show(reply);
+    if (reply.status !== 0) return;
+    showPicture(picture, reply.pictures?.[`hole_${number}`] ?? "");
+    showSmall(maps, reply);
+  };
+}
+
+// Returns what asks about the round, and then about all holes one by one.
+function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () => void {
+  const { store, engines } = page;
+  return async () => {
+    const holes = page.facts.course?.holes ?? [];
+    const request = withOptions(roundRequest(store.open, "gain", columnsOf(element("round-result"))),
+      { plan: store.open.settings.plan });
+    if (asked.round === JSON.stringify(request)) return;
+    asked.round = JSON.stringify(request);
+    result.wait(true);
+    engines.drop("maps");
+    const reply = await askRound(engines, "round", request, holes);
+    if (reply === null) return;
+    result.wait(false);
+    result.show(reply);
+    if (reply.status !== 0) return;
+    showPicture(element("round-picture"), reply.pictures?.["gain"] ?? "");
+    const questions = holes.map(({ number }) => holeRequest(page, number));
+    for (const hole of engines.askAll("maps", questions)) void hole.then((drawn) => showSmall(maps, drawn));
+  };
+}
+
+// Why nothing can be asked yet, if so; nothing to be told while texts are being looked at.
+function hindrance(page: Page): string | null {
+  if (page.understood() === false) return "The course or the golfer has faults: see who and where.";
+  const { settings, texts } = page.store.open;
+  return settings.change === "logs" && !texts.log ? "There are no logs in the bay yet." : null;
+}
+
+export function startCourse(page: Page): void {
+  startSettings(page);
+  const maps: Maps = new Map();
+  const round = resultIn(element("round-result"), "The round");
+  const asked: Asked = { hole: "", round: "" };
+  const askHole = followHole(page, maps, asked);
+  const askRoundSoon = afterRest(restBeforeRound, followRound(page, maps, asked, round));
+  let drawn = page.facts.course;
+
+  const ask = (): void => {
+    if (page.understood() === null) return;
+    const why = hindrance(page);
+    if (why !== null) {
+      asked.round = "";
+      round.show({ status: 2, message: why, findings: [] });
+      return;
+    }
+    askHole();
+    askRoundSoon();
+  };
+  page.store.onChange(ask);
+  page.onFacts(() => {
+    if (page.facts.course !== drawn) makeMaps(page, maps);
+    drawn = page.facts.course;
+    ask();
+  });
+}

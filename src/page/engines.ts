@@ -1,0 +1,170 @@
+// Questions to the library, in as many workers as the machine has cores and one more for what has to be quick. A newer
+// question about the same thing drops the older one; answers are kept, so that going back is instant; a worker that
+// stops is replaced, and says why.
+
+import { compileEngine, startWorker } from "./start_engine";
+import type { Told } from "./worker";
+
+export interface Finding {
+  severity: string;
+  file: string;
+  line: number;
+  column: number;
+  message: string;
+}
+
+export interface Reply {
+  status: number;
+  answer?: any;
+  sentences?: string[];
+  text?: string;
+  pictures?: Record<string, string>;
+  part?: unknown;
+  message?: string;
+  findings: Finding[];
+  [member: string]: unknown;
+}
+
+export type Request = Record<string, unknown>;
+
+interface Job {
+  subject: string;
+  turn: number;
+  request: string;
+  tries: number;
+  done(reply: Reply | null): void;
+}
+
+interface Seat {
+  worker: Worker;
+  quick: boolean;
+  job: Job | null;
+}
+
+export interface Engines {
+  rounds: number; // workers that a round is shared out among
+  // Nothing where a newer question about the same subject came first.
+  ask(subject: string, request: Request): Promise<Reply | null>;
+  askQuickly(subject: string, request: Request): Promise<Reply | null>;
+  // Several questions that belong together, about one subject.
+  askAll(subject: string, requests: Request[]): Promise<Reply | null>[];
+  drop(subject: string): void;
+  onTrouble(hear: (words: string) => void): void;
+}
+
+interface Pool {
+  module: WebAssembly.Module;
+  seats: Seat[];
+  waiting: { quick: Job[]; slow: Job[] };
+  turns: Map<string, number>; // of each subject: the newest
+  kept: Map<string, Reply>; // by request, the one used longest ago first
+  hearers: ((words: string) => void)[];
+  nextId: number;
+}
+
+const mostKept = 80;
+const mostTries = 2;
+const mostWorkers = 8;
+
+const isCurrent = (pool: Pool, job: Job): boolean => pool.turns.get(job.subject) === job.turn;
+const waitingFor = (pool: Pool, seat: Seat): Job[] => (seat.quick ? pool.waiting.quick : pool.waiting.slow);
+
+function remember(pool: Pool, request: string, reply: Reply): void {
+  pool.kept.delete(request);
+  pool.kept.set(request, reply);
+  if (pool.kept.size > mostKept) pool.kept.delete(pool.kept.keys().next().value as string);
+}
+
+// The next question that nobody has asked anew since.
+function next(pool: Pool, seat: Seat): void {
+  if (seat.job !== null) return;
+  const waiting = waitingFor(pool, seat);
+  let job = waiting.shift();
+  while (job !== undefined && !isCurrent(pool, job)) {
+    job.done(null);
+    job = waiting.shift();
+  }
+  if (job === undefined) return;
+  job.tries += 1;
+  seat.job = job;
+  seat.worker.postMessage({ id: ++pool.nextId, request: job.request });
+}
+
+function finish(pool: Pool, seat: Seat, reply: Reply): void {
+  const job = seat.job;
+  seat.job = null;
+  if (job !== null) {
+    remember(pool, job.request, reply);
+    job.done(isCurrent(pool, job) ? reply : null);
+  }
+  next(pool, seat);
+}
+
+// What stopped gets another worker, and the question another try.
+function replace(pool: Pool, seat: Seat, why: string): void {
+  const job = seat.job;
+  seat.worker.terminate();
+  seat.worker = seated(pool, seat);
+  seat.job = null;
+  pool.hearers.forEach((hear) => hear(`What computes had stopped and was started again: ${why}`));
+  if (job !== null && job.tries < mostTries && isCurrent(pool, job)) waitingFor(pool, seat).unshift(job);
+  else job?.done({ status: 1, message: `It could not be worked out: ${why}`, findings: [] });
+  next(pool, seat);
+}
+
+function seated(pool: Pool, seat: Seat): Worker {
+  const worker = startWorker(pool.module);
+  worker.onmessage = (event: MessageEvent<Told>) => {
+    if (seat.worker !== worker) return;
+    if ("failure" in event.data) replace(pool, seat, event.data.failure);
+    else if ("reply" in event.data) finish(pool, seat, JSON.parse(event.data.reply) as Reply);
+  };
+  worker.onerror = (event) => {
+    event.preventDefault();
+    if (seat.worker === worker) replace(pool, seat, event.message);
+  };
+  return worker;
+}
+
+function newTurn(pool: Pool, subject: string): number {
+  const turn = (pool.turns.get(subject) ?? 0) + 1;
+  pool.turns.set(subject, turn);
+  return turn;
+}
+
+function put(pool: Pool, subject: string, turn: number, asked: Request, quick: boolean): Promise<Reply | null> {
+  const request = JSON.stringify(asked);
+  const known = pool.kept.get(request);
+  if (known !== undefined) {
+    remember(pool, request, known);
+    return Promise.resolve(known);
+  }
+  return new Promise((done) => {
+    (quick ? pool.waiting.quick : pool.waiting.slow).push({ subject, turn, request, tries: 0, done });
+    pool.seats.filter((seat) => seat.quick === quick).forEach((seat) => next(pool, seat));
+  });
+}
+
+export async function startEngines(): Promise<Engines> {
+  const rounds = Math.min(mostWorkers, Math.max(1, navigator.hardwareConcurrency));
+  const pool: Pool = {
+    module: await compileEngine(), seats: [], waiting: { quick: [], slow: [] }, turns: new Map(), kept: new Map(),
+    hearers: [], nextId: 0,
+  };
+  for (let i = 0; i <= rounds; ++i) {
+    const seat = { quick: i === 0, job: null } as unknown as Seat;
+    seat.worker = seated(pool, seat);
+    pool.seats.push(seat);
+  }
+  return {
+    rounds,
+    ask: (subject, request) => put(pool, subject, newTurn(pool, subject), request, false),
+    askQuickly: (subject, request) => put(pool, subject, newTurn(pool, subject), request, true),
+    askAll(subject, requests) {
+      const turn = newTurn(pool, subject);
+      return requests.map((request) => put(pool, subject, turn, request, false));
+    },
+    drop: (subject) => { newTurn(pool, subject); },
+    onTrouble: (hear) => { pool.hearers.push(hear); },
+  };
+}
