@@ -14,7 +14,7 @@ export const desk = { width: 1400, height: 900 };
 // Root has no sandbox of Chromium's.
 export function openBrowser() {
   const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  return puppeteer.launch({ executablePath: chromium, headless: true, args, protocolTimeout: 120000 });
+  return puppeteer.launch({ executablePath: chromium, headless: true, args, protocolTimeout: 300000 });
 }
 
 // A page that has no file open yet, and lists that fill while it is used.
@@ -38,9 +38,9 @@ export async function openFile(browser, file, size, dark = false) {
   return { ...opened, url };
 }
 
-// What a page asked for beside itself and the blobs that it made.
+// What a page asked for beside itself and what it has inside: blobs that it made, and pictures written into its style.
 export function foreignRequests(seen, url) {
-  const own = (asked) => asked.split('#')[0] === url || asked.startsWith('blob:');
+  const own = (asked) => asked.split('#')[0] === url || /^(blob|data):/.test(asked);
   return seen.requests.filter((asked) => !own(asked));
 }
 

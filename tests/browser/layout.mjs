@@ -11,11 +11,33 @@ function findFaults() {
   const slack = 1.5;
   const faults = [];
   const short = (text) => JSON.stringify(text.trim().replace(/\s+/g, ' ').slice(0, 50));
-  const visible = (element) => {
-    const style = getComputedStyle(element);
-    return style.visibility !== 'hidden' && style.display !== 'none' && element.getClientRects().length > 0;
-  };
+  const visible = (element) => element.checkVisibility({ visibilityProperty: true });
+  const parentOf = (element) => element.parentElement ?? element.getRootNode().host ?? null;
+
+  // The document and the trees of their own inside it.
+  function trees(root) {
+    const inside = [...root.querySelectorAll('*')].filter((element) => element.shadowRoot);
+    return [root, ...inside.flatMap((element) => trees(element.shadowRoot))];
+  }
+  const everywhere = (selector) => trees(document).flatMap((root) => [...root.querySelectorAll(selector)]);
+
   const inView = (rect) => rect.width > 0 && rect.height > 0;
+
+  const scrolls = (element) => /auto|scroll/.test(getComputedStyle(element).overflow);
+
+  // What is left of a box where parts of the page that are scrolled show it.
+  function shownOf(box, element) {
+    let shown = box;
+    for (let at = element; at && at !== document.documentElement; at = parentOf(at)) {
+      if (!scrolls(at)) continue;
+      const frame = at.getBoundingClientRect();
+      shown = {
+        left: Math.max(shown.left, frame.left), right: Math.min(shown.right, frame.right),
+        top: Math.max(shown.top, frame.top), bottom: Math.min(shown.bottom, frame.bottom),
+      };
+    }
+    return shown;
+  }
 
   // Each line of each text, as boxes of ink.
   function inkOf(node) {
@@ -23,12 +45,12 @@ function findFaults() {
     range.selectNodeContents(node);
     return [...range.getClientRects()].filter(inView).map((rect) => ({
       left: rect.left, right: rect.right, top: rect.top + 0.2 * rect.height, bottom: rect.bottom - 0.2 * rect.height,
-    }));
+    })).map((box) => shownOf(box, node.parentElement)).filter((box) => box.right > box.left && box.bottom > box.top);
   }
 
   // Frames that cut a text off: those that do so on purpose mark what is missing by themselves.
   function frameOf(element) {
-    for (let at = element.parentElement; at; at = at.parentElement) {
+    for (let at = parentOf(element); at; at = parentOf(at)) {
       if (at.tagName.toLowerCase() === 'svg') return at.getBoundingClientRect();
       const flow = getComputedStyle(at);
       if (['auto', 'scroll'].includes(flow.overflowX)) return null;
@@ -37,11 +59,11 @@ function findFaults() {
     return { left: 0, right: document.documentElement.clientWidth, top: -Infinity, bottom: Infinity };
   }
 
-  const hiddenFromEyes = (element) => element.closest('[data-offscreen], title, desc, style, script, option, datalist') !== null;
+  const hiddenFromEyes = (element) => element.closest('title, desc, style, script, option') !== null;
 
-  function texts() {
+  function textsIn(root) {
     const found = [];
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
     while (walker.nextNode()) {
       const node = walker.currentNode;
       const element = node.parentElement;
@@ -80,7 +102,7 @@ function findFaults() {
 
   // The outermost of what is drawn; what is clipped on purpose cannot leave its frame.
   function picturesOutside() {
-    for (const svg of document.querySelectorAll('svg[role=img]')) {
+    for (const svg of everywhere('svg[role=img]')) {
       if (!visible(svg)) continue;
       const frame = svg.getBoundingClientRect();
       const name = short(svg.querySelector('title')?.textContent ?? '');
@@ -97,7 +119,8 @@ function findFaults() {
     }
   }
 
-  const all = texts();
+  window.scrollTo(0, 0); // where nothing that sticks lies over anything
+  const all = [document.body, ...trees(document).slice(1)].flatMap(textsIn);
   cutTexts(all);
   overlappingTexts(all);
   picturesOutside();

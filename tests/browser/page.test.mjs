@@ -1,0 +1,347 @@
+// The page as a user meets it: each step clicked and typed through, on a telephone and on a desk. Times are printed.
+import assert from 'node:assert/strict';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { after, before, describe, it } from 'node:test';
+import { seriousFaults } from './accessibility.mjs';
+import { desk, foreignRequests, newPage, openBrowser, openFile, screenshot, screenshots, telephone } from './browser.mjs';
+import { hostileCourse, hostilePlayer } from './hostile.mjs';
+import { layoutFaults, paperFaults } from './layout.mjs';
+
+const file = process.env.YARDWORTH_PAGE;
+const downloads = resolve(screenshots, 'downloads');
+const droppedFiles = resolve(screenshots, 'dropped');
+const patience = 240000; // milliseconds that anything may take
+
+const textOf = (page, selector) => page.$eval(selector, (element) => element.textContent);
+
+function until(page, condition, ...given) {
+  return page.waitForFunction(condition, { timeout: patience, polling: 20 }, ...given);
+}
+
+// Waits for an answer: other words than before.
+function answered(page, place, before = '') {
+  return until(page, (selector, old) => {
+    const result = document.querySelector(selector);
+    const words = result?.querySelector('.lead')?.textContent ?? '';
+    return words !== '' && words !== old && result.getAttribute('aria-busy') !== 'true';
+  }, place, before);
+}
+
+async function goTo(page, step) {
+  await page.click(`nav a[href="#${step}"]`);
+  await until(page, (name) => document.activeElement?.id === `${name}-title`, step);
+}
+
+// As a finger moves a slider.
+async function slide(page, selector, value) {
+  await page.$eval(selector, (range, to) => {
+    range.value = String(to);
+    range.dispatchEvent(new Event('input', { bubbles: true }));
+  }, value);
+}
+
+async function type(page, selector, words) {
+  await page.click(selector, { count: 3 });
+  await page.keyboard.type(words);
+}
+
+// The content of an editor, whose tree is its own.
+const editor = (host) => `#${host} >>> .cm-content`;
+
+async function typeInEditor(page, host, words) {
+  await (await page.waitForSelector(editor(host))).focus();
+  await page.keyboard.down('Control');
+  await page.keyboard.press('Home');
+  await page.keyboard.up('Control');
+  await page.keyboard.type(words);
+}
+
+async function drop(page, ...paths) {
+  await (await page.$('#files')).uploadFile(...paths);
+}
+
+function tell(words) {
+  console.log(`    ${words}`);
+}
+
+async function openPage(browser, size, dark = false) {
+  const opened = await openFile(browser, file, size, dark);
+  opened.page.on('dialog', (dialog) => dialog.accept());
+  await answered(opened.page, '#round-result');
+  return opened;
+}
+
+async function check(opened, name, withAxe = true) {
+  const { page, seen, url } = opened;
+  await screenshot(page, `page/${name}`);
+  assert.deepEqual(seen.errors, []);
+  assert.deepEqual(foreignRequests(seen, url), []);
+  assert.deepEqual(await layoutFaults(page), []);
+  if (withAxe) assert.deepEqual(await seriousFaults(page), []);
+}
+
+// What a user does on each step; with the name of the size for pictures.
+const steps = {
+  async who(page) {
+    await page.select('#player', '12-woman.yaml');
+    await until(page, () => document.querySelector('#player-understood').textContent.includes('captain 12'));
+    await page.click('#course-details > summary');
+    await typeInEditor(page, 'course-editor', 'holez: 3\n');
+    await until(page, () => document.querySelector('#course-findings').textContent.includes('holez'));
+    await page.select('#course-choice', 'marsh-end.yaml');
+    await until(page, () => document.querySelector('#course-understood').textContent.includes('Marsh End'));
+    await page.click('#course-details > summary');
+    await page.select('#course-choice', 'heron-ferry.yaml');
+    await until(page, () => document.querySelector('#course-understood').textContent.includes('Heron Ferry'));
+    await page.select('#tee', 'forward');
+    await answered(page, '#round-result');
+    await until(page, () => document.querySelector('#round-result').textContent.includes('forward tees'));
+  },
+  async form(page) {
+    await page.click('#player-details > summary');
+    await type(page, '#form-label', 'evening 20');
+    await type(page, '#form-index', '20,4');
+    await type(page, '#form-carry-0', '180');
+    await type(page, '#form-carry-6', '120');
+    await page.click('#form-player');
+    await until(page, () => document.querySelector('#player-findings').textContent.includes('20.4'));
+    await type(page, '#form-index', '20.4');
+    await page.click('#form-player');
+    await until(page, () => document.querySelector('#player-understood').textContent.includes('evening 20'));
+    await page.click('#player-details > summary');
+    await page.select('#player', 'weekend-16-man.yaml');
+    await until(page, () => document.querySelector('#player-understood').textContent.includes('weekend 16'));
+  },
+  async bay(page) {
+    await page.select('#logs', 'weekend-16');
+    await answered(page, '#bag-result');
+    await page.select('#logs', '');
+    for (const carry of ['180', '185', '191', '178', '183']) {
+      await type(page, '#strike-carry', carry);
+      await type(page, '#strike-offline', '-4');
+      await page.click('#strike-add');
+    }
+    await until(page, () => document.querySelector('#bag-result').textContent.includes('5 shots'));
+    await page.select('#logs', 'weekend-16');
+    const earlier = await textOf(page, '#delivery-result .lead');
+    await page.click('#strike-keep');
+    await slide(page, '#attack_deg', 3);
+    await answered(page, '#delivery-result', earlier);
+  },
+  async course(page) {
+    let earlier = await textOf(page, '#round-result .lead');
+    await slide(page, '#driver', 30);
+    await answered(page, '#round-result', earlier);
+    earlier = await textOf(page, '#round-result .lead');
+    await type(page, '#irons-number', '9');
+    await answered(page, '#round-result', earlier);
+    await page.select('#hole', '11');
+    await until(page, () => document.querySelector('#hole-result .picture').shadowRoot.textContent.includes('Hole 11'));
+    await until(page, () => [...document.querySelectorAll('#maps button > div')].every((map) => map.shadowRoot));
+    earlier = await textOf(page, '#round-result .lead');
+    await page.click('input[name=change][value=logs]');
+    await answered(page, '#round-result', earlier);
+    earlier = await textOf(page, '#round-result .lead');
+    await page.click('input[name=change][value=strike]');
+    await answered(page, '#round-result', earlier);
+    await page.click('input[name=change][value=said]');
+  },
+  async worth(page) {
+    await type(page, '#stroke-worth', '20');
+    await page.click('#weigh');
+    await answered(page, '#weigh-result');
+  },
+  async club(page) {
+    await page.select('#band-tee', 'middle');
+    await page.click('#bands');
+    await answered(page, '#bands-result');
+    await slide(page, '#hazard-from', 220);
+    await answered(page, '#hazard-result');
+  },
+  async take(page) {
+    await page.click('#save-copy');
+    await until(page, () => document.querySelector('#taken').textContent.includes('saved'));
+  },
+};
+
+// The file that was saved, whole.
+async function saved(ending) {
+  for (let waited = 0; waited < patience; waited += 50) {
+    const names = readdirSync(downloads, { withFileTypes: true }).filter((entry) => entry.name.endsWith(ending));
+    if (names.length > 0) return join(downloads, names[0].name);
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  throw new Error('nothing was saved');
+}
+
+// A picture, an archive, brackets as far as a file may reach, and names that are script; the last two are valid.
+function hostileFiles() {
+  const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+  const archive = Buffer.concat([Buffer.from('PK\x03\x04'), Buffer.alloc(100000, 7), Buffer.from('PK\x05\x06')]);
+  return {
+    'picture.png': Buffer.from(pixel, 'base64'),
+    'archive.zip': archive,
+    'brackets.yaml': '['.repeat(4 * 1024 * 1024),
+    'course-of-brackets.yaml': `format: yardworth/course/1\nholes: ${'['.repeat(4 * 1024 * 1024 - 40)}`,
+    'course<img src=x onerror=alert(1)>.yaml': hostileCourse(),
+    'player.yaml': hostilePlayer(),
+  };
+}
+
+// All holes are drawn, so that nothing is being worked out.
+function settled(page) {
+  return until(page, () => {
+    const maps = [...document.querySelectorAll('#maps button > div')];
+    return maps.length > 0 && maps.every((map) => map.shadowRoot);
+  });
+}
+
+// Runs in the page: how long after a slider moved the answers are there.
+function timesOfSlider(value) {
+  const words = (place) => document.querySelector(`${place} .lead`).textContent;
+  const before = { hole: words('#hole-result'), round: words('#round-result') };
+  const started = performance.now();
+  const range = document.querySelector('#driver');
+  range.value = String(value);
+  range.dispatchEvent(new Event('input', { bubbles: true }));
+  const times = {};
+  return new Promise((done) => {
+    const look = () => {
+      for (const which of ['hole', 'round']) {
+        const place = `#${which}-result`;
+        if (times[which] === undefined && words(place) !== before[which]) {
+          times[which] = Math.round(performance.now() - started);
+        }
+      }
+      if (times.hole !== undefined && times.round !== undefined) done(times);
+      else setTimeout(look, 1);
+    };
+    look();
+  });
+}
+
+const skip = file ? false : 'no page was given';
+
+describe('page', { skip }, () => {
+  let browser;
+  before(async () => {
+    mkdirSync(droppedFiles, { recursive: true });
+    browser = await openBrowser();
+  });
+  after(() => browser?.close());
+
+  for (const [name, size] of Object.entries({ telephone, desk })) {
+    for (const [step, act] of Object.entries(steps)) {
+      it(`${step}, ${name}`, async () => {
+        const opened = await openPage(browser, size, step === 'bay');
+        await goTo(opened.page, step === 'form' ? 'who' : step);
+        await act(opened.page);
+        await check(opened, `${step}-${name}`);
+        await opened.page.close();
+      });
+    }
+  }
+
+  it('what was entered is there after a reload, and can be forgotten', async () => {
+    const { page } = await openPage(browser, telephone);
+    await page.select('#player', 'senior-20-man.yaml');
+    await page.click('#course-details > summary');
+    await typeInEditor(page, 'course-editor', '# my own\n');
+    await goTo(page, 'course');
+    await slide(page, '#driver', 11);
+    let asked = false;
+    page.once('dialog', (dialog) => { asked = dialog.type() === 'beforeunload'; });
+    await page.reload();
+    await until(page, () => document.querySelector('#player-understood').textContent.includes('senior 20'));
+    assert.ok(asked, 'leaving with what is in no file asks');
+    assert.equal(await page.$eval('#driver', (range) => range.value), '11');
+    assert.ok((await textOf(page, '#course-editor >>> .cm-content')).startsWith('# my own'));
+    await goTo(page, 'take');
+    await page.click('#clear');
+    await until(page, () => document.querySelector('#player').value === 'weekend-16-man.yaml');
+    await page.close();
+  });
+
+  it('a copy of the page opens with the case inside', async () => {
+    const { page } = await openPage(browser, telephone);
+    await page.select('#player', 'junior.yaml');
+    await answered(page, '#round-result', await textOf(page, '#round-result .lead'));
+    await goTo(page, 'take');
+    rmSync(downloads, { recursive: true, force: true });
+    const session = await page.createCDPSession();
+    await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: downloads });
+    await page.click('#save-copy');
+    const copy = await saved('.html');
+    await page.close();
+    const opened = await openFile(browser, copy, desk);
+    await answered(opened.page, '#round-result');
+    assert.ok((await textOf(opened.page, '#whose')).includes('junior'));
+    await check(opened, 'copy-desk', false);
+    await opened.page.close();
+  });
+
+  it('the lesson sheet is saved', async () => {
+    const { page } = await openPage(browser, telephone);
+    await goTo(page, 'take');
+    rmSync(downloads, { recursive: true, force: true });
+    const session = await page.createCDPSession();
+    await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: downloads });
+    await page.click('#save-sheet');
+    const sheet = readFileSync(await saved('.html'), 'utf8');
+    assert.ok(sheet.includes('The three holes where most is gained'));
+    await page.close();
+  });
+
+  it('files that nobody should drop are refused, and the page goes on', async () => {
+    const opened = await openPage(browser, desk);
+    const { page, seen } = opened;
+    for (const [name, bytes] of Object.entries(hostileFiles())) {
+      const path = join(droppedFiles, name);
+      writeFileSync(path, bytes);
+      const started = Date.now();
+      await drop(page, path);
+      await until(page, (called) => {
+        const told = document.querySelector('#dropped').textContent;
+        return told.startsWith(called) && /taken|many/.test(told);
+      }, name);
+      tell(`${name}: ${Date.now() - started} ms`);
+    }
+    assert.deepEqual(seen.errors, []);
+    await until(page, () => document.querySelector('#player-understood').textContent.includes('<script>'));
+    await answered(page, '#round-result');
+    await until(page, () => document.querySelector('#round-result').textContent.includes('<script>'));
+    assert.equal(await page.title(), 'What is added distance worth?');
+    await check(opened, 'hostile-desk');
+    await page.close();
+  });
+
+  it('on paper, in the dark, and at twice the size', async () => {
+    const opened = await openPage(browser, { width: 700, height: 450 }, true);
+    await goTo(opened.page, 'course');
+    await check(opened, 'course-twice-dark');
+    assert.deepEqual(await paperFaults(opened.page), []);
+    await opened.page.emulateMediaType('print');
+    await screenshot(opened.page, 'page/course-a4');
+    await opened.page.close();
+  });
+
+  it('times', async () => {
+    const started = Date.now();
+    const { page } = await openFile(browser, file, desk);
+    await until(page, () => document.querySelector('#hole-result .lead'));
+    tell(`first answer for the hole in view, from opening: ${Date.now() - started} ms`);
+    await answered(page, '#round-result');
+    tell(`first round, from opening: ${Date.now() - started} ms`);
+    for (const plan of ['habit', 'both']) {
+      await page.select('#plan', plan);
+      await answered(page, '#round-result');
+      await settled(page);
+      const times = await page.evaluate(timesOfSlider, plan === 'habit' ? 14 : 26);
+      tell(`a slider moved, plan ${plan}: hole ${times.hole} ms, round ${times.round} ms`);
+    }
+    const memory = await page.metrics();
+    tell(`JavaScript heap of the page, without workers: ${Math.round(memory.JSHeapUsedSize / 1e6)} MB`);
+    await page.close();
+  });
+});
