@@ -32,9 +32,13 @@ struct GainReport {
 // The answer in one sentence, in the course's units and in strokes to the tenth (small ones to the hundredth).
 std::string gain_sentence(const GainResult& result);
 
-// For a terminal: the answer, the round, the holes, the second shots, the curve, what it rests on, the cautions.
-// Distances in the course's units; emphasis makes the answer bold.
-std::string gain_text(const GainReport& report, bool emphasis = false, std::size_t columns = report_width);
+// What bars in a text are made of: block characters of Unicode, or plain ones where those do not show.
+enum class BarCharacters { blocks, ascii };
+
+// For a terminal: the answer, the round, the holes, with bars, the second shots, the curve, what it rests on, the
+// cautions. Distances in the course's units; emphasis makes the answer bold and the bars coloured.
+std::string gain_text(const GainReport& report, bool emphasis = false, std::size_t columns = report_width,
+                      BarCharacters bars = BarCharacters::blocks);
 
 // The formats for programs, nothing rounded: distances in yards in JSON, in the course's units in CSV, where the
 // heading names them (_yd, _m). A cell of CSV that was not computed is empty.

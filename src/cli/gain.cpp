@@ -119,7 +119,8 @@ GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progres
 
 namespace {
 
-std::string written(const GainReport& report, const OutputOptions& output, const Surroundings& surroundings) {
+std::string written(const GainReport& report, const GainOptions& options, const Surroundings& surroundings) {
+  const OutputOptions& output = options.output;
   switch (output.format) {
     case Format::json:
       return gain_json(report);
@@ -128,7 +129,10 @@ std::string written(const GainReport& report, const OutputOptions& output, const
     case Format::text:
       break;
   }
-  return text_of(gain_text, report, output, surroundings);
+  const auto write = [&options](const GainReport& gain, bool emphasis, std::size_t columns) {
+    return gain_text(gain, emphasis, columns, options.bars);
+  };
+  return text_of(write, report, output, surroundings);
 }
 
 Outcome gain_outcome(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
@@ -142,7 +146,7 @@ Outcome gain_outcome(const GainOptions& options, const Inputs& inputs, const Sur
       return refusal_of(*refused);
     }
   }
-  return deliver(written(report, options.output, surroundings), options.output, report.opening);
+  return deliver(written(report, options, surroundings), options.output, report.opening);
 }
 
 // --to says the end of a curve by a number, and what changes of a strike by KEY=VALUE.
@@ -206,6 +210,7 @@ void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action) {
   CLI::App* command = app.add_subcommand("gain", "What added carry is worth in strokes, hole by hole");
   add_gain_options(*command, *options);
   add_output_options(*command, options->output);
+  add_bars_option(*command, options->bars);
   add_svg_option(*command, options->svg,
                  "Also draw where the strokes come from, hole by hole, second shots and scores; with --to the curve");
   command->callback([options, surroundings, &action] {

@@ -20,6 +20,7 @@ struct GainOptions {
   InputOptions inputs;
   OutputOptions output;
   std::string svg;
+  BarCharacters bars = BarCharacters::blocks;
   AskedChange change;
   std::optional<double> to, step;  // in the course's units
   Method method = Method::play;

@@ -79,9 +79,10 @@ Outcome refusal_of(OutputRefusal refusal);
 Outcome computed(const std::function<Outcome()>& compute);
 
 // A report as text for where it goes: plain in a file, as wide as there is room.
-template <class Report>
-std::string text_of(std::string (*write)(const Report&, bool emphasis, std::size_t columns), const Report& report,
-                    const OutputOptions& output, const Surroundings& surroundings) {
+// write(report, emphasis, columns) gives the text.
+template <class Write, class Report>
+std::string text_of(const Write& write, const Report& report, const OutputOptions& output,
+                    const Surroundings& surroundings) {
   const bool to_file = !output.path.empty();
   return write(report, surroundings.colour && !to_file, surroundings.columns(to_file).value_or(report_width));
 }

@@ -20,13 +20,17 @@ namespace {
 
 using yardworth::cli::not_done;
 
+// A terminal that knows no commands, such as those for colour.
+bool is_dumb() {
+  const char* terminal = std::getenv("TERM");
+  return terminal == nullptr || std::string_view(terminal) == "dumb";
+}
+
 // Colour on a terminal, unless NO_COLOR says otherwise or the terminal has none.
 bool wants_colour() {
   const char* no_color = std::getenv("NO_COLOR");
-  const char* terminal = std::getenv("TERM");
   const bool refused = no_color != nullptr && *no_color != '\0';
-  const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
-  return ::isatty(STDOUT_FILENO) == 1 && !refused && !dumb;
+  return ::isatty(STDOUT_FILENO) == 1 && !refused && !is_dumb();
 }
 
 std::optional<std::size_t> terminal_columns(int descriptor) {
@@ -74,7 +78,8 @@ int main(int argc, char** argv) {
     std::signal(SIGPIPE, SIG_IGN);
     std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
-    const bool progress = ::isatty(STDERR_FILENO) == 1;
+    // It is written over itself, which takes commands too.
+    const bool progress = ::isatty(STDERR_FILENO) == 1 && !is_dumb();
     return finish(yardworth::cli::run(arguments, {wants_colour(), progress, terminal_columns(STDOUT_FILENO),
                                                   said_columns(), terminal_columns(STDERR_FILENO)}));
   } catch (const std::bad_alloc&) {

@@ -1,6 +1,7 @@
 #include "cli/options.hpp"
 
 #include <cmath>
+#include <cstdint>
 
 #include "core/number_text.hpp"
 #include "core/spelling.hpp"
@@ -88,6 +89,11 @@ void add_file_options(CLI::App& app, OutputOptions& options, const std::string& 
 void add_svg_option(CLI::App& app, std::string& path, const std::string& help) {
   app.get_option("--force")->remove_needs(app.get_option("--output"));
   add_words(app, "--svg", path, "FILE", help);
+}
+
+void add_bars_option(CLI::App& app, BarCharacters& bars) {
+  const auto plain = [&bars](std::int64_t /*times*/) { bars = BarCharacters::ascii; };
+  app.add_flag_function("--ascii", plain, "Bars of plain characters, where a terminal or a reader knows no others");
 }
 
 void add_threads_option(CLI::App& app, int& threads) {

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "yardworth/limits.hpp"
+#include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 
@@ -72,6 +73,8 @@ void add_output_options(CLI::App& app, OutputOptions& options);
 void add_file_options(CLI::App& app, OutputOptions& options, const std::string& help);
 // A picture in a file beside the answer; --force serves both. After the options of the output.
 void add_svg_option(CLI::App& app, std::string& path, const std::string& help);
+// Of an answer whose text has bars.
+void add_bars_option(CLI::App& app, BarCharacters& bars);
 void add_threads_option(CLI::App& app, int& threads);
 
 }  // namespace yardworth::cli

@@ -10,6 +10,7 @@
 #include "report/gain_basis.hpp"
 #include "report/gain_parts.hpp"
 #include "report/hole_words.hpp"
+#include "report/holes_bars.hpp"
 #include "report/measured_words.hpp"
 #include "report/rounds_words.hpp"
 #include "report/score_parts.hpp"
@@ -268,11 +269,12 @@ std::string answer_lines(const GainReport& report, bool emphasis, const Page& pa
 
 }  // namespace
 
-std::string gain_text(const GainReport& report, bool emphasis, std::size_t columns) {
+std::string gain_text(const GainReport& report, bool emphasis, std::size_t columns, BarCharacters bars) {
   const GainResult& result = report.result;
   const Page page(columns);
   return opening_lines(report.opening, page) + answer_lines(report, emphasis, page) + round_section(result, page) +
-         report::scores_section(result, page) + holes_section(result, page) + plan_changes_section(result, page) +
+         report::scores_section(result, page) + holes_section(result, page) +
+         report::holes_bars_section(result.answer(), page, bars, emphasis) + plan_changes_section(result, page) +
          second_shots_section(result, page) + rounds_section(result, page) + curve_section(report, page) +
          basis_section(result, page) + cautions_section(result, page);
 }

@@ -1,23 +1,21 @@
 #include <doctest/doctest.h>
-#include <fcntl.h>
 #include <fmt/format.h>
-#include <pty.h>
-#include <unistd.h>
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
-#include <cstdlib>
 #include <sstream>
 #include <string>
 #include <vector>
 
 #include "cli/command.hpp"
+#include "support/terminal.hpp"
 #include "support/words.hpp"
 
 // The built program writes for the terminal it has, else for COLUMNS, else as wide as ever.
 
 namespace {
+
+using yardworth::test::written;
+using yardworth::test::written_to_terminal;
 
 constexpr const char* any_text[] = {
     "--help", "gain --help", "strategy --help", "bands --help", "delivery --help", "check --help",
@@ -26,50 +24,6 @@ constexpr const char* any_text[] = {
     "delivery --table", "delivery --table attack-deg=-8..8:1 --wind-mps 5 --wind-from-deg 90",
     // What is wrong with a file, and what was understood, both longer than a line.
     "check courses/heron-ferry/course.yaml courses/heron-ferry/members/12-woman.yaml docs/formats.md"};
-
-// What the program writes to a pipe, with these variables of the environment; called from the root of the sources.
-std::string written(const std::string& environment, const std::string& arguments) {
-  const std::string line = fmt::format("cd '{}' && env -u COLUMNS {} '{}' {} 2>/dev/null", YARDWORTH_SOURCE_DIR,
-                                       environment, YARDWORTH_PROGRAM, arguments);
-  std::FILE* pipe = ::popen(line.c_str(), "r");
-  REQUIRE(pipe != nullptr);
-  std::string out;
-  std::array<char, 4096> buffer{};
-  while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe)) out.append(buffer.data(), count);
-  ::pclose(pipe);
-  return out;
-}
-
-// What it writes to a terminal of so many columns.
-std::string written_to_terminal(unsigned short columns, const std::string& environment, const std::string& arguments) {
-  int terminal = -1;
-  int ours = -1;
-  winsize size{};
-  size.ws_row = 24;
-  size.ws_col = columns;
-  REQUIRE(::openpty(&ours, &terminal, nullptr, nullptr, &size) == 0);
-  const std::string name = fmt::format("/proc/{}/fd/{}", ::getpid(), terminal);
-  const std::string line = fmt::format("cd '{}' && env -u COLUMNS TERM=dumb {} '{}' {} >'{}' 2>/dev/null",
-                                       YARDWORTH_SOURCE_DIR, environment, YARDWORTH_PROGRAM, arguments, name);
-  std::FILE* pipe = ::popen(line.c_str(), "r");
-  REQUIRE(pipe != nullptr);
-  ::fcntl(ours, F_SETFL, O_NONBLOCK);
-  std::string out;
-  std::array<char, 4096> buffer{};
-  const auto take = [&] {
-    for (auto count = ::read(ours, buffer.data(), buffer.size()); count > 0;
-         count = ::read(ours, buffer.data(), buffer.size())) {
-      out.append(buffer.data(), static_cast<std::size_t>(count));
-    }
-  };
-  for (std::array<char, 1> end{}; std::fread(end.data(), 1, 1, pipe) == 1;) take();
-  ::pclose(pipe);
-  take();
-  ::close(terminal);
-  ::close(ours);
-  out.erase(std::remove(out.begin(), out.end(), '\r'), out.end());
-  return out;
-}
 
 // Characters, not bytes.
 std::size_t longest_line(const std::string& text) {
