@@ -196,9 +196,16 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
 
 // Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
 // Throws like compute_gain.
+struct HazardInReach {
+  int hole = 0;
+  HazardView hazard;
+};
 struct CurvePoint {
   DistanceChange change;
   StepValues round;
+  // With method play: what comes into reach here, in the order of the holes. Of the tee shots that the answer plays at
+  // this carry telling::within_reach or more reach it (HazardMet), and at no carry before did as many.
+  std::vector<HazardInReach> into_reach = {};
 };
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd);

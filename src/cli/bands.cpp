@@ -148,9 +148,6 @@ Outcome run_members(const BandsOptions& options, const Surroundings& surrounding
 
 Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings) {
   if (const std::string why = svg_conflict(options.svg, options.output); !why.empty()) return refusal(at_fault, why);
-  if (!options.svg.empty() && !options.hazards.empty()) {
-    return refusal(at_fault, "--svg draws what more carry saves, not what hazards moved or added do");
-  }
   if (const auto refused = refuse_outputs({options.output.path, options.svg}, {options.course, options.members},
                                           options.output.replace)) {
     return refusal_of(*refused);
@@ -242,7 +239,8 @@ void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) 
       "takes several times as long");
   add_threads_option(*command, options->threads);
   add_output_options(*command, options->output);
-  add_svg_option(*command, options->svg, "Also draw what is saved, band by band and tee by tee");
+  add_svg_option(*command, options->svg,
+                 "Also draw what is saved, or what changed hazards do, band by band and tee by tee");
   command->footer(
       "What would a bunker 230 yards out on the left of the fourth do, and to whom?\n"
       "  yardworth bands --add-hazard 4:kind=bunker,side=left,from=230,to=245,near=10,far=22\n"

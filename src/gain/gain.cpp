@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <utility>
 
 #include "core/numerics.hpp"
+#include "core/telling.hpp"
 #include "gain/bag_places.hpp"
 #include "gain/describe_gain.hpp"
 #include "gain/finish_holes.hpp"
@@ -152,6 +155,23 @@ GainResult compute_gain(const Course& course, const Player& player, const Baseli
   return put_together(course, player, baseline, request, compute_hole_gains(course, player, baseline, request));
 }
 
+namespace {
+
+// Names the hazards that as many tee shots reach as never before, and adds them to those that were so far.
+std::vector<HazardInReach> new_in_reach(const PolicyGain& answer, std::set<std::pair<int, int>>& reached) {
+  std::vector<HazardInReach> hazards;
+  for (const HoleGain& hole : answer.holes) {
+    if (!hole.play_after) continue;
+    for (const HazardMet& met : hole.play_after->hazards) {
+      if (met.reached < telling::within_reach) continue;
+      if (reached.emplace(hole.number, met.hazard.hazard).second) hazards.push_back({hole.number, met.hazard});
+    }
+  }
+  return hazards;
+}
+
+}  // namespace
+
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd) {
   require_valid_curve(course, request, limit_yd, step_yd);
@@ -159,14 +179,20 @@ std::vector<CurvePoint> compute_curve(const Course& course, const Player& player
   const double irons_per_yard =
       request.change.driver_carry_yd != 0.0 ? request.change.irons_carry_yd / request.change.driver_carry_yd : 0.0;
   const auto steps = static_cast<int>(std::floor(limit_yd / step_yd + numerics::curve_rounding));
+  std::set<std::pair<int, int>> reached;  // holes and their hazards
   for (int i = 0; i <= steps; ++i) {
     GainRequest here = request;
     here.change.driver_carry_yd = i * step_yd;
     here.change.irons_carry_yd = irons_per_yard * here.change.driver_carry_yd;
     if (here.policy == PolicyChoice::both) here.policy = PolicyChoice::best;
-    // A point is four values: what else a gain tells would be worked out for nothing.
-    here.describe_play = here.spread_of_score = false;
-    curve.push_back({here.change.carry(), compute_gain(course, player, baseline, here).answer().round});
+    // A point is four values and what tee shots reach: what else a gain tells would be worked out for nothing.
+    here.describe_play = here.method == Method::play;
+    here.spread_of_score = false;
+    const GainResult point = compute_gain(course, player, baseline, here);
+    std::vector<HazardInReach> into_reach = new_in_reach(point.answer(), reached);
+    // What today's tee shots reach does not come into reach.
+    if (i == 0) into_reach.clear();
+    curve.push_back({here.change.carry(), point.answer().round, std::move(into_reach)});
   }
   return curve;
 }

@@ -109,25 +109,4 @@ std::string bands_sentence(const BandsResult& result) {
                      who(result, *ends.least), fixed(effect(*ends.least), 1));
 }
 
-namespace report {
-
-ComputedParts computed_parts(const BandsResult& result) { return {true, result.replanning_computed}; }
-
-bool has_fairways(const BandOnTee& golfer) {
-  return std::any_of(golfer.holes.begin(), golfer.holes.end(), [](const BandHole& hole) { return hole.par > 3; });
-}
-
-std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard) {
-  for (const BandOnTee& golfer : result.golfers) {
-    for (const ChangedHole& hole : golfer.changed) {
-      if (hole.with.number != hazard.hole) continue;
-      for (const HazardMet& met : hole.with.before.hazards) {
-        if (met.hazard.hazard == static_cast<int>(hazard.hazard)) return hazard_without_distance(met.hazard);
-      }
-    }
-  }
-  return "hazard";
-}
-
-}  // namespace report
 }  // namespace yardworth

@@ -23,17 +23,7 @@ using telling::most_club_tables;
 const char* const index_heading = "Handicap\nIndex";
 const char* const second_heading = "second shot\nof par 4s";
 
-std::string shown(const std::string& tee) { return shorten(escape_control(tee), 12); }
-
 std::string title_of(Gender gender) { return gender == Gender::men ? "Men" : "Women"; }
-
-std::vector<Gender> genders_of(const BandsResult& result) {
-  std::vector<Gender> genders;
-  for (const BandOnTee& golfer : result.golfers) {
-    if (std::find(genders.begin(), genders.end(), golfer.gender) == genders.end()) genders.push_back(golfer.gender);
-  }
-  return genders;
-}
 
 // A row for each golfer of one gender; the band is named where it begins.
 template <class RowOf>
@@ -42,7 +32,7 @@ void put_rows(const BandsResult& result, Gender gender, Table& table, RowOf row_
   for (const BandOnTee& golfer : result.golfers) {
     if (golfer.gender != gender) continue;
     const std::string band(name(golfer.band));
-    Cells row = {band == last ? "" : band, shown(result.tees[golfer.tee].name)};
+    Cells row = {band == last ? "" : band, report::shown_tee(result.tees[golfer.tee].name)};
     last = band;
     const Cells rest = row_of(golfer);
     row.insert(row.end(), rest.begin(), rest.end());
@@ -103,7 +93,7 @@ std::string cannot_finish_lines(const BandsResult& result, const Page& page) {
   for (const BandOnTee& golfer : result.golfers) {
     if (golfer.cannot_finish.empty()) continue;
     text += page.bullet(fmt::format("{} {}, {} tees: {}", name(golfer.band), name(golfer.gender),
-                                    shown(result.tees[golfer.tee].name),
+                                    report::shown_tee(result.tees[golfer.tee].name),
                                     cannot_finish_words(golfer.cannot_finish, result.units)));
   }
   return text;
@@ -114,7 +104,7 @@ std::string bands_section(const BandsResult& result, const Page& page) {
   std::string text;
   bool shows_second = false;
   bool shows_index = false;
-  for (const Gender gender : genders_of(result)) {
+  for (const Gender gender : report::genders_of(result)) {
     Table table = bands_table(parts);
     put_rows(result, gender, table, [&](const BandOnTee& golfer) { return golfer_row(golfer, parts); });
     shows_second = shows_second || page.shows(table, second_heading);
@@ -142,7 +132,7 @@ std::string suiting_section(const BandsResult& result, const Page& page) {
                give_way({"clubs longer than scratch,\ntee by tee", Align::left}, 1, GivesWay::left_out)},
               {}};
   const auto tee_name = [&](const std::optional<std::size_t>& tee) {
-    return tee ? shown(result.tees[*tee].name) : std::string("-");
+    return tee ? report::shown_tee(result.tees[*tee].name) : std::string("-");
   };
   for (std::size_t i = 0; i < result.suiting.size(); ++i) {
     const SuitingTee& suits = result.suiting[i];
@@ -157,17 +147,7 @@ std::string suiting_section(const BandsResult& result, const Page& page) {
                               length_text(suits.recommended.high_yd, result.units),
                           tee_name(suits.by_length), tee_name(suits.by_clubs), apart});
   }
-  std::string lengths;
-  for (const TeeOfBands& tee : result.tees) {
-    lengths +=
-        fmt::format("{}{} {}", lengths.empty() ? "" : ", ", shown(tee.name), length_text(tee.length_yd, result.units));
-  }
-  return page.section("Which tees suit whom") + page.table(table) +
-         page.paragraph(
-             fmt::format("By length: the total length recommended for the length of the drive (USGA / PGA of America "
-                         "tee guideline); here {}. By clubs: the second shots of the par 4s are nearest to those of "
-                         "scratch golfers of the same gender from the {} tees.",
-                         lengths, shown(result.longest_tee)));
+  return page.section("Which tees suit whom") + page.table(table) + page.paragraph(report::suiting_words(result));
 }
 
 // The golfers of one gender on one tee, who have a column each.
@@ -186,7 +166,7 @@ Table table_by_band(const std::vector<const BandOnTee*>& golfers, const std::str
 }
 
 std::string who(const BandsResult& result, Gender gender, std::size_t tee) {
-  return fmt::format("{}, {} tees", name(gender), shown(result.tees[tee].name));
+  return fmt::format("{}, {} tees", name(gender), report::shown_tee(result.tees[tee].name));
 }
 
 std::string clubs_table(const BandsResult& result, Gender gender, std::size_t tee, const Page& page) {
@@ -218,7 +198,7 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
 }
 
 std::string clubs_section(const BandsResult& result, const Page& page) {
-  const std::vector<Gender> genders = genders_of(result);
+  const std::vector<Gender> genders = report::genders_of(result);
   if (genders.size() * result.tees.size() > most_club_tables) return "";
   std::string text;
   for (const Gender gender : genders) {
@@ -275,7 +255,7 @@ std::string hazards_table(const BandsResult& result, int number, Gender gender, 
 std::string hazards_section(const BandsReport& report, const Page& page) {
   if (!report.hole) return "";
   std::string text;
-  for (const Gender gender : genders_of(report.result)) {
+  for (const Gender gender : report::genders_of(report.result)) {
     for (std::size_t tee = 0; tee < report.result.tees.size(); ++tee) {
       text += hazards_table(report.result, *report.hole, gender, tee, page);
     }
@@ -287,26 +267,10 @@ std::string hazards_section(const BandsReport& report, const Page& page) {
              "Cleared: it finishes beyond its end.");
 }
 
-const HazardMet* met(const HolePlay& play, std::size_t hazard) {
-  const auto found = std::find_if(play.hazards.begin(), play.hazards.end(), [&](const HazardMet& here) {
-    return here.hazard.hazard == static_cast<int>(hazard);
-  });
-  return found == play.hazards.end() ? nullptr : &*found;
-}
-
-const ChangedHole* changed_hole(const BandOnTee& golfer, int number) {
-  const auto hole = std::find_if(golfer.changed.begin(), golfer.changed.end(),
-                                 [number](const ChangedHole& here) { return here.with.number == number; });
-  return hole == golfer.changed.end() ? nullptr : &*hole;
-}
-
-bool carry_changes(const BandsResult& result) {
-  return result.change.driver_carry_yd != 0.0 || result.change.irons_carry_yd != 0.0;
-}
-
 Table changed_table(const BandsResult& result) {
   Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes\nas it is"}, {"\nchanged"}, {"\ncosts"}}, {}};
-  if (carry_changes(result)) table.columns.push_back(give_way({"with the\nother carry"}, 4, GivesWay::left_out));
+  if (report::carry_changes(result))
+    table.columns.push_back(give_way({"with the\nother carry"}, 4, GivesWay::left_out));
   table.columns.insert(table.columns.end(), {give_way({"from\nthe tee"}, 3, GivesWay::left_out), {"found"}});
   table.columns.insert(table.columns.end(),
                        {give_way({"reached"}, 2, GivesWay::left_out), give_way({"cleared"}, 1, GivesWay::left_out)});
@@ -314,15 +278,15 @@ Table changed_table(const BandsResult& result) {
 }
 
 Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const ChangedHazard& hazard) {
-  const ChangedHole* hole = changed_hole(golfer, hazard.hole);
+  const ChangedHole* hole = report::changed_hole(golfer, hazard.hole);
   if (hole == nullptr) return {"-"};
   const double without = hole->without.strokes.before;
   const double with = hole->with.strokes.before;
   Cells row = {strokes_text(without), strokes_text(with), strokes_text(with - without)};
-  if (carry_changes(result))
+  if (report::carry_changes(result))
     row.push_back(strokes_text(hole->with.strokes.replanned - hole->without.strokes.replanned));
-  const HazardMet* now = met(hole->with.before, hazard.hazard);
-  const HazardMet* was = hazard.added ? nullptr : met(hole->without.before, hazard.hazard);
+  const HazardMet* now = report::hazard_met(hole->with.before, hazard.hazard);
+  const HazardMet* was = hazard.added ? nullptr : report::hazard_met(hole->without.before, hazard.hazard);
   if (now == nullptr) {
     row.emplace_back("behind");
     return row;
@@ -335,19 +299,13 @@ Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const Chan
   return row;
 }
 
-std::string changed_title(const BandsResult& result, const ChangedHazard& hazard, Gender gender) {
-  const std::string words = report::changed_hazard_words(result, hazard);
-  return hazard.added ? fmt::format("Hole {}, a new {}: {}", hazard.hole, words, name(gender))
-                      : fmt::format("Hole {}, the {} moved: {}", hazard.hole, words, name(gender));
-}
-
 std::string changed_section(const BandsResult& result, const Page& page) {
   std::string text;
   for (const ChangedHazard& hazard : result.changed_hazards) {
-    for (const Gender gender : genders_of(result)) {
+    for (const Gender gender : report::genders_of(result)) {
       Table table = changed_table(result);
       put_rows(result, gender, table, [&](const BandOnTee& golfer) { return changed_row(result, golfer, hazard); });
-      text += page.section(changed_title(result, hazard, gender)) + page.table(table);
+      text += page.section(report::changed_hazard_title(result, hazard, gender)) + page.table(table);
     }
   }
   return text +
@@ -357,20 +315,9 @@ std::string changed_section(const BandsResult& result, const Page& page) {
          cannot_finish_lines(result, page);
 }
 
-std::string plan_words(const BandsReport& report) {
-  if (report.result.policy == PolicyChoice::habit) {
-    const std::string& best = report.asking.best;
-    return "Habit plan: the longest sensible club off the tee of a par 4 or 5 down the middle, then the club that fits "
-           "the distance left at the middle of the green. What playing the course differently would save or avoid is "
-           "not in it" +
-           (best.empty() ? "." : "; " + best + " looks for that.");
-  }
-  return "Best plan: for every place the ball can lie, the club and aim with the fewest expected strokes.";
-}
-
 std::string basis_section(const BandsReport& bands, const Page& page) {
   const BandsResult& result = bands.result;
-  std::string text = page.section("What it rests on") + page.bullet(plan_words(bands));
+  std::string text = page.section("What it rests on") + page.bullet(report::bands_plan_words(bands));
   for (const Note& note : result.notes) text += page.bullet(report::note_words(note, result.units));
   text += page.section("Cautions");
   for (const Caution& caution : result.cautions) text += page.bullet(report::caution_words(caution));
@@ -379,7 +326,7 @@ std::string basis_section(const BandsReport& bands, const Page& page) {
 
 std::string more_section(const BandsReport& report, const Page& page) {
   const BandsReport::Asking& asking = report.asking;
-  const bool clubs_shown = genders_of(report.result).size() * report.result.tees.size() <= most_club_tables;
+  const bool clubs_shown = report::genders_of(report.result).size() * report.result.tees.size() <= most_club_tables;
   std::string more;
   if (!clubs_shown && !asking.clubs.empty()) more = asking.clubs + " tells the approach shots club by club";
   if (!report.hole && !asking.hole.empty()) {

@@ -77,11 +77,24 @@ Json carry_json(const DistanceChange& change) {
   return {{"driver_carry_yd", change.driver_carry_yd}, {"irons_carry_yd", change.irons_carry_yd}};
 }
 
-Json curve_json(const std::vector<CurvePoint>& curve, ComputedParts computed) {
+Json into_reach_json(const std::vector<HazardInReach>& reached, Units units) {
+  Json json = Json::array();
+  for (const HazardInReach& one : reached) {
+    json.push_back({{"hole", one.hole},
+                    {"number", one.hazard.hazard + 1},
+                    {"words", report::hazard_words(one.hazard, units)},
+                    {"from_yd", one.hazard.from_yd},
+                    {"to_yd", one.hazard.to_yd}});
+  }
+  return json;
+}
+
+Json curve_json(const std::vector<CurvePoint>& curve, ComputedParts computed, Units units) {
   Json json = Json::array();
   for (const CurvePoint& point : curve) {
     Json entry = carry_json(point.change);
     put_strokes(entry, point.round, computed);
+    entry["into_reach"] = into_reach_json(point.into_reach, units);
     json.push_back(std::move(entry));
   }
   return json;
@@ -157,7 +170,7 @@ std::string gain_json(const GainReport& report) {
   put_scores(json, result);
   if (const auto show = rounds_to_show(result)) json["rounds_to_show"] = rounds_json(*show);
   if (report.control_asked) json["control_to_spare"] = control_json(report.control);
-  if (!report.curve.empty()) json["curve"] = curve_json(report.curve, computed);
+  if (!report.curve.empty()) json["curve"] = curve_json(report.curve, computed, result.units);
   json["baseline"] = {{"name", result.baseline_name}, {"source", result.baseline_source}};
   json["notes"] = all_notes(report);
   json["cautions"] = all_caution_words(result.cautions);

@@ -12,6 +12,7 @@
 #include "report/hole_words.hpp"
 #include "report/holes_bars.hpp"
 #include "report/measured_words.hpp"
+#include "report/reach_words.hpp"
 #include "report/rounds_words.hpp"
 #include "report/score_parts.hpp"
 #include "report/text.hpp"
@@ -213,6 +214,13 @@ std::string rounds_section(const GainResult& result, const Page& page) {
   return words.empty() ? "" : page.section("How long until it shows") + page.paragraph(words);
 }
 
+std::string into_reach_lines(const GainReport& report, const Page& page) {
+  const std::vector<std::string> reached = report::into_reach_words(report.curve, report.result.units);
+  std::string text;
+  for (const std::string& words : reached) text += page.bullet(words);
+  return text.empty() ? "" : "\n" + page.paragraph("Into reach of one tee shot in ten comes:") + text;
+}
+
 std::string curve_section(const GainReport& report, const Page& page) {
   if (report.curve.empty()) return "";
   const GainResult& result = report.result;
@@ -231,7 +239,7 @@ std::string curve_section(const GainReport& report, const Page& page) {
                           strokes_text(point.round.from_irons()),
                           result.replanning_computed ? strokes_text(point.round.from_replanning()) : "-"});
   }
-  return page.section("Strokes saved a round against added carry") + page.table(table);
+  return page.section("Strokes saved a round against added carry") + page.table(table) + into_reach_lines(report, page);
 }
 
 std::string basis_section(const GainResult& result, const Page& page) {

@@ -69,6 +69,41 @@ TEST_CASE("the charts of a gain say what its report says") {
   CHECK(gain_svg(report) == svg);
 }
 
+TEST_CASE("a curve has the interval of what was asked about, and numbers the places where hazards come into reach") {
+  GainReport report = sample_with_scores();
+  report.curve[1].into_reach = {{7, {2, Ground::bunker, HazardSide::left, 208.0, 228.0, false}},
+                                {11, {0, Ground::penalty_area, HazardSide::across, 203.0, 215.0, false}}};
+  report.curve[2].into_reach = {{4, {0, Ground::trees, HazardSide::right, 240.0, 260.0, false}}};
+  const std::string without = gain_svg(report);
+  test::check_well_formed(without);
+  for (const char* words : {">1. at 20: hole 7, bunker left at 208-228;<", ">hole 11, ",
+                            ">2. at 40: hole 4, trees right at 240-260<", ">1<", ">2<"}) {
+    CAPTURE(words);
+    CHECK(says(without, words));
+  }
+  CHECK_FALSE(says(without, "re-solved"));
+  report.result.interval = SavedInterval{0.9, 1.0, 3.0, 200, PolicyChoice::best};
+  const std::string with = gain_svg(report);
+  test::check_well_formed(with);
+  CHECK(says(with, "1.0 to 3.0"));
+  CHECK(with.size() > without.size());
+  for (CurvePoint& point : report.curve) point.into_reach.clear();
+  CHECK_FALSE(says(gain_svg(report), "Into reach"));
+}
+
+// Rings 14 pixels wide on a scale where 1 is 7.4 pixels: two that are 1 apart cannot stand side by side.
+TEST_CASE("numbered places that lie close together stand in rows below each other") {
+  const auto height = [](std::vector<Point> pins) {
+    report::Sheet sheet;
+    report::add_lines(sheet, {{{{{0.0, 0.0}, {40.0, 1.0}}, false, false, false}}, {}, std::move(pins), {}, "x"});
+    return sheet.top;
+  };
+  const double one_row = height({{0.0, 0.0}, {10.0, 0.2}, {20.0, 0.5}});
+  CHECK(height({{0.0, 0.0}, {1.0, 0.0}}) > one_row);
+  CHECK(height({{0.0, 0.0}, {1.0, 0.0}, {10.0, 0.2}, {11.0, 0.3}}) == height({{0.0, 0.0}, {1.0, 0.0}}));
+  CHECK(height({}) < one_row);
+}
+
 TEST_CASE("what is saved is drawn band by band and tee by tee") {
   BandsReport report = test::sample_bands();
   report.result.golfers.back().cannot_finish = {{4, 0.0}};
@@ -80,6 +115,53 @@ TEST_CASE("what is saved is drawn band by band and tee by tee") {
     CHECK(says(svg, words));
   }
   CHECK_FALSE(says(svg, ">2.00<"));
+}
+
+TEST_CASE("what a moved hazard does to whom is drawn band by band and tee by tee") {
+  BandsReport report = test::sample_changed_bands();
+  for (ChangedHole& hole : report.result.golfers[0].changed) hole.with.before.hazards[0].found = 0.25;
+  report.result.golfers[1].cannot_finish = {{4, 0.0}};
+  const std::string svg = bands_svg(report);
+  test::check_well_formed(svg);
+  // A quarter of a stroke more, and found by 25 of 100 in place of the 12 or 13 that 0.125 is rounded to.
+  for (const char* words : {">Hole 4, the bunker right moved: men<", ">Hole 4, the bunker right moved: women<",
+                            ">0.25, 12 to 25<", ">0.00, 12<", ">cannot finish<", ">middle tees<"}) {
+    CAPTURE(words);
+    CHECK(says(svg, words));
+  }
+  CHECK_FALSE(says(svg, "Strokes saved a round"));
+}
+
+TEST_CASE("two logs are drawn side by side: carries, intervals and gaps before and after") {
+  BagReport bag;
+  ClubChange driver;
+  driver.club = "driver";
+  driver.before.carry_yd = {200.0, 196.0, 204.0, 2.0, 10.0};
+  driver.before.gap_yd = Estimate{30.0, 25.0, 35.0, 3.0, 10.0};
+  driver.after.carry_yd = {212.0, 208.0, 216.0, 2.0, 10.0};
+  driver.after.gap_yd = Estimate{38.0, 32.0, 44.0, 3.0, 10.0};
+  driver.carry_yd = {12.0, 7.0, 17.0, 3.0, 20.0};
+  driver.verdict = ClubChange::Verdict::real;
+  ClubChange iron = driver;
+  iron.club = "7-iron <b>";
+  iron.verdict = ClubChange::Verdict::cannot_tell;
+  ClubMeasure wedge;
+  wedge.club = "sand wedge";
+  wedge.carry_yd = {70.0, 68.0, 72.0, 1.0, 10.0};
+  bag.comparison = BagComparison{"<before>", "after", {}, {}, {driver, iron}, {}, {"sand wedge"}};
+  bag.comparison->measured_after.clubs = {wedge};
+  const std::string svg = bag_svg(bag);
+  test::check_well_formed(svg);
+  for (const char* words : {">driver<", ">200, gap 30<", ">now: real<", ">212, gap 38<", ">7-iron &lt;b&gt;<",
+                            ">now: cannot tell<", ">sand wedge<", ">70<", "driver 12 yards longer (7 to 17): real."}) {
+    CAPTURE(words);
+    CHECK(says(svg, words));
+  }
+  CHECK_FALSE(says(svg, "<before>"));
+  // What is before is hollow and dashed.
+  CHECK(says(svg, "stroke-dasharray=\"3 2.5\""));
+  bag.comparison->changes = {iron};
+  CHECK(says(bag_svg(bag), "Of no club can it be told yet that its carry changed."));
 }
 
 TEST_CASE("the carries of a bag are drawn with their intervals and gaps") {
@@ -113,7 +195,8 @@ TEST_CASE("charts hold numbers that are all alike, lost or unknown") {
   report::add_pairs(sheet, {{"never", 0.0, 0.0, "0"}});
   constexpr double infinity = std::numeric_limits<double>::infinity();
   report::add_intervals(sheet, {{"unknown", 100.0, -infinity, infinity, "100"}});
-  report::add_lines(sheet, {{{{1.0, 0.0}}, false, false, true}}, {{1.0, "here"}}, "x");
+  report::add_lines(sheet,
+                    {{{{{1.0, 0.0}}, false, false, true}}, {{1.0, "here"}}, {{1.0, 0.0}}, {{1.0, 0.0, 0.0, 0.0}}, "x"});
   CHECK_FALSE(std::regex_search(sheet.svg, std::regex("nan|inf")));
   test::check_well_formed(report::svg_file({sheet.panel()}, "title", "description"));
   CHECK(says(sheet.svg, "url(#test-down)"));

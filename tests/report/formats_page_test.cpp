@@ -170,7 +170,8 @@ GainReport whole_gain(Units units, Method method = Method::play) {
   report.result.interval = SavedInterval{0.9, 0.5, 1.5, 200, PolicyChoice::habit};
   report.control_asked = true;
   report.control = ControlToSpare{0.02, 0.05};
-  report.curve = {{{20.0, 6.0}, report.result.answer().round}};
+  const HazardView bunker{0, Ground::bunker, HazardSide::right, 200.0, 230.0, false};
+  report.curve = {{{20.0, 6.0}, report.result.answer().round, {{2, bunker}}}};
   return report;
 }
 

@@ -188,6 +188,21 @@ TEST_CASE("JSON holds the curve that was asked for") {
   CHECK(curve[1]["strokes_saved"] == 1.75);
 }
 
+TEST_CASE("a curve names the hazards that come into reach, in JSON and in text") {
+  GainReport report = with_curve();
+  report.curve[1].into_reach = {{7, {2, Ground::bunker, HazardSide::left, 208.0, 228.0, false}}};
+  const Json curve = Json::parse(gain_json(report))["curve"];
+  CHECK(curve[0]["into_reach"].empty());
+  REQUIRE(curve[1]["into_reach"].size() == 1);
+  const Json& reached = curve[1]["into_reach"][0];
+  CHECK(keys_of(reached) == std::vector<std::string>{"hole", "number", "words", "from_yd", "to_yd"});
+  CHECK(reached["hole"] == 7);
+  CHECK(reached["number"] == 3);
+  CHECK(reached["words"] == "bunker left at 208-228");
+  CHECK(says(gain_text(report), "Into reach of one tee shot in ten comes:\n- at 20: hole 7, bunker left at 208-228\n"));
+  CHECK_FALSE(says(gain_text(with_curve()), "Into reach"));
+}
+
 TEST_CASE("JSON carries any name and has only printable ASCII in it") {
   const std::string text = gain_json(nasty_gain());
   for (const char c : text) CHECK((c == '\n' || (c >= ' ' && c < '\x7f')));

@@ -89,14 +89,19 @@ struct Axes {
   Scale x, y;
 };
 
-Axes axes_of(const std::vector<Line>& lines, double top, double height) {
-  Point low = {lines.front().points.front().x, 0.0};
+Axes axes_of(const LineChart& chart, double top, double height) {
+  Point low = {chart.lines.front().points.front().x, 0.0};
   Point high = {low.x, 0.0};
-  for (const Line& line : lines) {
-    for (const Point p : line.points) {
-      low = {std::min(low.x, p.x), std::min(low.y, p.y)};
-      high = {std::max(high.x, p.x), std::max(high.y, p.y)};
-    }
+  const auto hold = [&](Point p) {
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+  };
+  for (const Line& line : chart.lines) {
+    for (const Point p : line.points) hold(p);
+  }
+  for (const Span& span : chart.spans) {
+    hold({span.x, span.low});
+    hold({span.x, span.high});
   }
   return {scale_of(low.x, high.x, 44.0, picture_width - 20.0), scale_of(low.y, high.y, top + height, top)};
 }
@@ -221,34 +226,94 @@ void add_intervals(Sheet& sheet, const std::vector<Interval>& intervals) {
     const double to = std::isfinite(interval.high) ? scale.at(interval.high) : bar_right;
     sheet.svg += row_words(interval.name, interval.words, sheet.top + 13.0, false);
     sheet.svg += fmt::format(
-        "<path d=\"M{},{}H{}\" stroke=\"#c9cec2\"/><path d=\"M{},{}v8M{},{}H{}M{},{}v8\" fill=\"none\" stroke=\"{}\"/>"
-        "<circle cx=\"{}\" cy=\"{}\" r=\"3.2\" fill=\"{}\"/>\n",
-        px(bar_left), px(y), px(bar_right), px(from), px(y - 4.0), px(from), px(y), px(to), px(to), px(y - 4.0), ink,
-        px(scale.at(interval.value)), px(y), ink);
+        "<path d=\"M{},{}H{}\" stroke=\"#c9cec2\"/><path d=\"M{},{}H{}\" fill=\"none\" stroke=\"{}\"{}/>"
+        "<path d=\"M{},{}v8M{},{}v8\" fill=\"none\" stroke=\"{}\"/>"
+        "<circle cx=\"{}\" cy=\"{}\" r=\"3.2\" fill=\"{}\" stroke=\"{}\"/>\n",
+        px(bar_left), px(y), px(bar_right), px(from), px(y), px(to), ink,
+        interval.before ? " stroke-dasharray=\"3 2.5\"" : "", px(from), px(y - 4.0), px(to), px(y - 4.0), ink,
+        px(scale.at(interval.value)), px(y), interval.before ? "#fff" : ink, ink);
     sheet.top += row_height;
   }
 }
 
-void add_lines(Sheet& sheet, const std::vector<Line>& lines, const std::vector<Mark>& marks,
-               const std::string& x_words) {
-  constexpr double height = 170.0;
-  const double words_top = sheet.top;
-  const double top = sheet.top + 14.0 * static_cast<double>(marks.size()) + 6.0;
-  const double bottom = top + height;
-  const Axes axes = axes_of(lines, top, height);
-  sheet.svg += axes_svg(axes, top, bottom);
-  const auto base = [&](std::size_t i) { return words_top + 11.0 + 14.0 * static_cast<double>(i); };
-  for (std::size_t i = 0; i < marks.size(); ++i) sheet.svg += mark_line(marks[i], axes, base(i), bottom);
-  for (std::size_t i = 0; i < marks.size(); ++i) sheet.svg += mark_words(marks[i], axes, base(i));
-  for (const Line& line : lines) {
-    sheet.svg += line_path(line, axes.x, axes.y);
-    if (!line.dotted_points) continue;
-    for (const Point p : line.points) {
-      sheet.svg += fmt::format("<circle cx=\"{}\" cy=\"{}\" r=\"2.6\" fill=\"{}\"/>\n", px(axes.x.at(p.x)),
-                               px(axes.y.at(p.y)), ink);
-    }
+namespace {
+
+constexpr double mark_row = 14.0;  // of the words of a mark
+constexpr double ring_radius = 7.0;
+constexpr double pin_row = 2.0 * ring_radius + 2.0;
+
+// Rings that would touch stand in rows below each other; the row of each.
+std::vector<std::size_t> pin_rows(const std::vector<Point>& pins, const Scale& x) {
+  std::vector<std::size_t> rows;
+  std::vector<double> ends;  // of the rows: the last ring of each
+  for (const Point pin : pins) {
+    const double at = x.at(pin.x);
+    std::size_t row = 0;
+    while (row < ends.size() && at - ends[row] < 2.0 * ring_radius + 1.0) ++row;
+    if (row == ends.size()) ends.push_back(at);
+    ends[row] = at;
+    rows.push_back(row);
   }
-  sheet.svg += text_line({picture_width - 20.0, bottom + 29.0}, 300.0, x_words, {label_size, false, Anchor::end});
+  return rows;
+}
+
+std::string pin_svg(std::size_t number, Point ring, double place) {
+  const std::string words = std::to_string(number);
+  constexpr double letters = 9.5;
+  return vertical(ring.x, ring.y + ring_radius, place, "stroke=\"#6b7265\" stroke-width=\"0.9\"") +
+         fmt::format(
+             "<circle cx=\"{}\" cy=\"{}\" r=\"{}\" fill=\"#fff\" stroke=\"{}\" stroke-width=\"1.1\"/>"
+             "<path d=\"M{},{}l-3.5,-6h7z\" fill=\"{}\"/>\n",
+             px(ring.x), px(ring.y), px(ring_radius), ink, px(ring.x), px(place), ink) +
+         text_line({ring.x - text_width(words, letters) / 2.0, ring.y + 3.4}, 20.0, words, {letters});
+}
+
+std::string span_svg(const Span& span, const Axes& axes) {
+  const double x = axes.x.at(span.x);
+  return fmt::format(
+      "<path d=\"M{},{}h8M{},{}V{}M{},{}h8\" fill=\"none\" stroke=\"{}\" stroke-width=\"1.6\"/>"
+      "<circle cx=\"{}\" cy=\"{}\" r=\"3.4\" fill=\"#fff\" stroke=\"{}\" stroke-width=\"1.6\"/>\n",
+      px(x - 4.0), px(axes.y.at(span.high)), px(x), px(axes.y.at(span.high)), px(axes.y.at(span.low)), px(x - 4.0),
+      px(axes.y.at(span.low)), ink, px(x), px(axes.y.at(span.value)), ink);
+}
+
+std::string marks_svg(const std::vector<Mark>& marks, const Axes& axes, double top, double bottom) {
+  std::string svg;
+  const auto base = [&](std::size_t i) { return top + 11.0 + mark_row * static_cast<double>(i); };
+  for (std::size_t i = 0; i < marks.size(); ++i) svg += mark_line(marks[i], axes, base(i), bottom);
+  for (std::size_t i = 0; i < marks.size(); ++i) svg += mark_words(marks[i], axes, base(i));
+  return svg;
+}
+
+std::string line_svg(const Line& line, const Axes& axes) {
+  std::string svg = line_path(line, axes.x, axes.y);
+  if (!line.dotted_points) return svg;
+  for (const Point p : line.points) {
+    svg += fmt::format("<circle cx=\"{}\" cy=\"{}\" r=\"2.6\" fill=\"{}\"/>\n", px(axes.x.at(p.x)), px(axes.y.at(p.y)),
+                       ink);
+  }
+  return svg;
+}
+
+}  // namespace
+
+void add_lines(Sheet& sheet, const LineChart& chart) {
+  constexpr double height = 170.0;
+  const double pins_top = sheet.top + mark_row * static_cast<double>(chart.marks.size()) + 2.0;
+  // Across, places do not depend on how far down the chart begins.
+  const std::vector<std::size_t> rows = pin_rows(chart.pins, axes_of(chart, 0.0, height).x);
+  const std::size_t row_count = rows.empty() ? 0 : *std::max_element(rows.begin(), rows.end()) + 1;
+  const double top = pins_top + pin_row * static_cast<double>(row_count) + 4.0;
+  const double bottom = top + height;
+  const Axes axes = axes_of(chart, top, height);
+  sheet.svg += axes_svg(axes, top, bottom) + marks_svg(chart.marks, axes, sheet.top, bottom);
+  for (const Line& line : chart.lines) sheet.svg += line_svg(line, axes);
+  for (const Span& span : chart.spans) sheet.svg += span_svg(span, axes);
+  for (std::size_t i = 0; i < chart.pins.size(); ++i) {
+    const Point ring = {axes.x.at(chart.pins[i].x), pins_top + ring_radius + pin_row * static_cast<double>(rows[i])};
+    sheet.svg += pin_svg(i + 1, ring, axes.y.at(chart.pins[i].y) - 4.0);
+  }
+  sheet.svg += text_line({picture_width - 20.0, bottom + 29.0}, 300.0, chart.x_words, {label_size, false, Anchor::end});
   sheet.top = bottom + 34.0;
 }
 

@@ -47,6 +47,7 @@ struct Interval {
   double low = 0.0;
   double high = 0.0;
   std::string words;
+  bool before = false;
 };
 void add_intervals(Sheet& sheet, const std::vector<Interval>& intervals);
 
@@ -61,8 +62,22 @@ struct Mark {
   double x = 0.0;
   std::string words;
 };
-void add_lines(Sheet& sheet, const std::vector<Line>& lines, const std::vector<Mark>& marks,
-               const std::string& x_words);
+// An interval that a number at x lies in.
+struct Span {
+  double x = 0.0;
+  double value = 0.0;
+  double low = 0.0;
+  double high = 0.0;
+};
+struct LineChart {
+  std::vector<Line> lines;
+  std::vector<Mark> marks;
+  // Places that words below the chart are about, numbered from 1 in a ring above it.
+  std::vector<Point> pins;
+  std::vector<Span> spans;
+  std::string x_words;
+};
+void add_lines(Sheet& sheet, const LineChart& chart);
 
 // The distance between the numbers of an axis: 1, 2 or 5 times a power of ten, for at most so many.
 double axis_step(double range, int most);

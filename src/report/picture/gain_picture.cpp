@@ -6,7 +6,9 @@
 #include "report/basis_words.hpp"
 #include "report/change_words.hpp"
 #include "report/gain_parts.hpp"
+#include "report/measured_words.hpp"
 #include "report/picture/gain_charts.hpp"
+#include "report/reach_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/report.hpp"
 
@@ -48,20 +50,37 @@ void add_holes_chart(Sheet& sheet, const GainResult& result) {
   add_bars(sheet, bars, Joined::no, "holes");
 }
 
+namespace {
+
+// Where the curve was asked about, and where it may lie there.
+void mark_asked(const GainResult& result, LineChart& chart) {
+  const std::vector<Point>& points = chart.lines.front().points;
+  const double asked = from_yards(result.change.driver_carry_yd, result.units);
+  if (asked < points.front().x || asked > points.back().x) return;
+  const double saved = result.answer().round.strokes_saved();
+  chart.marks.push_back({asked, fmt::format("asked about: {} saves {}", plain_number(asked), strokes_text(saved))});
+  if (result.interval) chart.spans.push_back({asked, saved, result.interval->low, result.interval->high});
+}
+
+}  // namespace
+
 void add_curve_chart(Sheet& sheet, const GainReport& report) {
   const GainResult& result = report.result;
-  Line line;
+  LineChart chart;
+  chart.lines.emplace_back();
+  Line& line = chart.lines.front();
   line.dotted_points = report.curve.size() <= 12;
   for (const CurvePoint& point : report.curve) {
     line.points.push_back({from_yards(point.change.driver_carry_yd, result.units), point.round.strokes_saved()});
+    if (!point.into_reach.empty()) chart.pins.push_back(line.points.back());
   }
-  const double asked = from_yards(result.change.driver_carry_yd, result.units);
-  std::vector<Mark> marks;
-  if (asked >= line.points.front().x && asked <= line.points.back().x) {
-    marks.push_back({asked, fmt::format("asked about: {} saves {}", plain_number(asked),
-                                        strokes_text(result.answer().round.strokes_saved()))});
-  }
-  add_lines(sheet, {line}, marks, fmt::format("{} added to the driver; the irons in proportion", name(result.units)));
+  mark_asked(result, chart);
+  chart.x_words = fmt::format("{} added to the driver; the irons in proportion", name(result.units));
+  add_lines(sheet, chart);
+  if (!chart.spans.empty()) sheet.paragraph(interval_sentence(result));
+  const std::vector<std::string> reached = into_reach_words(report.curve, result.units);
+  if (!reached.empty()) sheet.paragraph("Into reach of one tee shot in ten comes, at the numbered places:");
+  for (std::size_t i = 0; i < reached.size(); ++i) sheet.paragraph(fmt::format("{}. {}", i + 1, reached[i]));
 }
 
 void add_second_shots_chart(Sheet& sheet, const GainResult& result) {
@@ -100,16 +119,18 @@ void add_scores_chart(Sheet& sheet, const GainResult& result) {
   const PolicyScores& scores = *result.answer().scores;
   sheet.paragraph(
       "Rounds of 100 that take so many strokes: dashed before, solid now. A mark is broken left of its line.");
-  const std::vector<Line> lines = {scores_line(scores.before.gross, true), scores_line(scores.after.gross, false)};
-  std::vector<Mark> marks;
+  LineChart chart;
+  chart.lines = {scores_line(scores.before.gross, true), scores_line(scores.after.gross, false)};
+  chart.x_words = "strokes";
+  const std::vector<Point>& points = chart.lines.front().points;
   for (std::size_t i = 0; i < std::min(scores.before.breaks.size(), scores.after.breaks.size()); ++i) {
     const BrokenMark& before = scores.before.breaks[i];
     const double x = before.mark - 0.5;
-    if (x < lines[0].points.front().x || x > lines[0].points.back().x) continue;
-    marks.push_back({x, fmt::format("{} broken {}, now {}", before.mark, percent(before.probability),
-                                    percent(scores.after.breaks[i].probability))});
+    if (x < points.front().x || x > points.back().x) continue;
+    chart.marks.push_back({x, fmt::format("{} broken {}, now {}", before.mark, percent(before.probability),
+                                          percent(scores.after.breaks[i].probability))});
   }
-  add_lines(sheet, lines, marks, "strokes");
+  add_lines(sheet, chart);
 }
 
 namespace {
