@@ -190,6 +190,18 @@ struct LessonReport {
 // is requested from elsewhere.
 std::string lesson_html(const LessonReport& report);
 
+// What a page for a club is made of: the bands and, of the same change and from the same tees, the club's own members,
+// where there is a list of them. Whatever text it holds may come from files and is made safe.
+struct ClubReport {
+  BandsReport bands;
+  std::optional<MembersReport> members = std::nullopt;
+};
+
+// A page to read on a telephone or a screen, or to print on A4: the answer, what is saved band by band and tee by tee
+// or what the changed hazards do to whom, which tees suit whom, the members, who finds which hazards, what it rests on,
+// the cautions. One file of HTML that stands by itself: no script, and nothing is requested from elsewhere.
+std::string club_html(const ClubReport& report);
+
 // What a report of measured shots is made of. Whatever text it holds may come from files and is made safe for each
 // format.
 struct BagReport {

@@ -1,4 +1,4 @@
-#include "yardworth/bands.hpp"
+#include "cli/bands.hpp"
 
 #include <fmt/format.h>
 
@@ -12,27 +12,13 @@
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
 #include "report/opening.hpp"
+#include "yardworth/bands.hpp"
 #include "yardworth/members.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {
 namespace {
-
-struct BandsOptions {
-  std::string course;
-  std::vector<std::string> tees;
-  std::string members;  // a list of them in place of the bands
-  std::vector<Band> bands;
-  std::optional<std::vector<Gender>> genders;
-  SaidChange change;
-  HazardTexts hazards;
-  PolicyChoice policy = PolicyChoice::habit;
-  int hole = 0;  // 0: none
-  int threads = 0;
-  OutputOptions output;
-  std::string svg;
-};
 
 // A question about hazards is about golfers as they are, unless it says otherwise.
 bool assumes_change(const BandsOptions& options) { return !options.change.given() && options.hazards.empty(); }
@@ -123,6 +109,12 @@ MembersRequest members_of(const BandsRequest& bands, std::vector<Member> members
   return request;
 }
 
+MembersReport members_report(const BandsOptions& options, const Course& course, MembersRequest request,
+                             Progress& progress) {
+  request.progress = [&progress](std::size_t finished, std::size_t of) { progress.tell(finished, of); };
+  return {compute_members(course, request), assumptions(options, course)};
+}
+
 Outcome run_members(const BandsOptions& options, const Surroundings& surroundings) {
   std::string complaints = beside_members(options);
   std::string advice;
@@ -131,15 +123,13 @@ Outcome run_members(const BandsOptions& options, const Surroundings& surrounding
   const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
   const auto bands = course ? request_of(options, *course, complaints) : std::nullopt;
   if (!complaints.empty() || !bands || !list.value) return {at_fault, "", complaints + advice};
-  MembersRequest request = members_of(*bands, std::move(*list.value));
+  const MembersRequest request = members_of(*bands, std::move(*list.value));
   return computed([&] {
     MembersReport report;
     {
       Progress progress(surroundings.progress);
-      request.progress = [&progress](std::size_t done, std::size_t of) { progress.tell(done, of); };
-      report.result = compute_members(*course, request);
+      report = members_report(options, *course, request, progress);
     }
-    report.opening = assumptions(options, *course);
     Outcome outcome = deliver(written_members(report, options.output, surroundings), options.output, report.opening);
     outcome.err += advice;
     return outcome;
@@ -175,16 +165,6 @@ Outcome run_bands(const BandsOptions& options, const Surroundings& surroundings)
   });
 }
 
-// An option that may be given several times, each with one value.
-void add_repeated(CLI::App& command, const std::string& option, std::vector<std::string>& target,
-                  const std::string& kind, const std::string& help) {
-  const auto store = [option, &target](const std::string& text) {
-    if (text.empty()) throw misfit(option, text, "something between the quotes");
-    target.push_back(text);
-  };
-  add_text_option(command, option, store, help)->type_name(kind)->trigger_on_parse()->expected(1);
-}
-
 void add_band_option(CLI::App& command, std::vector<Band>& bands) {
   const auto store = [&bands](const std::string& text) {
     const auto band = band_named(text);
@@ -199,11 +179,15 @@ void add_band_option(CLI::App& command, std::vector<Band>& bands) {
       ->expected(1);
 }
 
-void add_who_options(CLI::App& command, BandsOptions& options) {
-  add_words(command, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
-  add_repeated(command, "--tee", options.tees, "NAME", "Only these tees; several times for several; all unless given");
+}  // namespace
+
+void add_tees_option(CLI::App& command, std::vector<std::string>& tees) {
+  add_repeated(command, "--tee", tees, "NAME", "Only these tees; several times for several; all unless given");
+}
+
+void add_whom_options(CLI::App& command, BandsOptions& options, const std::string& where_members) {
   add_words(command, "--members", options.members, "FILE",
-            "A list of members (CSV: label, index, gender and, where known, driver_carry_yd) in place of the bands");
+            "A list of members (CSV: label, index, gender and, where known, driver_carry_yd) " + where_members);
   add_band_option(command, options.bands);
   add_choice<std::optional<std::vector<Gender>>>(
       command, "--gender", options.genders,
@@ -211,28 +195,57 @@ void add_who_options(CLI::App& command, BandsOptions& options) {
       "Whose bands; both unless given");
 }
 
-void add_hazard_options(CLI::App& command, BandsOptions& options) {
-  add_whole_number(command, "--hole", options.hole, {1, 18},
-                   "Also, band by band, who finds, reaches and clears which hazard of this hole; with --format csv "
-                   "those alone");
-  add_repeated(command, "--move-hazard", options.hazards.moves, "HOLE:NUMBER:from=N,to=N",
+void add_changed_hazard_options(CLI::App& command, HazardTexts& hazards) {
+  add_repeated(command, "--move-hazard", hazards.moves, "HOLE:NUMBER:from=N,to=N",
                "What it does to whom when the hazard (numbered from 1 as the file lists them) lies elsewhere; also "
                "near=, far=, side=, kind=; in the course's units from its longest tees; several times for several");
-  add_repeated(command, "--add-hazard", options.hazards.additions, "HOLE:kind=bunker,...",
+  add_repeated(command, "--add-hazard", hazards.additions, "HOLE:kind=bunker,...",
                "The same for a new hazard: kind=, side=, from=, to= and, if wanted, near=, far=, as in a course file");
 }
 
-}  // namespace
+Outcome run_club_page(const BandsOptions& options, const Surroundings& surroundings) {
+  if (const auto refused =
+          refuse_outputs({options.output.path}, {options.course, options.members}, options.output.replace)) {
+    return refusal_of(*refused);
+  }
+  std::string complaints;
+  std::string advice;
+  Reading<std::vector<Member>> list;
+  if (!options.members.empty()) list = read_file(options.members, read_members);
+  sort_findings(list.findings, complaints, advice);
+  const std::optional<Course> course = read_course_or_scenario(options.course, complaints);
+  const auto request = course ? request_of(options, *course, complaints) : std::nullopt;
+  if (!complaints.empty() || !request) return {at_fault, "", complaints + advice};
+  return computed([&] {
+    ClubReport report;
+    {
+      Progress progress(surroundings.progress);
+      report.bands.result = compute_bands(*course, *request);
+      report.bands.opening = assumptions(options, *course);
+      if (list.value) {
+        report.members = members_report(options, *course, members_of(*request, std::move(*list.value)), progress);
+      }
+    }
+    Outcome outcome = deliver(club_html(report), options.output, report.bands.opening);
+    outcome.err += advice;
+    return outcome;
+  });
+}
 
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<BandsOptions>();
   CLI::App* command = app.add_subcommand(
       "bands",
       "What a change is worth to every band, or to a club's members, from every tee, and what a hazard does to whom");
-  add_who_options(*command, *options);
+  add_words(*command, "--course", options->course, "FILE", "Course file; unless given, the built-in course");
+  add_tees_option(*command, options->tees);
+  add_whom_options(*command, *options, "in place of the bands");
   add_carry_options(*command, options->change,
                     "with neither --driver nor --irons, +20 and 0, or nothing where hazards change");
-  add_hazard_options(*command, *options);
+  add_whole_number(*command, "--hole", options->hole, {1, 18},
+                   "Also, band by band, who finds, reaches and clears which hazard of this hole; with --format csv "
+                   "those alone");
+  add_changed_hazard_options(*command, options->hazards);
   add_choice<PolicyChoice>(
       *command, "--plan", options->policy, {{"habit", PolicyChoice::habit}, {"best", PolicyChoice::best}},
       "habit: as most club golfers play, unless given; best: with the fewest expected strokes, which "

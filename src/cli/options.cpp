@@ -74,6 +74,15 @@ CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& targ
   return add_text_option(app, name, store, help)->type_name(kind);
 }
 
+void add_repeated(CLI::App& app, const std::string& name, std::vector<std::string>& target, const std::string& kind,
+                  const std::string& help) {
+  const auto store = [name, &target](const std::string& text) {
+    if (text.empty()) throw misfit(name, text, "something between the quotes");
+    target.push_back(text);
+  };
+  add_text_option(app, name, store, help)->type_name(kind)->trigger_on_parse()->expected(1);
+}
+
 void add_output_options(CLI::App& app, OutputOptions& options) {
   add_choice<Format>(app, "--format", options.format,
                      {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}},

@@ -33,6 +33,10 @@ CLI::Option* add_whole_number(CLI::App& app, const std::string& name, int& targe
 CLI::Option* add_words(CLI::App& app, const std::string& name, std::string& target, const std::string& kind,
                        const std::string& help);
 
+// The same several times, each with one value.
+void add_repeated(CLI::App& app, const std::string& name, std::vector<std::string>& target, const std::string& kind,
+                  const std::string& help);
+
 // The number that a text says, refused where it is none within the limits; kind: "a number".
 double number_within(const std::string& option, const std::string& text, Limits limits, std::string_view kind);
 

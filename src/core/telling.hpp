@@ -56,6 +56,8 @@ inline constexpr std::size_t most_clubs_named = 3;
 inline constexpr double club_worth_naming = 0.1;
 // A lesson sheet draws so many holes large, at most.
 inline constexpr std::size_t most_holes_drawn_large = 3;
+// A page for a club tells who finds so many hazards at most, those that are found most often.
+inline constexpr std::size_t most_hazards_told = 12;
 // Tables of clubs by band are shown when there are at most so many: one for each gender and tee.
 inline constexpr std::size_t most_club_tables = 2;
 // A hazard that fewer tee shots than this reach is out of reach.

@@ -218,7 +218,7 @@ std::string into_reach_lines(const GainReport& report, const Page& page) {
   const std::vector<std::string> reached = report::into_reach_words(report.curve, report.result.units);
   std::string text;
   for (const std::string& words : reached) text += page.bullet(words);
-  return text.empty() ? "" : "\n" + page.paragraph("Into reach of one tee shot in ten comes:") + text;
+  return text.empty() ? "" : "\n" + page.paragraph("Hazards that come into reach of one tee shot in ten:") + text;
 }
 
 std::string curve_section(const GainReport& report, const Page& page) {

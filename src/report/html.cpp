@@ -33,6 +33,18 @@ svg { display: block; width: 100%; height: auto; }
 .all .small { display: grid; grid-template-columns: repeat(auto-fill, minmax(8.5rem, 1fr)); gap: .5rem; }
 .all .small { align-items: start; }
 .all figure { margin: 0; padding: .25rem; }
+table { border-collapse: collapse; margin: .75rem 0; font-size: .9rem; line-height: 1.35; }
+caption { text-align: left; font-weight: bold; padding: .25rem 0; }
+th, td { padding: .2rem .4rem; border-bottom: 1px solid var(--rule); text-align: right; vertical-align: top; }
+th { font-weight: normal; unicode-bidi: isolate; }
+th:first-child, .words th, .words td { text-align: left; }
+td, thead th { overflow-wrap: normal; }
+td { white-space: nowrap; }
+tbody th { min-width: 4.5rem; }
+thead th { vertical-align: bottom; color: var(--faint); }
+.many th + th { writing-mode: vertical-rl; text-align: left; white-space: nowrap; }
+.pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr)); gap: 0 1.5rem; }
+.pair > div { min-width: 0; }
 @media (min-width: 48rem) {
   .most .hole { display: grid; grid-template-columns: 1fr 24rem; gap: 0 1.5rem; align-items: start; }
   .most figure { margin: 0; }
@@ -48,8 +60,9 @@ svg { display: block; width: 100%; height: auto; }
   :root { --paper: #fff; --ink: #000; --faint: #333; --rule: #999; }
   body { font-size: 10pt; }
   main { max-width: none; padding: 0; }
-  figure, .hole, p, li { break-inside: avoid; }
-  h2, h3, .most > p, .all > p { break-after: avoid; }
+  figure, .hole, p, li, tr, .pair > div { break-inside: avoid; }
+  h2, h3, caption, .most > p, .all > p, h2 + p:not(:last-child) { break-after: avoid; }
+  .pair { grid-template-columns: 1fr 1fr; }
   figure { max-width: 110mm; }
   .most .hole { display: grid; grid-template-columns: 1fr 105mm; gap: 0 6mm; margin: 4mm 0; }
   .most svg { max-height: 225mm; }

@@ -5,19 +5,29 @@
 
 #include "core/cannot_finish_words.hpp"
 #include "report/basis_words.hpp"
+#include "report/members_parts.hpp"
 #include "report/sentence_words.hpp"
 #include "report/text.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth {
-namespace {
-
-using report::shown_name;
-using report::Subject;
+namespace report {
 
 const MemberOnTee& on_usual_tee(const MemberResult& member) { return member.from_tees[member.usual_tee]; }
 
 bool finishes(const MemberResult& member) { return on_usual_tee(member).cannot_finish.empty(); }
+
+std::string index_words(double index) { return index < 0.0 ? "+" + fixed(-index, 1) : fixed(index, 1); }
+
+}  // namespace report
+
+namespace {
+
+using report::finishes;
+using report::index_words;
+using report::on_usual_tee;
+using report::shown_name;
+using report::Subject;
 
 std::string tee_shown(const MembersResult& result, const std::optional<std::size_t>& tee) {
   return tee ? shorten(escape_control(result.tees[*tee].name), 12) : std::string("-");
@@ -97,9 +107,6 @@ std::string members_sentence(const MembersResult& result) {
 }
 
 namespace {
-
-// The Handicap Index as golfers write it.
-std::string index_words(double index) { return index < 0.0 ? "+" + fixed(-index, 1) : fixed(index, 1); }
 
 Table members_table(const MembersResult& result) {
   const std::string unit = name(result.units);

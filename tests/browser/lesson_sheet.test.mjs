@@ -1,4 +1,5 @@
-// The lesson sheet as a reader meets it: opened from disk, on a telephone, a tablet, a desk and on paper.
+// The lesson sheet and the page for a club as a reader meets them: opened from disk, on a telephone, a tablet, a desk and
+// on paper.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
@@ -22,6 +23,8 @@ const sheets = {
   logs: [...weekend16, '--from-log', ...logs, '--skip-bad-rows', '--draws', '5'],
   lost: ['--driver', '-20', '--irons', '-6', '--plan', 'habit'],
   scorecard: ['--course', 'courses/bare-scorecard/course.yaml'],
+  club: ['--bands', '--band', 'scratch', '--band', '21 and over', '--members', `${examples}/members.csv`],
+  'club-hazard': ['--bands', '--tee', 'middle', '--add-hazard', '4:kind=bunker,side=left,from=230,to=245'],
 };
 
 function writeHostile() {
@@ -30,6 +33,7 @@ function writeHostile() {
   writeFileSync(course, hostileCourse());
   writeFileSync(player, hostilePlayer());
   sheets.hostile = ['--course', course, '--player', player];
+  sheets['club-hostile'] = ['--bands', '--course', course, '--band', 'scratch'];
 }
 
 function writeSheet(name) {

@@ -415,7 +415,8 @@ TEST_CASE("pictures go to files, whole or not at all") {
       fmt::format("bands --course {} --band scratch --gender men --svg '{}' --force", course, charts);
   CHECK(run(bands).status == 0);
   CHECK(says(text_in(charts), ">Strokes saved a round: men<"));
-  CHECK(says(run(bands + " --add-hazard 4:kind=bunker,side=left,from=210,to=225").err, "not what hazards"));
+  CHECK(run(bands + " --add-hazard 4:kind=bunker,side=left,from=210,to=225").status == 0);
+  CHECK(says(text_in(charts), ">Hole 4, a new bunker left: men<"));
   const std::string none = folder / "none.svg";
   const std::string player = fmt::format("'{}/courses/heron-ferry/members/8-man.yaml'", YARDWORTH_SOURCE_DIR);
   const Ended no_course = run(fmt::format("check {} --svg '{}'", player, none));

@@ -76,7 +76,7 @@ TEST_CASE("a curve has the interval of what was asked about, and numbers the pla
   report.curve[2].into_reach = {{4, {0, Ground::trees, HazardSide::right, 240.0, 260.0, false}}};
   const std::string without = gain_svg(report);
   test::check_well_formed(without);
-  for (const char* words : {">1. at 20: hole 7, bunker left at 208-228;<", ">hole 11, ",
+  for (const char* words : {">1. at 20: hole 7, bunker left at 208-228; hole 11, penalty area<", ">across at 203-215<",
                             ">2. at 40: hole 4, trees right at 240-260<", ">1<", ">2<"}) {
     CAPTURE(words);
     CHECK(says(without, words));
@@ -88,7 +88,7 @@ TEST_CASE("a curve has the interval of what was asked about, and numbers the pla
   CHECK(says(with, "1.0 to 3.0"));
   CHECK(with.size() > without.size());
   for (CurvePoint& point : report.curve) point.into_reach.clear();
-  CHECK_FALSE(says(gain_svg(report), "Into reach"));
+  CHECK_FALSE(says(gain_svg(report), "come into reach"));
 }
 
 // Rings 14 pixels wide on a scale where 1 is 7.4 pixels: two that are 1 apart cannot stand side by side.

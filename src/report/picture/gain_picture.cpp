@@ -79,7 +79,7 @@ void add_curve_chart(Sheet& sheet, const GainReport& report) {
   add_lines(sheet, chart);
   if (!chart.spans.empty()) sheet.paragraph(interval_sentence(result));
   const std::vector<std::string> reached = into_reach_words(report.curve, result.units);
-  if (!reached.empty()) sheet.paragraph("Into reach of one tee shot in ten comes, at the numbered places:");
+  if (!reached.empty()) sheet.paragraph("Hazards that come into reach of one tee shot in ten, at the numbered places:");
   for (std::size_t i = 0; i < reached.size(); ++i) sheet.paragraph(fmt::format("{}. {}", i + 1, reached[i]));
 }
 
