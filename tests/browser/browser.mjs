@@ -1,11 +1,12 @@
 // Debian's Chromium without a window, and what a page did in it: its errors, and what it asked for.
 import { mkdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import puppeteer from 'puppeteer-core';
 
 export const chromium = process.env.CHROMIUM ?? '/usr/bin/chromium';
 export const screenshots = process.env.YARDWORTH_SCREENSHOTS ?? 'build/browser';
+export const downloads = resolve(screenshots, 'downloads');
 
 export const telephone = { width: 360, height: 740 };
 export const tablet = { width: 768, height: 1024 };
@@ -17,9 +18,11 @@ export function openBrowser() {
   return puppeteer.launch({ executablePath: chromium, headless: true, args, protocolTimeout: 300000 });
 }
 
-// A page that has no file open yet, and lists that fill while it is used.
+// A page that has no file open yet, in a browser that remembers nothing, and lists that fill while it is used.
 export async function newPage(browser, size, dark = false) {
-  const page = await browser.newPage();
+  const downloadBehavior = { policy: 'allow', downloadPath: downloads };
+  const context = await browser.createBrowserContext({ downloadBehavior });
+  const page = await context.newPage();
   await page.setViewport(size);
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
   const seen = { errors: [], requests: [] };

@@ -4,12 +4,11 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { join, resolve } from 'node:path';
 import { after, before, describe, it } from 'node:test';
 import { seriousFaults } from './accessibility.mjs';
-import { desk, foreignRequests, newPage, openBrowser, openFile, screenshot, screenshots, telephone } from './browser.mjs';
+import { desk, downloads, foreignRequests, openBrowser, openFile, screenshot, screenshots, telephone } from './browser.mjs';
 import { hostileCourse, hostilePlayer } from './hostile.mjs';
 import { layoutFaults, paperFaults } from './layout.mjs';
 
 const file = process.env.YARDWORTH_PAGE;
-const downloads = resolve(screenshots, 'downloads');
 const droppedFiles = resolve(screenshots, 'dropped');
 const patience = 240000; // milliseconds that anything may take
 
@@ -165,6 +164,11 @@ const steps = {
   },
 };
 
+function emptyDownloads() {
+  rmSync(downloads, { recursive: true, force: true });
+  mkdirSync(downloads, { recursive: true });
+}
+
 // The file that was saved, whole.
 async function saved(ending) {
   for (let waited = 0; waited < patience; waited += 50) {
@@ -268,9 +272,7 @@ describe('page', { skip }, () => {
     await page.select('#player', 'junior.yaml');
     await answered(page, '#round-result', await textOf(page, '#round-result .lead'));
     await goTo(page, 'take');
-    rmSync(downloads, { recursive: true, force: true });
-    const session = await page.createCDPSession();
-    await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: downloads });
+    emptyDownloads();
     await page.click('#save-copy');
     const copy = await saved('.html');
     await page.close();
@@ -284,9 +286,7 @@ describe('page', { skip }, () => {
   it('the lesson sheet is saved', async () => {
     const { page } = await openPage(browser, telephone);
     await goTo(page, 'take');
-    rmSync(downloads, { recursive: true, force: true });
-    const session = await page.createCDPSession();
-    await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: downloads });
+    emptyDownloads();
     await page.click('#save-sheet');
     const sheet = readFileSync(await saved('.html'), 'utf8');
     assert.ok(sheet.includes('The three holes where most is gained'));
@@ -313,6 +313,33 @@ describe('page', { skip }, () => {
     await until(page, () => document.querySelector('#round-result').textContent.includes('<script>'));
     assert.equal(await page.title(), 'What is added distance worth?');
     await check(opened, 'hostile-desk');
+    await page.close();
+  });
+
+  it('a worker that stops is replaced, and says why', async () => {
+    const { page } = await openPage(browser, telephone);
+    await goTo(page, 'course');
+    const earlier = await textOf(page, '#round-result .lead');
+    for (const worker of page.workers()) {
+      await worker.evaluate(() => { setTimeout(() => { throw new Error('stopped for a test'); }); });
+    }
+    await until(page, () => document.querySelector('#trouble').textContent.includes('stopped for a test'));
+    await slide(page, '#driver', 35);
+    await answered(page, '#round-result', earlier);
+    await page.close();
+  });
+
+  it('by keyboard alone', async () => {
+    const { page } = await openPage(browser, telephone);
+    await page.keyboard.press('Tab');
+    for (let step = 1; step < 3; ++step) await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await until(page, () => document.activeElement?.id === 'course-title');
+    const earlier = await textOf(page, '#round-result .lead');
+    while (await page.evaluate(() => document.activeElement?.id !== 'driver')) await page.keyboard.press('Tab');
+    await page.keyboard.press('ArrowRight');
+    await answered(page, '#round-result', earlier);
+    assert.equal(await page.$eval('#driver', (range) => range.value), '21');
     await page.close();
   });
 
