@@ -1,10 +1,11 @@
-// Debian's Chromium without a window, and what a page did in it: its errors, and what it asked for.
+// Debian's Chromium without a window, or its Firefox, and what a page did in it: its errors, and what it asked for.
 import { mkdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import puppeteer from 'puppeteer-core';
 
 export const chromium = process.env.CHROMIUM ?? '/usr/bin/chromium';
+export const firefox = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
 export const screenshots = process.env.YARDWORTH_SCREENSHOTS ?? 'build/browser';
 export const downloads = resolve(screenshots, 'downloads');
 
@@ -18,13 +19,24 @@ export function openBrowser() {
   return puppeteer.launch({ executablePath: chromium, headless: true, args, protocolTimeout: 300000 });
 }
 
-// A page that has no file open yet, in a browser that remembers nothing, and lists that fill while it is used.
-export async function newPage(browser, size, dark = false) {
+export function openFirefox() {
+  return puppeteer.launch({ browser: 'firefox', executablePath: firefox, headless: true, protocolTimeout: 300000 });
+}
+
+async function newTab(browser, dark) {
+  // The protocol that Firefox speaks has no words for either.
+  if ((await browser.version()).toLowerCase().startsWith('firefox')) return browser.newPage();
   const downloadBehavior = { policy: 'allow', downloadPath: downloads };
   const context = await browser.createBrowserContext({ downloadBehavior });
   const page = await context.newPage();
-  await page.setViewport(size);
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
+  return page;
+}
+
+// A page that has no file open yet, in a browser that remembers nothing, and lists that fill while it is used.
+export async function newPage(browser, size, dark = false) {
+  const page = await newTab(browser, dark);
+  await page.setViewport(size);
   const seen = { errors: [], requests: [] };
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warn') seen.errors.push(message.text());

@@ -1,10 +1,12 @@
 // The page as a user meets it: each step clicked and typed through, on a telephone and on a desk. Times are printed.
 import assert from 'node:assert/strict';
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { after, before, describe, it } from 'node:test';
 import { seriousFaults } from './accessibility.mjs';
-import { desk, downloads, foreignRequests, openBrowser, openFile, screenshot, screenshots, telephone } from './browser.mjs';
+import {
+  desk, downloads, firefox, foreignRequests, openBrowser, openFile, openFirefox, screenshot, screenshots, telephone,
+} from './browser.mjs';
 import { hostileCourse, hostilePlayer } from './hostile.mjs';
 import { layoutFaults, paperFaults } from './layout.mjs';
 
@@ -371,4 +373,23 @@ describe('page', { skip }, () => {
     tell(`JavaScript heap of the page, without workers: ${Math.round(memory.JSHeapUsedSize / 1e6)} MB`);
     await page.close();
   });
+});
+
+// The same in Firefox, where it is installed, at one size: what Chromium alone lets a test do is not repeated.
+const noFirefox = skip || (existsSync(firefox) ? false : 'there is no Firefox');
+
+describe('page in Firefox', { skip: noFirefox }, () => {
+  let browser;
+  before(async () => { browser = await openFirefox(); });
+  after(() => browser?.close());
+
+  for (const step of ['who', 'form', 'bay', 'course', 'club']) {
+    it(step, async () => {
+      const opened = await openPage(browser, desk);
+      await goTo(opened.page, step === 'form' ? 'who' : step);
+      await steps[step](opened.page);
+      await check(opened, `${step}-firefox`);
+      await opened.page.close();
+    });
+  }
 });
