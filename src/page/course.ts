@@ -61,7 +61,9 @@ function makeMaps(page: Page, maps: Maps): void {
 function showSmall(maps: Maps, reply: Reply | null): void {
   for (const [number, map] of maps) {
     const picture = reply?.pictures?.[`small_${number}`];
-    if (picture !== undefined) showPicture(map, picture);
+    if (picture === undefined) continue;
+    showPicture(map, picture);
+    map.parentElement?.classList.add("drawn");
   }
 }
 
