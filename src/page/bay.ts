@@ -119,7 +119,7 @@ function startStrikes(page: Page): void {
       return;
     }
     const row = `${clubs.value.replaceAll(",", " ")},${carry.value.trim()},${offline.value.trim()}`;
-    page.store.change((open) => addStrike(open, which, row), true);
+    page.store.change((open) => addStrike(open, which, row), which);
     told.textContent = `Added: ${row}`;
     carry.value = offline.value = "";
     carry.focus();

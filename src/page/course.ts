@@ -2,11 +2,13 @@
 
 import type { Settings } from "./case";
 import type { Reply, Request } from "./engines";
-import { afterRest, onChoice, setChoices, slider } from "./fields";
+import { afterRest, onChoice, onClick, setChoices, slider } from "./fields";
 import { type Page, roundRequest } from "./page";
 import { askRound } from "./round";
 import { columnsOf, element, make, resultIn, type Result, showPicture } from "./show";
 
+const draws = 60; // of what was measured
+const restBeforeMaps = 1000; // milliseconds: all of them take longer than the round
 const restBeforeRound = 150; // milliseconds that a slider rests
 
 function startSettings(page: Page): void {
@@ -107,6 +109,10 @@ function followHole(page: Page, maps: Maps, asked: Asked): () => void {
 // Returns what asks about the round, and then about all holes one by one.
 function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () => void {
   const { store, engines } = page;
+  const drawSoon = afterRest(restBeforeMaps, () => {
+    const questions = [...maps.keys()].map((number) => holeRequest(page, number));
+    for (const hole of engines.askAll("maps", questions)) void hole.then((drawn) => showSmall(maps, drawn));
+  });
   return async () => {
     const holes = page.facts.course?.holes ?? [];
     const request = withOptions(roundRequest(store.open, "gain", columnsOf(element("round-result"))),
@@ -121,9 +127,31 @@ function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () =
     result.show(reply);
     if (reply.status !== 0) return;
     showPicture(element("round-picture"), reply.pictures?.["gain"] ?? "");
-    const questions = holes.map(({ number }) => holeRequest(page, number));
-    for (const hole of engines.askAll("maps", questions)) void hole.then((drawn) => showSmall(maps, drawn));
+    drawSoon();
   };
+}
+
+// How sure strokes are that were measured: a round for each of many draws, which takes a while.
+function startSure(page: Page): void {
+  const told = element("sure-words");
+  const show = (): void => {
+    const { settings, texts } = page.store.open;
+    element("sure-part").hidden = settings.change !== "logs" || !texts.log;
+  };
+  onClick("sure", () => {
+    const request = roundRequest(page.store.open, "gain", columnsOf(told));
+    const options = { ...(request["options"] as Request), plan: "habit", draws, threads: 1 };
+    told.textContent = "Working it out ...";
+    void page.engines.ask("sure", { ...request, options }).then((reply) => {
+      if (reply !== null) told.textContent = reply.status === 0 ? (reply.sentences?.[1] ?? "") : (reply.message ?? "");
+    });
+  });
+  page.store.onChange(() => {
+    told.textContent = "";
+    page.engines.drop("sure");
+    show();
+  });
+  show();
 }
 
 // Why nothing can be asked yet, if so; nothing to be told while texts are being looked at.
@@ -135,6 +163,7 @@ function hindrance(page: Page): string | null {
 
 export function startCourse(page: Page): void {
   startSettings(page);
+  startSure(page);
   const maps: Maps = new Map();
   const round = resultIn(element("round-result"), "The round");
   const asked: Asked = { hole: "", round: "" };

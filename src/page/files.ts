@@ -64,6 +64,7 @@ async function take(page: Page, file: File, told: HTMLElement): Promise<void> {
     return;
   }
   line.append(`taken as ${titles[kind]}${faulty ? ", with faults." : "."}`);
+  page.store.unsaved.delete(kind);
   page.store.change((open) => {
     open.texts[kind] = text;
     open.names[kind] = file.name;

@@ -80,10 +80,10 @@ export function startForms(page: Page): void {
   onClick("form-player", () => page.store.change((open) => {
     open.texts.player = playerText();
     open.names.player = "golfer.yaml";
-  }, true));
+  }, "player"));
   onClick("form-course", () => page.store.change((open) => {
     open.texts.course = courseText();
     open.names.course = "course.yaml";
     Object.assign(open.settings, { tee: "", hole: 1, bandTee: "" });
-  }, true));
+  }, "course"));
 }

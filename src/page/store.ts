@@ -1,14 +1,13 @@
 // The case that is open: who reads it hears of every change, and it is kept in this browser alone.
 
-import { type Case, caseOf } from "./case";
+import { type Case, caseOf, type TextName } from "./case";
 
 export interface Store {
   open: Case;
-  // Something typed that is in no file yet.
-  unsaved: boolean;
+  unsaved: Set<TextName>; // typed, and in no file yet
   kept: boolean;
-  // edited: by typing, so that it would be lost with the browser's memory.
-  change(edit: (open: Case) => void, edited?: boolean): void;
+  // typed: the text that was changed by typing, which would be lost with the browser's memory.
+  change(edit: (open: Case) => void, typed?: TextName): void;
   onChange(hear: () => void): void;
   // All of it as it was when the page was new.
   clear(): void;
@@ -52,11 +51,11 @@ export function openStore(inside: unknown, usual: Case): Store {
   };
   const store: Store = {
     open: caseOf(readKept(inside), usual),
-    unsaved: false,
+    unsaved: new Set(),
     kept: true,
-    change(edit, edited = false) {
+    change(edit, typed) {
       edit(store.open);
-      store.unsaved ||= edited;
+      if (typed !== undefined) store.unsaved.add(typed);
       window.clearTimeout(waiting);
       waiting = window.setTimeout(keepNow, restBeforeKeeping);
       hearers.forEach((hear) => hear());
@@ -67,14 +66,14 @@ export function openStore(inside: unknown, usual: Case): Store {
     clear() {
       localStorage.removeItem(place);
       store.open = caseOf(inside, usual);
-      store.unsaved = false;
+      store.unsaved.clear();
       hearers.forEach((hear) => hear());
     },
   };
   window.addEventListener("pagehide", () => { if (waiting !== undefined) keepNow(); });
   window.addEventListener("beforeunload", (leaving) => {
     if (waiting !== undefined) keepNow();
-    if (store.unsaved) leaving.preventDefault();
+    if (store.unsaved.size > 0) leaving.preventDefault();
   });
   return store;
 }

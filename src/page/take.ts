@@ -42,7 +42,7 @@ function showFiles(page: Page): void {
       const ending = ["log", "after", "members"].includes(which) ? ".csv" : ".yaml";
       const name = page.nameOf(which);
       save(name === which ? which + ending : name, texts[which] ?? "", "text/plain");
-      page.store.unsaved = false;
+      page.store.unsaved.delete(which);
     });
     return button;
   }));
@@ -72,7 +72,7 @@ export function startTake(page: Page, source: string): void {
   onClick("print", () => window.print());
   onClick("save-copy", () => {
     save(fileNameOf(label(), "-page.html"), copyWith(page, source), "text/html");
-    store.unsaved = false;
+    store.unsaved.clear();
     told.textContent = "The copy was saved. It opens anywhere, with this golfer and this course.";
   });
   onClick("clear", () => {

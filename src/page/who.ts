@@ -40,7 +40,7 @@ function withFile(findings: Finding[], name: string): Finding[] {
 // An editor for one of the texts, with what was found in it below.
 export function textEditor(page: Page, which: TextName, host: string, name: string, moved?: () => void): Editor {
   return editorIn(element(host), name, (text) => {
-    page.store.change((open) => { open.texts[which] = text; }, true);
+    page.store.change((open) => { open.texts[which] = text; }, which);
   }, moved);
 }
 
@@ -54,6 +54,7 @@ export function startWho(page: Page): void {
   function take(which: "player" | "course", builtIn: Record<string, string>, value: string): void {
     const inside = builtIn[value];
     if (inside === undefined) return;
+    store.unsaved.delete(which);
     store.change((open) => {
       open.texts[which] = inside;
       open.names[which] = value;

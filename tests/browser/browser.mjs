@@ -29,6 +29,7 @@ async function newTab(browser, dark) {
   const downloadBehavior = { policy: 'allow', downloadPath: downloads };
   const context = await browser.createBrowserContext({ downloadBehavior });
   const page = await context.newPage();
+  await page.bringToFront(); // what is behind others is given less of the machine
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
   return page;
 }

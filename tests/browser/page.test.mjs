@@ -140,9 +140,14 @@ const steps = {
     await page.select('#hole', '11');
     await until(page, () => document.querySelector('#hole-result .picture').shadowRoot.textContent.includes('Hole 11'));
     await until(page, () => [...document.querySelectorAll('#maps button > div')].every((map) => map.shadowRoot));
+    await goTo(page, 'bay');
+    await page.select('#logs', 'weekend-16');
+    await goTo(page, 'course');
     earlier = await textOf(page, '#round-result .lead');
     await page.click('input[name=change][value=logs]');
     await answered(page, '#round-result', earlier);
+    await page.click('#sure');
+    await until(page, () => document.querySelector('#sure-words').textContent.includes('As sure as the shots make it'));
     earlier = await textOf(page, '#round-result .lead');
     await page.click('input[name=change][value=strike]');
     await answered(page, '#round-result', earlier);
