@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -7,9 +9,22 @@
 
 #include "yardworth/change.hpp"
 #include "yardworth/diagnostics.hpp"
+#include "yardworth/player.hpp"
 #include "yardworth/units.hpp"
 
 namespace yardworth {
+
+// What says an option's change in the place of numbers: one of a second player file, logs, and strikes.
+struct ChangeSource {
+  std::string after;                       // a player file with the same clubs, by its name
+  std::vector<std::string> logs;           // shot logs before and after by their names, or one
+  std::vector<std::string> sessions;       // of one log: two sessions of it
+  bool skip_bad_rows = false;              // of logs: those that can be read are used without them
+  std::map<std::string, double> from, to;  // the driver's strike, and what is different afterwards; keys and
+                                           // units of `delivery`
+  std::optional<double> irons;             // beside strikes, in the file's units
+  Diagnostic place;                        // where the file says so: what a fault of it begins with
+};
 
 // A way to spend money and hours on one's golf, as an options file has it: docs/formats.md.
 struct Option {
@@ -20,6 +35,8 @@ struct Option {
   std::optional<double> doubt;
   double money = 0.0;  // in whatever money the file is written in
   double hours = 0.0;
+  std::optional<ChangeSource> source;  // of change and draws, which work_out_changes makes of it
+  std::vector<Change> draws;           // of a change that was measured: what it may be as well, equally likely
 };
 
 // What a change is taken to be sure to where nothing is said (our assumption).
@@ -32,5 +49,12 @@ struct OptionsFile {
 
 // As the readers of read.hpp.
 Reading<OptionsFile> read_options(std::string_view text, const std::string& file);
+
+// The text of a file by the name that an options file has it by, or why it cannot be read.
+using TextOfFile = std::function<Reading<std::string>(const std::string& name)>;
+
+// Works out the changes that have a source, for this golfer. Every fault, and advice about logs, in the order of the
+// options; where there is a fault some changes are still to be worked out.
+std::vector<Diagnostic> work_out_changes(OptionsFile& file, const Player& player, const TextOfFile& text_of);
 
 }  // namespace yardworth

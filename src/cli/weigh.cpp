@@ -1,12 +1,15 @@
 #include "yardworth/weigh.hpp"
 
+#include <filesystem>
 #include <memory>
 
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
+#include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
+#include "yardworth/shot_log.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -33,6 +36,34 @@ std::string weigh_written(const WeighReport& report, const OutputOptions& output
   return text_of(weigh_text, report, output, surroundings);
 }
 
+// A file that an options file names: from where that lies.
+std::string beside(const std::string& options_file, const std::string& name) {
+  return (std::filesystem::path(options_file).parent_path() / name).string();
+}
+
+// The options with all changes worked out; nothing where anything is at fault.
+std::optional<OptionsFile> read_weighed(const std::string& path, const std::optional<Inputs>& inputs,
+                                        std::string& complaints, std::string& advice) {
+  Reading<OptionsFile> file = read_file(path, read_options);
+  sort_findings(file.findings, complaints, advice);
+  if (!inputs || !file.ok()) return std::nullopt;
+  const TextOfFile text_of = [&](const std::string& name) { return read_text(beside(path, name), largest_log_bytes); };
+  const std::vector<Diagnostic> findings = work_out_changes(*file.value, inputs->player, text_of);
+  sort_findings(findings, complaints, advice);
+  return has_fault(findings) ? std::nullopt : std::move(file.value);
+}
+
+// All that the options file reads.
+std::vector<std::string> files_read(const std::string& path, const OptionsFile& file) {
+  std::vector<std::string> all;
+  for (const Option& option : file.options) {
+    if (!option.source) continue;
+    if (!option.source->after.empty()) all.push_back(beside(path, option.source->after));
+    for (const std::string& log : option.source->logs) all.push_back(beside(path, log));
+  }
+  return all;
+}
+
 Outcome run_weigh(const WeighOptions& options, const Surroundings& surroundings) {
   std::vector<std::string> files = options.inputs.files();
   files.push_back(options.file);
@@ -42,16 +73,18 @@ Outcome run_weigh(const WeighOptions& options, const Surroundings& surroundings)
   std::string complaints;
   const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   std::string advice;
-  Reading<OptionsFile> file = read_file(options.file, read_options);
-  sort_findings(file.findings, complaints, advice);
-  if (!inputs || !file.value) return {at_fault, "", complaints};
+  std::optional<OptionsFile> file = read_weighed(options.file, inputs, complaints, advice);
+  if (!inputs || !file) return {at_fault, "", complaints};
+  if (const auto refused =
+          refuse_outputs({options.output.path}, files_read(options.file, *file), options.output.replace)) {
+    return refusal_of(*refused);
+  }
   return computed([&] {
     WeighReport report;
     {
       const Progress progress(surroundings.progress);
-      const WeighRequest request{inputs->tee,         std::move(file.value->options),
-                                 options.policy,      options.stroke_worth,
-                                 options.sensitivity, options.threads};
+      const WeighRequest request{inputs->tee,          std::move(file->options), options.policy,
+                                 options.stroke_worth, options.sensitivity,      options.threads};
       report.result = compute_weigh(inputs->course, inputs->player, inputs->baseline, request);
     }
     report.opening = inputs->assumed;

@@ -430,6 +430,22 @@ void read_bag(Reader& reader, const Members& members, const Members& options) {
   reader.question.bag = read_bag(texts, options, reader.tell(), reader.tell("options"), reader.findings);
 }
 
+// The text of a file that an options file names, of those that the request has in files.
+Reading<std::string> text_of_file(const Json* files, const std::string& name) {
+  if (files != nullptr && files->contains(name) && (*files)[name].is_string()) {
+    return {(*files)[name].get<std::string>(), {}};
+  }
+  return {std::nullopt, {file_fault(name, "no such text in files", "the text of the file by this name")}};
+}
+
+// The texts of files by their names; nothing, and a fault, where it is something else.
+const Json* read_files(Reader& reader, const Members& members) {
+  const Json* files = members.find("files");
+  if (files == nullptr || files->is_object()) return files;
+  reader.tell()("files", described(*files), "an object of the texts of files by their names");
+  return nullptr;
+}
+
 // The options that are weighed are a text of their own.
 void read_weigh(Reader& reader, const Members& members, const Members& options) {
   WeighRequest& weigh = reader.question.weigh;
@@ -448,7 +464,12 @@ void read_weigh(Reader& reader, const Members& members, const Members& options) 
     return;
   }
   auto file = read_one<OptionsFile>(reader, *text, name_of_text(reader, "options_file"), yardworth::read_options);
-  if (file) weigh.options = std::move(file->options);
+  if (!file || !reader.question.player) return;
+  const Json* files = read_files(reader, members);
+  const std::vector<Diagnostic> findings = work_out_changes(
+      *file, *reader.question.player, [&](const std::string& name) { return text_of_file(files, name); });
+  reader.findings.insert(reader.findings.end(), findings.begin(), findings.end());
+  weigh.options = std::move(file->options);
 }
 
 void read_options(Reader& reader, const Members& members) {
@@ -543,7 +564,7 @@ Reading<Question> read_question(const Json& request) {
   Reader reader{request, {}, {}};
   const Members members(request,
                         {"command", "course", "player", "baseline", "log", "after", "player_after", "members",
-                         "options_file", "names", "options", "holes", "parts", "columns"},
+                         "options_file", "files", "names", "options", "holes", "parts", "columns"},
                         reader.tell());
   if (!request.is_object()) return {std::nullopt, reader.findings};
   const std::vector<std::string> words(command_words.begin(), command_words.end());

@@ -32,7 +32,7 @@ void hold_within(double& share, const Limits& percent) {
 }  // namespace
 
 double doubt_of(const Option& option) {
-  if (is_nothing(option.change)) return 0.0;
+  if (is_nothing(option.change) || !option.draws.empty()) return 0.0;
   return option.doubt.value_or(assumed_doubt);
 }
 

@@ -16,9 +16,9 @@ namespace yardworth {
 
 namespace {
 
-// Of a draw only the whole is asked for.
-Golfers in_one_step(Golfers golfers) {
-  if (golfers.steps.size() > 1) golfers.steps.erase(golfers.steps.begin(), golfers.steps.end() - 1);
+// Of a draw only the whole is asked for. The table method leaves out steps that it knows nothing of, and needs each.
+Golfers in_one_step(Golfers golfers, Method method) {
+  if (method == Method::play && golfers.steps.size() > 1) golfers.steps.erase(golfers.steps.begin(), golfers.steps.end() - 1);
   return golfers;
 }
 
@@ -59,7 +59,7 @@ std::vector<double> compute_saved_draws(const Course& course, const Player& play
   const PolicyChoice plan = policy_of_draws(request);
   const Golfers golfers = golfers_of(player, baseline, request.change);
   std::vector<Golfers> drawn;
-  for (const Change& draw : draws) drawn.push_back(in_one_step(golfers_of(player, baseline, draw)));
+  for (const Change& draw : draws) drawn.push_back(in_one_step(golfers_of(player, baseline, draw), request.method));
   const HolesAsked asked{
       holes_wanted(course, request.holes), course.firmness, course.units, tee, golfers, baseline, request.threads};
   std::vector<std::vector<double>> saved(asked.holes.size(), std::vector<double>(draws.size(), 0.0));

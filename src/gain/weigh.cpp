@@ -9,6 +9,7 @@
 #include "gain/option_doubt.hpp"
 #include "gain/option_odds.hpp"
 #include "gain/request_rules.hpp"
+#include "gain/saved_draws.hpp"
 #include "gain/what_was_asked.hpp"
 
 namespace yardworth {
@@ -30,6 +31,16 @@ struct Round {
     asked.threads = request.threads;
     asked.spread_of_score = false;
     return compute_gain(course, player, baseline, asked);
+  }
+  // Of an option that was measured: what each of its draws saves.
+  std::vector<double> saved_by_draws(const Option& option) const {
+    GainRequest asked;
+    asked.tee = option.tee ? tee_index(course, *option.tee) : request.tee;
+    asked.change = option.change;
+    asked.policy = request.policy == PolicyChoice::habit ? PolicyChoice::habit : PolicyChoice::best;
+    asked.threads = request.threads;
+    asked.spread_of_score = false;
+    return compute_saved_draws(course, player, baseline, asked, option.draws);
   }
   double saved(const Change& change) const { return gain(change, request.tee).answer().round.strokes_saved(); }
 };
@@ -131,13 +142,39 @@ std::vector<Sensitivity> sensitivities(const Round& before, const Round& after) 
   return all;
 }
 
-WeighedOption weighed(const Option& option, const Response& response, double doubt, const std::vector<double>& cases,
+// What an option saves, and in cases that are equally likely, the least first.
+struct Saved {
+  StrokesSaved saved;
+  std::vector<double> cases;
+};
+
+Saved saved_as_doubted(const Round& round, const Option& option, double doubt, double before) {
+  const Response response = response_of(round, option, doubt, before);
+  std::vector<double> cases = equally_likely(response);
+  constexpr double tail = (1.0 - weigh_level) / 2.0;
+  return {{response[odds_nodes.size() / 2], quantile(cases, tail), quantile(cases, 1.0 - tail)}, std::move(cases)};
+}
+
+// From other tees the course saves what it does beside the change.
+Saved saved_as_measured(const Round& round, const Option& option, double before) {
+  const double value = saved_by(round, option, 0.0, 0.0, before);
+  std::vector<double> cases = round.saved_by_draws(option);
+  if (option.tee) {
+    const double by_tees =
+        value - round.gain(option.change, tee_index(round.course, *option.tee)).answer().round.strokes_saved();
+    for (double& saved : cases) saved += by_tees;
+  }
+  const SavedInterval interval = interval_of(cases, weigh_level, round.request.policy);
+  std::sort(cases.begin(), cases.end());
+  return {{value, interval.low, interval.high}, std::move(cases)};
+}
+
+WeighedOption weighed(const Option& option, double doubt, const StrokesSaved& saved,
                       const std::optional<double>& stroke_worth) {
   WeighedOption result;
   result.option = option;
   result.doubt = doubt;
-  constexpr double tail = (1.0 - weigh_level) / 2.0;
-  result.saved = {response[odds_nodes.size() / 2], quantile(cases, tail), quantile(cases, 1.0 - tail)};
+  result.saved = saved;
   if (result.saved.value <= 0.0) return result;
   result.money_per_stroke = option.money / result.saved.value;
   result.hours_per_stroke = option.hours / result.saved.value;
@@ -157,13 +194,13 @@ void weigh_options(const Round& round, WeighResult& result) {
   std::vector<std::size_t> compared;
   for (const Option& option : round.request.options) {
     const double doubt = doubt_of(option);
-    const Response response = response_of(round, option, doubt, result.strokes_before);
-    std::vector<double> of_option = equally_likely(response);
-    result.options.push_back(weighed(option, response, doubt, of_option, result.stroke_worth));
+    Saved of_option = option.draws.empty() ? saved_as_doubted(round, option, doubt, result.strokes_before)
+                                           : saved_as_measured(round, option, result.strokes_before);
+    result.options.push_back(weighed(option, doubt, of_option.saved, result.stroke_worth));
     const std::size_t last = result.options.size() - 1;
     if (saves_more(result.options[last], result.options[result.most])) result.most = last;
     if (option.tee) continue;
-    cases.push_back(std::move(of_option));
+    cases.push_back(std::move(of_option.cases));
     compared.push_back(last);
   }
   const std::vector<double> best = best_probabilities(cases);

@@ -70,6 +70,10 @@ void Findings::fault(Place place, std::string path, std::string found, std::stri
       {Severity::fault, file_, place.line, place.column, std::move(path), std::move(found), std::move(expected)});
 }
 
+Diagnostic Findings::about(const Value& at) const {
+  return {Severity::fault, file_, at.node->place.line, at.node->place.column, at.path, "", ""};
+}
+
 std::vector<Diagnostic> Findings::in_order() const {
   // Of pointers: a file at fault everywhere has very many findings.
   std::vector<const Diagnostic*> ordered;

@@ -28,6 +28,8 @@ class Findings {
   void fault(const Value& at, std::string found, std::string expected);
   void advice(const Value& at, std::string found, std::string expected);
   void fault(Place place, std::string path, std::string found, std::string expected);
+  // A fault of the value whose words are still to be said.
+  Diagnostic about(const Value& at) const;
 
   bool has_fault() const { return yardworth::has_fault(all_); }
   // In the order of the file; of very many only the first, and a last one that says how many more there are.

@@ -20,6 +20,9 @@ std::string doubt_words(const WeighResult& result) {
   std::string words =
       "The intervals hold in 9 cases of 10 and are about how much an option changes, all parts of its change together; "
       "no option's luck depends on another's.";
+  const bool measured = std::any_of(result.options.begin(), result.options.end(),
+                                    [](const WeighedOption& weighed) { return !weighed.option.draws.empty(); });
+  if (measured) words += " Of an option that was measured they are about what its shots leave open.";
   if (!assumed) return words;
   return words + fmt::format(
                      " An option whose file says no doubt is taken to change {:.0f}% less to {:.0f}% more than it "

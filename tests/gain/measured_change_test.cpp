@@ -175,6 +175,22 @@ TEST_CASE("the interval is the same on one thread as on several, and about what 
   CHECK(interval.draws == 21);
 }
 
+TEST_CASE("draws by method table save what the gain by that method does, steps that it leaves out and all") {
+  const Player& player = bay_golfer();
+  const Baseline baseline = test::baseline_of(player);
+  const Course course = test::water_and_bunker(Units::yards);
+  GainRequest request;
+  request.method = Method::table;
+  Change carry_and_spread{15.0, 5.0};
+  carry_and_spread.direction_sd_share = -0.1;
+  for (const Change& change : {Change{20.0, 6.0}, carry_and_spread, estimated_change(weekend_in_the_bay(), player)}) {
+    request.change = change;
+    const double saved = compute_gain(course, player, baseline, request).answer().round.strokes_saved();
+    CHECK(saved > 0.0);
+    CHECK(compute_saved_draws(course, player, baseline, request, {change}).front() == doctest::Approx(saved));
+  }
+}
+
 TEST_CASE("an interval is made of quantiles between the draws") {
   std::vector<double> saved(101);
   std::iota(saved.begin(), saved.end(), 0.0);
