@@ -35,8 +35,8 @@ struct Option {
   std::optional<double> doubt;
   double money = 0.0;  // in whatever money the file is written in
   double hours = 0.0;
-  std::optional<ChangeSource> source;  // of change and draws, which work_out_changes makes of it
-  std::vector<Change> draws;           // of a change that was measured: what it may be as well, equally likely
+  std::optional<ChangeSource> source = {};  // of change and draws, which work_out_changes makes of it
+  std::vector<Change> draws = {};           // of a change that was measured: what it may be as well, equally likely
 };
 
 // What a change is taken to be sure to where nothing is said (our assumption).
