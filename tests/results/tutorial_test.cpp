@@ -14,7 +14,6 @@
 #include <vector>
 
 #include "cli/command.hpp"
-#include "support/sanitized.hpp"
 #include "support/scenario.hpp"
 #include "support/words.hpp"
 
@@ -109,8 +108,8 @@ class Tutorial {
 
 }  // namespace
 
-TEST_CASE("the tutorial says and shows what its commands do") {
-  if (test::sanitized) return;  // minutes
+// A minute of two cores: among the recipes (tests/CMakeLists.txt).
+TEST_CASE("the tutorial says and shows what its commands do" * doctest::skip()) {
   const std::vector<Shown> commands = commands_of(test::text_of("docs/tutorial.md"));
   CHECK(commands.size() == 7);
   const Tutorial tutorial;

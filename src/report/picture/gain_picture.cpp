@@ -4,7 +4,6 @@
 
 #include "core/telling.hpp"
 #include "report/basis_words.hpp"
-#include "report/change_words.hpp"
 #include "report/gain_parts.hpp"
 #include "report/measured_words.hpp"
 #include "report/picture/gain_charts.hpp"
@@ -33,7 +32,7 @@ void add_parts_chart(Sheet& sheet, const GainResult& result) {
     if (computed.irons) add("from the irons", round.from_irons());
   } else {
     for (const ChangeStep step : steps_asked(result.change)) {
-      if (is_counted(result.method, step)) add("from " + step_source(result.change, step), round.from(step));
+      if (is_counted(result.method, step)) add(std::string(name(step)), round.from(step));
     }
   }
   if (computed.replanning) add("from replanning", round.from_replanning());
