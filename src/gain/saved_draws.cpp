@@ -18,7 +18,8 @@ namespace {
 
 // Of a draw only the whole is asked for. The table method leaves out steps that it knows nothing of, and needs each.
 Golfers in_one_step(Golfers golfers, Method method) {
-  if (method == Method::play && golfers.steps.size() > 1) golfers.steps.erase(golfers.steps.begin(), golfers.steps.end() - 1);
+  if (method == Method::play && golfers.steps.size() > 1)
+    golfers.steps.erase(golfers.steps.begin(), golfers.steps.end() - 1);
   return golfers;
 }
 
