@@ -20,6 +20,7 @@ void add_commands(CLI::App& app, const Surroundings& surroundings, Action& actio
   add_gain(app, surroundings, action);
   add_strategy(app, surroundings, action);
   add_report(app, surroundings, action);
+  add_page(app, surroundings, action);
   add_bands(app, surroundings, action);
   add_delivery(app, surroundings, action);
   add_bag(app, surroundings, action);

@@ -30,6 +30,7 @@ struct Surroundings {
   std::optional<std::size_t> said_columns = std::nullopt;
   // Of the terminal that standard error is, where it is one: longer lines are then broken between words.
   std::optional<std::size_t> error_columns = std::nullopt;
+  std::string installed_page = {};  // where yardworth.html would be; empty: nobody knows
 
   // How many columns text for standard output, or for a file, has; nothing where nobody says. Longer lines than those
   // of reports are hard to read, however wide a terminal is.
@@ -50,6 +51,7 @@ Outcome run(std::vector<std::string> arguments, const Surroundings& surroundings
 void add_gain(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_strategy(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_report(CLI::App& app, const Surroundings& surroundings, Action& action);
+void add_page(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bands(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_delivery(CLI::App& app, const Surroundings& surroundings, Action& action);
 void add_bag(CLI::App& app, const Surroundings& surroundings, Action& action);

@@ -91,10 +91,16 @@ Outcome run_on_inputs(GainOptions options, const Surroundings& surroundings, Out
   });
 }
 
+GainRequest gain_request(const GainOptions& options, const Inputs& inputs) {
+  const Change change = change_of(options, inputs.course.units);
+  GainRequest request{inputs.tee, change, options.method, options.policy, options.threads};
+  if (options.mark > 0) request.mark = options.mark;
+  return request;
+}
+
 GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progress& progress) {
   const Units units = inputs.course.units;
-  GainRequest request{inputs.tee, change_of(options, units), options.method, options.policy, options.threads};
-  if (options.mark > 0) request.mark = options.mark;
+  const GainRequest request = gain_request(options, inputs);
   GainReport report;
   report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
   if (options.to) {

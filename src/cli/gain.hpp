@@ -41,6 +41,9 @@ void add_gain_options(CLI::App& command, GainOptions& options);
 // The change that is asked about, the usual one where nothing is said.
 Change change_of(const GainOptions& options, Units units);
 
+// What is asked of what was read.
+GainRequest gain_request(const GainOptions& options, const Inputs& inputs);
+
 // What a command makes of what was read.
 using OutcomeOfGain = Outcome (*)(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings);
 // Refuses what is at fault in options, outputs or files before anything is computed; else that, with advice before it.

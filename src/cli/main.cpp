@@ -6,10 +6,12 @@
 #include <cstdlib>
 #include <cstring>
 #include <exception>
+#include <filesystem>
 #include <new>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <system_error>
 #include <vector>
 
 #include "cli/command.hpp"
@@ -43,6 +45,13 @@ std::optional<std::size_t> said_columns() {
   const char* said = std::getenv("COLUMNS");
   const std::optional<int> columns = said == nullptr ? std::nullopt : yardworth::parse_whole_number(said);
   return columns && *columns > 0 ? std::optional<std::size_t>(*columns) : std::nullopt;
+}
+
+// Where an installation has it, seen from the program.
+std::string installed_page() {
+  std::error_code error;
+  const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
+  return error ? "" : (program.parent_path().parent_path() / "share" / "yardworth" / "yardworth.html").string();
 }
 
 // 0 or the error number.
@@ -81,7 +90,7 @@ int main(int argc, char** argv) {
     // It is written over itself, which takes commands too.
     const bool progress = ::isatty(STDERR_FILENO) == 1 && !is_dumb();
     return finish(yardworth::cli::run(arguments, {wants_colour(), progress, terminal_columns(STDOUT_FILENO),
-                                                  said_columns(), terminal_columns(STDERR_FILENO)}));
+                                                  said_columns(), terminal_columns(STDERR_FILENO), installed_page()}));
   } catch (const std::bad_alloc&) {
     write_all(STDERR_FILENO, "yardworth: out of memory: more is needed than the system gives\n");
     return not_done;

@@ -8,38 +8,18 @@
 #include "cli/bands.hpp"
 #include "cli/gain.hpp"
 #include "cli/progress.hpp"
-#include "yardworth/flight.hpp"
-#include "yardworth/strategy.hpp"
+#include "gain/drawn_holes.hpp"
 
 namespace yardworth::cli {
 namespace {
-
-StrategyResult drawn_holes(const GainOptions& options, const Inputs& inputs) {
-  StrategyRequest request;
-  request.tee = inputs.tee;
-  request.change = change_of(options, inputs.course.units);
-  request.threads = options.threads;
-  request.drawing = true;
-  return compute_strategy(inputs.course, inputs.player, inputs.baseline, request);
-}
-
-// What the strike before the change gives away; nothing where no strike was said.
-std::optional<DeliveryResult> losses_of(const AskedChange& change) {
-  if (!change.strikes) return std::nullopt;
-  DeliveryRequest request;
-  request.club = *typical_club("driver");
-  request.delivery = change.strikes->before.delivery;
-  request.after = change.strikes->after.delivery;
-  return compute_delivery(request);
-}
 
 Outcome lesson_outcome(const GainOptions& options, const Inputs& inputs, const Surroundings& surroundings) {
   LessonReport report;
   {
     Progress progress(surroundings.progress);
     report.gain = gain_report(options, inputs, progress);
-    report.strategy = drawn_holes(options, inputs);
-    report.delivery = losses_of(options.change);
+    report.strategy = compute_drawn_holes(inputs.course, inputs.player, inputs.baseline, gain_request(options, inputs));
+    if (options.change.strikes) report.delivery = losses_before(*options.change.strikes);
     report.seed = options.seed;
   }
   return deliver(lesson_html(report), options.output, report.gain.opening);

@@ -10,6 +10,7 @@
 #include "embed/part_json.hpp"
 #include "embed/question.hpp"
 #include "embed/sentences.hpp"
+#include "gain/drawn_holes.hpp"
 #include "gain/saved_draws.hpp"
 #include "report/picture/hole_picture.hpp"
 #include "yardworth/embed.hpp"
@@ -166,19 +167,10 @@ Baseline baseline_of(const Question& question) {
   return question.baseline ? Baseline(*question.baseline) : default_baseline(*question.player);
 }
 
-Json answer_gain(const Question& question) {
+GainReport gain_report(const Question& question, const std::vector<HoleGains>& holes) {
   const Course& course = *question.course;
   const Player& player = *question.player;
   const Baseline baseline = baseline_of(question);
-  std::vector<HoleGains> holes;
-  if (question.parts.empty()) {
-    holes = compute_hole_gains(course, player, baseline, question.gain);
-  } else {
-    std::vector<Diagnostic> findings;
-    const auto parts = holes_of<HoleGains>(question, findings);
-    if (!parts) return refused(findings);
-    holes = *parts;
-  }
   GainReport report{put_together(course, player, baseline, question.gain, holes), {}, question.opening};
   if (question.draws > 0) {
     const auto draws = drawn_changes(*question.measured, player, question.draws, question.seed);
@@ -189,9 +181,38 @@ Json answer_gain(const Question& question) {
     report.curve =
         compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
   }
+  return report;
+}
+
+Json answer_gain(const Question& question) {
+  std::vector<HoleGains> holes;
+  if (question.parts.empty()) {
+    holes = compute_hole_gains(*question.course, *question.player, baseline_of(question), question.gain);
+  } else {
+    std::vector<Diagnostic> findings;
+    const auto parts = holes_of<HoleGains>(question, findings);
+    if (!parts) return refused(findings);
+    holes = *parts;
+  }
+  const GainReport report = gain_report(question, holes);
   Json json = answered(gain_json(report), sentences_of(report), gain_text(report, false, question.columns));
   if (question.pictures) json["pictures"]["gain"] = gain_svg(report);
   if (!question.gain.holes.empty()) json["part"] = part_of(question, holes);
+  return json;
+}
+
+Json answer_report(const Question& question) {
+  LessonReport report;
+  const Course& course = *question.course;
+  const Player& player = *question.player;
+  const Baseline baseline = baseline_of(question);
+  report.gain = gain_report(question, compute_hole_gains(course, player, baseline, question.gain));
+  report.strategy = compute_drawn_holes(course, player, baseline, question.gain);
+  if (question.strikes) report.delivery = losses_before(*question.strikes);
+  report.seed = static_cast<int>(question.seed);
+  Json json =
+      answered(gain_json(report.gain), sentences_of(report.gain), gain_text(report.gain, false, question.columns));
+  json["sheet"] = lesson_html(report);
   return json;
 }
 
@@ -325,6 +346,8 @@ Json answer_question(const Question& question, const Json& request) {
         return answer_gain(question);
       case Command::strategy:
         return answer_strategy(question);
+      case Command::report:
+        return answer_report(question);
       case Command::bands:
         return answer_bands(question);
       case Command::delivery:

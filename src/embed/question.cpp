@@ -206,6 +206,7 @@ std::optional<DistanceChange> read_strikes(Reader& reader, const Members& option
   if (has_fault(reader.findings)) return std::nullopt;
   const Units units = reader.question.course->units;
   const StrikeChange strikes = change_of_strike(before.delivery, after.delivery);
+  reader.question.strikes = strikes;
   for (std::string& sentence :
        report::opening_of_strikes(driver, either(before.said, own.said), strikes, change.irons.has_value(), units)) {
     reader.question.opening.push_back(std::move(sentence));
@@ -480,18 +481,18 @@ void read_options(Reader& reader, const Members& members) {
   const Json* given = members.find("options");
   const Command command = reader.question.command;
   const Members options(given == nullptr ? none : *given, option_names(command), reader.tell("options"));
-  if (command != Command::strategy) reader.question.pictures = options.flag("pictures");
+  if (command != Command::strategy && command != Command::report) reader.question.pictures = options.flag("pictures");
   if (command == Command::bag) return read_bag(reader, members, options);
   if (!reader.question.course || !reader.question.player) return;
-  if (command == Command::gain) read_gain(reader, members, options);
+  if (command == Command::gain || command == Command::report) read_gain(reader, members, options);
   if (command == Command::strategy) read_strategy(reader, members, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
   if (command == Command::weigh) return read_weigh(reader, members, options);
-  if (command == Command::gain || command == Command::strategy) return;
+  if (command == Command::gain || command == Command::strategy || command == Command::report) return;
   for (const char* text : {"log", "after", "player_after"}) {
     if (is_given(reader.request, text))
-      reader.tell()(text, "a text", "none: shot logs and second players are for bag, gain and strategy");
+      reader.tell()(text, "a text", "none: shot logs and second players are for bag, gain, strategy and report");
   }
 }
 
@@ -539,6 +540,10 @@ std::vector<std::string> option_names(Command command) {
   if (command == Command::gain) {
     return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed", "step", "tee", "method",
                         "plan", "mark", "pictures", "threads"});
+  }
+  if (command == Command::report) {
+    return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed", "step", "tee", "method",
+                        "plan", "mark", "threads"});
   }
   if (command == Command::strategy) {
     return with_change(

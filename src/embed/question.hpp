@@ -10,6 +10,7 @@
 #include "embed/members.hpp"
 #include "embed/shots.hpp"
 #include "gain/measured_change.hpp"
+#include "gain/strike_change.hpp"
 #include "report/opening.hpp"
 #include "yardworth/bands.hpp"
 #include "yardworth/flight.hpp"
@@ -20,10 +21,10 @@
 
 namespace yardworth::embed {
 
-enum class Command { gain, strategy, bands, delivery, bag, weigh, check };
+enum class Command { gain, strategy, report, bands, delivery, bag, weigh, check };
 
-inline constexpr std::array<std::string_view, 7> command_words = {"gain", "strategy", "bands", "delivery",
-                                                                  "bag",  "weigh",    "check"};
+inline constexpr std::array<std::string_view, 8> command_words = {"gain",     "strategy", "report", "bands",
+                                                                  "delivery", "bag",      "weigh",  "check"};
 std::optional<Command> command_named(std::string_view word);
 // The members of its options.
 std::vector<std::string> option_names(Command command);
@@ -40,8 +41,9 @@ struct Question {
   std::optional<Course> course;
   std::optional<Player> player;
   std::optional<BaselineTable> baseline;  // nothing: default_baseline
-  GainRequest gain;
+  GainRequest gain;                       // of report too
   std::optional<CurveAsked> curve;
+  std::optional<StrikeChange> strikes;     // where strikes say the change
   std::optional<MeasuredChange> measured;  // where logs say the change
   int draws = 0;                           // of what was measured
   std::uint64_t seed = 1;
@@ -52,7 +54,7 @@ struct Question {
   DeliveryRequest delivery;
   BagQuestion bag;
   WeighRequest weigh;
-  bool pictures = false;               // of all but strategy and weigh
+  bool pictures = false;               // of all but strategy, report and weigh
   std::size_t columns = report_width;  // of the lines of text
   std::vector<std::string> opening;
   std::vector<Json> parts;  // of holes answered before

@@ -20,4 +20,12 @@ StrikeChange change_of_strike(const Delivery& before, const Delivery& after) {
   return {{before, fly(before, head)}, {after, fly(after, head)}};
 }
 
+DeliveryResult losses_before(const StrikeChange& change) {
+  DeliveryRequest request;
+  request.club = *typical_club("driver");
+  request.delivery = change.before.delivery;
+  request.after = change.after.delivery;
+  return compute_delivery(request);
+}
+
 }  // namespace yardworth

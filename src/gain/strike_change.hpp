@@ -33,4 +33,7 @@ SaidStrike own_driver_strike(const Player& player);
 // Throws InvalidRequest where a strike cannot be.
 StrikeChange change_of_strike(const Delivery& before, const Delivery& after);
 
+// What the strike before gives away, with the one after beside it.
+DeliveryResult losses_before(const StrikeChange& change);
+
 }  // namespace yardworth

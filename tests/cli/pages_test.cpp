@@ -17,7 +17,7 @@
 namespace yardworth::cli {
 namespace {
 
-const std::vector<std::string> commands = {"gain", "strategy", "report", "bands",      "delivery",
+const std::vector<std::string> commands = {"gain", "strategy", "report", "page",       "bands", "delivery",
                                            "bag",  "weigh",    "check",  "completion", "manual"};
 
 std::string output_of(const std::vector<std::string>& arguments) {

@@ -56,7 +56,7 @@ TEST_CASE("the embedding function tells every fault of a log and of a question a
   CHECK(test::says(findings, "options.index"));
   CHECK(test::says(bag_answer({{"command", "bag"}}).dump(), "the text of a shot log"));
   CHECK(test::says(bag_answer({{"command", "check"}, {"log", spring}}).dump(),
-                   "shot logs and second players are for bag, gain and strategy"));
+                   "shot logs and second players are for bag, gain, strategy and report"));
   const BagJson skipped =
       bag_answer({{"command", "bag"}, {"log", spring + "driver,a,far\n"}, {"options", {{"skip_bad_rows", true}}}});
   CHECK(skipped["status"] == 0);
