@@ -124,6 +124,9 @@ inline constexpr double least_visits = 1.25e-3;
 // residual is asserted to be under 1e-6, allows less.
 inline constexpr double search_tolerance = 1e-4;
 inline constexpr double complete_tolerance = 2e-7;
+// What is no more than this many strokes worse is as good: the first of such options, or aims, is taken, so that no
+// rounding, which platforms have of their own, chooses between the two sides of a straight hole.
+inline constexpr double as_good_strokes = 1e-10;
 // Sweeps alone may come slowly nearer where the same ground is played over again and again; after this many the policy
 // so far is evaluated exactly, which is as good for going on. A handful of evaluations is the rule: where rounding
 // makes the search go round among policies of the same worth it ends after so many.

@@ -226,7 +226,9 @@ class PolicyIteration {
     std::vector<Option>& options = record(state).options;
     options.front().strokes = action_value(*record(state).start_row, values_.all());
     options.front().refinement = Refinement::weighed;
-    const auto by_strokes = [](const Option& a, const Option& b) { return a.strokes < b.strokes; };
+    const auto by_strokes = [](const Option& a, const Option& b) {
+      return a.strokes < b.strokes - numerics::as_good_strokes;
+    };
     auto best = std::min_element(options.begin(), options.end(), by_strokes);
     while (best->refinement != Refinement::weighed) {
       refine(state, *best);
@@ -274,9 +276,11 @@ class PolicyIteration {
   std::vector<double> weigh(StateId state, Option& option) {
     AimSums sums = sums_by_aim(*model_, state, option.candidate, option.samples, values_.all(), worth_by_node_);
     for (const double leaving : sums.leaving) note_leaving(record(state).dependencies, leaving);
-    const auto least = std::min_element(sums.strokes.begin(), sums.strokes.end());
-    option.strokes = *least;
-    option.aim = option.candidate.first_aim + static_cast<int>(least - sums.strokes.begin());
+    option.strokes = *std::min_element(sums.strokes.begin(), sums.strokes.end());
+    const double as_good = option.strokes + numerics::as_good_strokes;
+    const auto first = std::find_if(sums.strokes.begin(), sums.strokes.end(),
+                                    [as_good](double strokes) { return strokes <= as_good; });
+    option.aim = option.candidate.first_aim + static_cast<int>(first - sums.strokes.begin());
     return std::move(sums.strokes);
   }
 
