@@ -36,7 +36,7 @@ struct NextShot {
 
 struct TeePlay {
   TeeOption tee_shot;
-  std::vector<TeeOption> alternatives;  // cheapest first
+  std::vector<TeeOption> alternatives;  // cheapest first; none where the request asks for none
   std::vector<NextShot> next;
 };
 
@@ -98,6 +98,7 @@ struct StrategyRequest {
   bool prove = false;              // search completely, and measure the largest residual
   bool graph = false;
   bool drawing = false;
+  bool alternatives = true;  // most of the time goes into what else could be played from the tee
 };
 
 struct StrategyResult {

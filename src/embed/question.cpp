@@ -321,6 +321,7 @@ void read_strategy(Reader& reader, const Members& members, const Members& option
   strategy.prove = options.flag("prove");
   strategy.graph = options.flag("graph");
   strategy.drawing = options.flag("pictures");
+  strategy.alternatives = !options.flag("tee_shot_alone");
   strategy.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   question.opening = opening_of_round(reader, strategy.tee);
   if (const auto by_strike = read_strikes(reader, options, change, options.find("to"))) {
@@ -546,8 +547,8 @@ std::vector<std::string> option_names(Command command) {
                         "plan", "mark", "threads"});
   }
   if (command == Command::strategy) {
-    return with_change(
-        {"from_delivery", "to", "sessions", "skip_bad_rows", "tee", "prove", "graph", "pictures", "threads"});
+    return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "tee", "prove", "graph", "tee_shot_alone",
+                        "pictures", "threads"});
   }
   if (command == Command::bands) {
     return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "pictures", "threads"};

@@ -9,6 +9,7 @@ StrategyResult compute_drawn_holes(const Course& course, const Player& player, c
   request.change = gain.change;
   request.threads = gain.threads;
   request.drawing = true;
+  request.alternatives = false;
   return compute_strategy(course, player, baseline, request);
 }
 

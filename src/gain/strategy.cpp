@@ -286,10 +286,10 @@ std::vector<NextShot> next_shots(const Planned& planned) {
   return shots;
 }
 
-TeePlay tee_play(const Planned& planned) {
+TeePlay tee_play(const Planned& planned, const StrategyRequest& request) {
   TeePlay policy;
   policy.tee_shot = option_of(planned, planned.tee_shot(), planned.strokes());
-  policy.alternatives = alternatives_to(planned, policy.tee_shot);
+  if (request.alternatives) policy.alternatives = alternatives_to(planned, policy.tee_shot);
   policy.next = next_shots(planned);
   return policy;
 }
@@ -365,9 +365,9 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   strategy.number = hole.number;
   strategy.par = hole.par;
   strategy.length_yd = hole.length_yd[setting.tee];
-  strategy.before = tee_play(before);
+  strategy.before = tee_play(before, setting.request);
   if (after) {
-    strategy.after = tee_play(*after);
+    strategy.after = tee_play(*after, setting.request);
     strategy.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot()},
                                                    {models.after(), golfers.after(), best.kept_tee_shot},
                                                    {models.after(), golfers.after(), after->tee_shot()});

@@ -76,7 +76,7 @@ function withOptions(request: Request, options: Request): Request {
 // One hole drawn; the same request whoever asks, so that a hole that was drawn comes at once.
 function holeRequest(page: Page, number: number): Request {
   const request = roundRequest(page.store.open, "strategy", columnsOf(element("hole-result")));
-  return { ...withOptions(request, {}), holes: [number] };
+  return { ...withOptions(request, { tee_shot_alone: true }), holes: [number] };
 }
 
 // The requests whose answers are shown.
