@@ -44,8 +44,9 @@ std::string conflict(const GainOptions& options) {
     return fmt::format("--to has to be a multiple of --step, which is {}", options.step.value_or(default_curve_step));
   }
   const SaidChange& said = options.change.said;
-  if (!is_carry_alone(said.in_yards(Units::yards)) || options.change.has_files())
+  if (!is_carry_alone(said.in_yards(Units::yards)) || !options.change.after.empty())
     return "--to draws a curve of added carry alone; leave out what else changes, or --to";
+  if (!options.change.logs.empty()) return "";
   const bool no_driver = said.driver ? *said.driver == 0.0 : said.irons && options.change.from.empty();
   if (no_driver)
     return "--to needs a --driver other than 0, since the irons keep their proportion to it along the curve";
@@ -104,7 +105,9 @@ GainReport gain_report(const GainOptions& options, const Inputs& inputs, Progres
   GainReport report;
   report.result = compute_gain(inputs.course, inputs.player, inputs.baseline, request);
   if (options.to) {
-    report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, request, to_yards(*options.to, units),
+    GainRequest along = request;
+    along.change = change_along_curve(request.change, options.change.measured.has_value());
+    report.curve = compute_curve(inputs.course, inputs.player, inputs.baseline, along, to_yards(*options.to, units),
                                  to_yards(options.step.value_or(default_curve_step), units));
   }
   if (const int draws = options.draws_wanted(); draws > 0) {
@@ -174,7 +177,8 @@ void add_curve_options(CLI::App& command, GainOptions& options) {
       .add_option_function<std::vector<std::string>>(
           "--to", store,
           "N: also the curve of strokes saved against added driver carry from 0 to N, the irons in the same "
-          "proportion; with --format csv the curve alone. KEY=VALUE: what is different of --from-delivery afterwards")
+          "proportion, which with --from-log is that of the usual change; with --format csv the curve alone. "
+          "KEY=VALUE: what is different of --from-delivery afterwards")
       ->type_name("N|KEY=VALUE ...");
   add_number(command, "--step", options.step, limits::curve_step,
              "Step of the curve; 5 unless given; --to is a multiple of it, at most 200 times as large");

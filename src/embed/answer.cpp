@@ -11,6 +11,7 @@
 #include "embed/question.hpp"
 #include "embed/sentences.hpp"
 #include "gain/drawn_holes.hpp"
+#include "gain/said_change.hpp"
 #include "gain/saved_draws.hpp"
 #include "report/picture/hole_picture.hpp"
 #include "yardworth/embed.hpp"
@@ -178,8 +179,9 @@ GainReport gain_report(const Question& question, const std::vector<HoleGains>& h
     report.result.interval = interval_of(saved, bag_level, policy_of_draws(question.gain));
   }
   if (question.curve) {
-    report.curve =
-        compute_curve(course, player, baseline, question.gain, question.curve->limit_yd, question.curve->step_yd);
+    GainRequest along = question.gain;
+    along.change = change_along_curve(along.change, question.measured.has_value());
+    report.curve = compute_curve(course, player, baseline, along, question.curve->limit_yd, question.curve->step_yd);
   }
   return report;
 }

@@ -43,5 +43,9 @@ inline Change with_carry(Change change, const DistanceChange& carry) {
 
 // What gain asks about where nothing is said.
 inline SaidChange default_gain_change() { return {default_driver_change, default_irons_change}; }
+// The change that a curve beside this one is along. What was measured is of all clubs, and its curve of what is usual.
+inline Change change_along_curve(const Change& change, bool measured) {
+  return measured ? default_gain_change().in_yards(Units::yards) : change;
+}
 
 }  // namespace yardworth

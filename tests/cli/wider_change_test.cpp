@@ -86,6 +86,21 @@ TEST_CASE("what cannot change is refused in the words of the options") {
   CHECK(says(run_said(habit_gain + "--after x.yaml --driver +5").err, "--after says all that changes"));
 }
 
+TEST_CASE("beside what was measured a curve is along the usual change, and its picture has the interval") {
+  const std::string bay = std::string(YARDWORTH_SOURCE_DIR) + "/courses/heron-ferry/bay/weekend-16-";
+  const std::string picture =
+      (std::filesystem::temp_directory_path() / ("yardworth-curve-" + std::to_string(::getpid()) + ".svg")).string();
+  const auto measured = answer_of("gain --method table --from-log " + bay + "before.csv " + bay +
+                                  "after.csv --draws 5 --to 20 --step 10 --svg " + picture);
+  const auto usual = answer_of("gain --method table --to 20 --step 10");
+  CHECK(measured["curve"].size() == 3);
+  CHECK(measured["curve"] == usual["curve"]);
+  std::ostringstream drawn;
+  drawn << std::ifstream(picture).rdbuf();
+  std::filesystem::remove(picture);
+  CHECK(says(drawn.str(), "what was measured"));
+}
+
 TEST_CASE("a second player file is what changes, and what is alike in both stays") {
   std::string file = (std::filesystem::temp_directory_path() / "yardworth-after-XXXXXX").string();
   const int opened = ::mkstemp(file.data());

@@ -76,7 +76,10 @@ void add_curve_chart(Sheet& sheet, const GainReport& report) {
   mark_asked(result, chart);
   chart.x_words = fmt::format("{} added to the driver; the irons in proportion", name(result.units));
   add_lines(sheet, chart);
-  if (!chart.spans.empty()) sheet.paragraph(interval_sentence(result));
+  if (!chart.spans.empty()) {
+    sheet.paragraph("The mark is what was measured, with all else that changed; the curve is of carry alone.");
+    sheet.paragraph(interval_sentence(result));
+  }
   const std::vector<std::string> reached = into_reach_words(report.curve, result.units);
   if (!reached.empty()) sheet.paragraph("Hazards that come into reach of one tee shot in ten, at the numbered places:");
   for (std::size_t i = 0; i < reached.size(); ++i) sheet.paragraph(fmt::format("{}. {}", i + 1, reached[i]));
