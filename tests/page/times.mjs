@@ -42,6 +42,9 @@ const questions = {
   "one hole, habit": { command: "gain", holes: [3], options: { plan: "habit" } },
   "one hole, both plans": { command: "gain", holes: [3], options: {} },
   "one hole drawn": { command: "strategy", holes: [3], options: { pictures: true } },
+  "one hole drawn as the page asks": {
+    command: "strategy", holes: [3], options: { driver: 20, irons: 6, tee_shot_alone: true, pictures: true },
+  },
   "the round, habit": { command: "gain", options: { plan: "habit" } },
   "the round, both plans": { command: "gain", options: {} },
   "a strike": { command: "delivery", options: { attack_deg: -1, to: { attack_deg: 2 } } },
