@@ -9,6 +9,7 @@
 #include "gain/saved_draws.hpp"
 #include "gain/strike_change.hpp"
 #include "support/courses.hpp"
+#include "support/sanitized.hpp"
 #include "support/scenario.hpp"
 #include "yardworth/bag.hpp"
 #include "yardworth/options.hpp"
@@ -74,11 +75,16 @@ TEST_CASE("an option of two logs is the change and the interval that gain has of
   gain.change = estimated_change(measured, the_weekend_golfer());
   gain.policy = PolicyChoice::habit;
   const double saved = compute_gain(course, the_weekend_golfer(), baseline, gain).answer().round.strokes_saved();
-  const std::vector<double> draws = compute_saved_draws(
-      course, the_weekend_golfer(), baseline, gain, drawn_changes(measured, the_weekend_golfer(), default_draws, 1));
-  const SavedInterval interval = interval_of(draws, weigh_level, PolicyChoice::habit);
+  std::vector<Change> drawn = drawn_changes(measured, the_weekend_golfer(), default_draws, 1);
   WeighRequest request;
   request.options = all.file.options;
+  CHECK(request.options.front().draws.size() == drawn.size());
+  if (test::sanitized) {
+    drawn.resize(20);
+    request.options.front().draws.resize(20);
+  }
+  const std::vector<double> draws = compute_saved_draws(course, the_weekend_golfer(), baseline, gain, drawn);
+  const SavedInterval interval = interval_of(draws, weigh_level, PolicyChoice::habit);
   const WeighedOption weighed = compute_weigh(course, the_weekend_golfer(), baseline, request).options.front();
   CHECK(weighed.saved.value == saved);
   CHECK(weighed.saved.low == interval.low);
