@@ -98,7 +98,7 @@ TEST_CASE("the bag is taken longest first, whatever the order of the file") {
 // Every band, men and women, from every tee of the scenario and of a course without hazards.
 TEST_CASE("under the habit the typical second shot is never longer after a gain") {
   for (Course course : {test::scenario_course(), test::standard_course()}) {
-    course.holes.resize(test::sanitized ? 4 : 9);
+    course.holes.resize(9);
     for (Tee& tee : course.tees) tee.course_rating.reset();  // of 18 holes
     BandsRequest request;
     request.change = {20.0, 6.0};
