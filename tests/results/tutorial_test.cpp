@@ -1,5 +1,5 @@
 // The commands of docs/tutorial.md are run, and its pictures and quoted sentences held to what comes out. With
-// YARDWORTH_UPDATE_RESULTS set the pictures are written instead.
+// YARDWORTH_UPDATE_RESULTS set the pictures, docs/pictures, are written anew first.
 
 #include <doctest/doctest.h>
 #include <unistd.h>
@@ -45,8 +45,6 @@ std::vector<Shown> commands_of(const std::string& page) {
   return all;
 }
 
-std::string in_one_line(const std::string& text) { return std::regex_replace(text, std::regex("\\s+"), " "); }
-
 std::string bytes_of_file(const fs::path& path) {
   std::ostringstream text;
   text << std::ifstream(path, std::ios::binary).rdbuf();
@@ -82,21 +80,21 @@ class Tutorial {
       if (arguments[i].starts_with("courses/")) arguments[i] = tree_ + "/" + arguments[i];
       if (i == 0 || (arguments[i - 1] != "--svg" && arguments[i - 1] != "--output")) continue;
       if (arguments[i - 1] == "--svg") picture = arguments[i];
-      arguments[i] = (folder_ / fs::path(arguments[i]).filename()).string();
+      arguments[i] = (folder_ / arguments[i]).string();
     }
     const cli::Outcome outcome = cli::run(arguments, {});
     REQUIRE_MESSAGE(outcome.status == cli::done, outcome.err);
     for (const std::string& quote : shown.quotes) {
       CAPTURE(quote);
-      CHECK(test::says(in_one_line(outcome.out), quote));
+      CHECK(test::says(test::words_of(outcome.out), quote));
     }
     if (!picture.empty()) check_picture(picture);
   }
 
  private:
   void check_picture(const std::string& picture) const {
-    const std::string drawn = bytes_of_file(folder_ / fs::path(picture).filename());
-    const fs::path kept = fs::path(tree_) / picture;
+    const std::string drawn = bytes_of_file(folder_ / picture);
+    const fs::path kept = fs::path(tree_) / "docs" / "pictures" / picture;
     if (std::getenv("YARDWORTH_UPDATE_RESULTS") != nullptr) std::ofstream(kept, std::ios::binary) << drawn;
     CAPTURE(picture);
     CHECK(is_same_picture(drawn, bytes_of_file(kept)));
