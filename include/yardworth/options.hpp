@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <functional>
 #include <map>
 #include <optional>
@@ -50,8 +51,8 @@ struct OptionsFile {
 // As the readers of read.hpp.
 Reading<OptionsFile> read_options(std::string_view text, const std::string& file);
 
-// The text of a file by the name that an options file has it by, or why it cannot be read.
-using TextOfFile = std::function<Reading<std::string>(const std::string& name)>;
+// The text of a file by the name that an options file has it by, or why it cannot be read; longer ones are refused.
+using TextOfFile = std::function<Reading<std::string>(const std::string& name, std::size_t most_bytes)>;
 
 // Works out the changes that have a source, for this golfer. Every fault, and advice about logs, in the order of the
 // options; where there is a fault some changes are still to be worked out.

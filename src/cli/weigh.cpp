@@ -9,7 +9,6 @@
 #include "cli/progress.hpp"
 #include "yardworth/read.hpp"
 #include "yardworth/report.hpp"
-#include "yardworth/shot_log.hpp"
 
 namespace yardworth::cli {
 namespace {
@@ -47,7 +46,9 @@ std::optional<OptionsFile> read_weighed(const std::string& path, const std::opti
   Reading<OptionsFile> file = read_file(path, read_options);
   sort_findings(file.findings, complaints, advice);
   if (!inputs || !file.ok()) return std::nullopt;
-  const TextOfFile text_of = [&](const std::string& name) { return read_text(beside(path, name), largest_log_bytes); };
+  const TextOfFile text_of = [&](const std::string& name, std::size_t most_bytes) {
+    return read_text(beside(path, name), most_bytes);
+  };
   const std::vector<Diagnostic> findings = work_out_changes(*file.value, inputs->player, text_of);
   sort_findings(findings, complaints, advice);
   return has_fault(findings) ? std::nullopt : std::move(file.value);

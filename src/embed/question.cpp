@@ -27,6 +27,9 @@ constexpr std::size_t most_findings = 200;                        // that are to
 constexpr int narrowest_text = static_cast<int>(narrowest_page);  // columns
 constexpr int widest_text = static_cast<int>(report_width);
 
+// A lesson sheet is that of a gain, and asked for as a gain is.
+bool is_about_gain(Command command) { return command == Command::gain || command == Command::report; }
+
 // The request while it is read.
 struct Reader {
   const Json& request;
@@ -36,12 +39,16 @@ struct Reader {
   Tell tell(const std::string& path = "") { return below(tell_into(findings, "request"), path); }
 };
 
+std::optional<Diagnostic> too_long(const std::string& text, const std::string& name, std::size_t most_bytes) {
+  if (text.size() <= most_bytes) return std::nullopt;
+  return file_fault(name, fmt::format("{} bytes", text.size()), fmt::format("at most {} bytes", most_bytes));
+}
+
 template <class T>
 std::optional<T> read_one(Reader& reader, const std::string& text, const std::string& name,
                           Reading<T> (*read)(std::string_view, const std::string&)) {
-  if (text.size() > largest_file_bytes) {
-    reader.findings.push_back(
-        file_fault(name, fmt::format("{} bytes", text.size()), fmt::format("at most {} bytes", largest_file_bytes)));
+  if (const auto fault = too_long(text, name, largest_file_bytes)) {
+    reader.findings.push_back(*fault);
     return std::nullopt;
   }
   Reading<T> reading = read(text, name);
@@ -433,11 +440,13 @@ void read_bag(Reader& reader, const Members& members, const Members& options) {
 }
 
 // The text of a file that an options file names, of those that the request has in files.
-Reading<std::string> text_of_file(const Json* files, const std::string& name) {
-  if (files != nullptr && files->contains(name) && (*files)[name].is_string()) {
-    return {(*files)[name].get<std::string>(), {}};
+Reading<std::string> text_of_file(const Json* files, const std::string& name, std::size_t most_bytes) {
+  if (files == nullptr || !files->contains(name) || !(*files)[name].is_string()) {
+    return {std::nullopt, {file_fault(name, "no such text in files", "the text of the file by this name")}};
   }
-  return {std::nullopt, {file_fault(name, "no such text in files", "the text of the file by this name")}};
+  auto text = (*files)[name].get<std::string>();
+  if (const auto fault = too_long(text, name, most_bytes)) return {std::nullopt, {*fault}};
+  return {std::move(text), {}};
 }
 
 // The texts of files by their names; nothing, and a fault, where it is something else.
@@ -469,7 +478,8 @@ void read_weigh(Reader& reader, const Members& members, const Members& options) 
   if (!file || !reader.question.player) return;
   const Json* files = read_files(reader, members);
   const std::vector<Diagnostic> findings = work_out_changes(
-      *file, *reader.question.player, [&](const std::string& name) { return text_of_file(files, name); });
+      *file, *reader.question.player,
+      [files](const std::string& name, std::size_t most_bytes) { return text_of_file(files, name, most_bytes); });
   reader.findings.insert(reader.findings.end(), findings.begin(), findings.end());
   weigh.options = std::move(file->options);
 }
@@ -485,12 +495,12 @@ void read_options(Reader& reader, const Members& members) {
   if (command != Command::strategy && command != Command::report) reader.question.pictures = options.flag("pictures");
   if (command == Command::bag) return read_bag(reader, members, options);
   if (!reader.question.course || !reader.question.player) return;
-  if (command == Command::gain || command == Command::report) read_gain(reader, members, options);
+  if (is_about_gain(command)) read_gain(reader, members, options);
   if (command == Command::strategy) read_strategy(reader, members, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
   if (command == Command::weigh) return read_weigh(reader, members, options);
-  if (command == Command::gain || command == Command::strategy || command == Command::report) return;
+  if (is_about_gain(command) || command == Command::strategy) return;
   for (const char* text : {"log", "after", "player_after"}) {
     if (is_given(reader.request, text))
       reader.tell()(text, "a text", "none: shot logs and second players are for bag, gain, strategy and report");
@@ -538,13 +548,11 @@ std::vector<std::string> with_change(std::initializer_list<const char*> others) 
 }  // namespace
 
 std::vector<std::string> option_names(Command command) {
-  if (command == Command::gain) {
-    return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed", "step", "tee", "method",
-                        "plan", "mark", "pictures", "threads"});
-  }
-  if (command == Command::report) {
-    return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed", "step", "tee", "method",
-                        "plan", "mark", "threads"});
+  if (is_about_gain(command)) {
+    std::vector<std::string> names = with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "draws", "seed",
+                                                  "step", "tee", "method", "plan", "mark", "threads"});
+    if (command == Command::gain) names.emplace_back("pictures");
+    return names;
   }
   if (command == Command::strategy) {
     return with_change({"from_delivery", "to", "sessions", "skip_bad_rows", "tee", "prove", "graph", "tee_shot_alone",

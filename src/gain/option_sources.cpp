@@ -18,7 +18,7 @@ namespace yardworth {
 
 namespace {
 
-constexpr std::uint64_t draws_seed = 1;
+constexpr std::uint64_t draws_seed = 1;  // as of gain, unless it is told another
 
 // Works out the change of one option; findings has all that is to be said.
 class OptionWorkedOut {
@@ -53,8 +53,9 @@ class OptionWorkedOut {
 
   // What a reader makes of a file; nothing where anything of it is at fault.
   template <class Read>
-  auto read(const std::string& name, Read reader) -> decltype(reader(std::string_view(), name).value) {
-    const Reading<std::string> text = text_of_(name);
+  auto read(const std::string& name, std::size_t most_bytes, Read reader)
+      -> decltype(reader(std::string_view(), name).value) {
+    const Reading<std::string> text = text_of_(name, most_bytes);
     findings_.insert(findings_.end(), text.findings.begin(), text.findings.end());
     if (!text.ok()) return std::nullopt;
     auto reading = reader(*text.value, name);
@@ -63,7 +64,8 @@ class OptionWorkedOut {
   }
 
   void by_player() {
-    const auto after = read(source_.after, [](auto text, auto& name) { return read_player(text, name); });
+    const auto after =
+        read(source_.after, largest_file_bytes, [](auto text, auto& name) { return read_player(text, name); });
     if (!after) return;
     Reading<Change> change = change_between(player_, *after, source_.after);
     findings_.insert(findings_.end(), change.findings.begin(), change.findings.end());
@@ -72,7 +74,8 @@ class OptionWorkedOut {
 
   std::optional<ShotLog> read_log(const std::string& name) {
     const BadRows bad_rows = source_.skip_bad_rows ? BadRows::skipped : BadRows::refused;
-    return read(name, [bad_rows](auto text, auto& file) { return read_shot_log(text, file, bad_rows); });
+    return read(name, largest_log_bytes,
+                [bad_rows](auto text, auto& file) { return read_shot_log(text, file, bad_rows); });
   }
 
   std::optional<ShotLog> session(const ShotLog& log, const std::string& name) {

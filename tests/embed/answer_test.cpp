@@ -12,6 +12,7 @@
 #include "cli/command.hpp"
 #include "support/words.hpp"
 #include "yardworth/embed.hpp"
+#include "yardworth/read.hpp"
 
 // The embedding function against the command: two roads to the same text, and parts against the whole.
 
@@ -396,6 +397,21 @@ TEST_CASE("options are weighed, and their faults told by place") {
   CHECK(refused["findings"][0]["line"] == 3);
   wrong.erase("options_file");
   CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options_file");
+}
+
+TEST_CASE("files that options name are texts of the request, of the size of a file at most") {
+  Json request = {
+      {"command", "weigh"},
+      {"options_file",
+       "format: yardworth/options/1\noptions:\n  - {name: a, change: {after: me.yaml}, cost: {money: 60}}\n"}};
+  const auto finding_of = [&request] { return Json::parse(answer(request.dump()))["findings"][0]; };
+  CHECK(finding_of()["file"] == "me.yaml");
+  CHECK(finding_of()["found"] == "no such text in files");
+  request["files"] = {{"me.yaml", std::string(largest_file_bytes + 1, 'x')}};
+  CHECK(finding_of()["file"] == "me.yaml");
+  CHECK(test::says(finding_of()["expected"].get<std::string>(), "at most"));
+  request["files"] = "me.yaml";
+  CHECK(finding_of()["key"] == "files");
 }
 
 TEST_CASE("text has lines as long as a request says, as in a terminal of that width") {

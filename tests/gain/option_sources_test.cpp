@@ -29,7 +29,7 @@ using TextsByName = std::map<std::string, std::string>;
 
 // As a program hands files in: nothing but what it has.
 TextOfFile texts_of(const TextsByName& files) {
-  return [&files](const std::string& name) -> Reading<std::string> {
+  return [&files](const std::string& name, std::size_t /*most_bytes*/) -> Reading<std::string> {
     const auto file = files.find(name);
     if (file != files.end()) return {file->second, {}};
     return {std::nullopt, {file_fault(name, "no such file", "a file")}};
