@@ -23,23 +23,25 @@ struct Round {
   const Baseline& baseline;
   const WeighRequest& request;
 
-  GainResult gain(const Change& change, std::optional<std::size_t> tee) const {
+  GainRequest asking(const Change& change, std::optional<std::size_t> from_tee) const {
     GainRequest asked;
-    asked.tee = tee;
+    asked.tee = from_tee;
     asked.change = change;
     asked.policy = request.policy;
     asked.threads = request.threads;
     asked.spread_of_score = false;
-    return compute_gain(course, player, baseline, asked);
+    return asked;
   }
-  // Of an option that was measured: what each of its draws saves.
+  GainResult gain(const Change& change, std::optional<std::size_t> from_tee) const {
+    return compute_gain(course, player, baseline, asking(change, from_tee));
+  }
+  std::optional<std::size_t> tee_of(const Option& option) const {
+    return option.tee ? tee_index(course, *option.tee) : request.tee;
+  }
+  // Of an option that was measured: what each of its draws saves, from its tees.
   std::vector<double> saved_by_draws(const Option& option) const {
-    GainRequest asked;
-    asked.tee = option.tee ? tee_index(course, *option.tee) : request.tee;
-    asked.change = option.change;
-    asked.policy = request.policy == PolicyChoice::habit ? PolicyChoice::habit : PolicyChoice::best;
-    asked.threads = request.threads;
-    asked.spread_of_score = false;
+    GainRequest asked = asking(option.change, tee_of(option));
+    if (asked.policy == PolicyChoice::both) asked.policy = PolicyChoice::best;
     return compute_saved_draws(course, player, baseline, asked, option.draws);
   }
   double saved(const Change& change) const { return gain(change, request.tee).answer().round.strokes_saved(); }
@@ -50,7 +52,7 @@ struct Round {
 double saved_by(const Round& round, const Option& option, double doubt, double deviations, double before) {
   const Change change = changed_by(option.change, doubt, deviations);
   if (!option.tee) return round.saved(change);
-  return before - round.gain(change, tee_index(round.course, *option.tee)).answer().round.replanned;
+  return before - round.gain(change, round.tee_of(option)).answer().round.replanned;
 }
 
 Response response_of(const Round& round, const Option& option, double doubt, double before) {
@@ -157,13 +159,12 @@ Saved saved_as_doubted(const Round& round, const Option& option, double doubt, d
 
 // From other tees the course saves what it does beside the change.
 Saved saved_as_measured(const Round& round, const Option& option, double before) {
-  const double value = saved_by(round, option, 0.0, 0.0, before);
+  const StepValues strokes = round.gain(option.change, round.tee_of(option)).answer().round;
   std::vector<double> cases = round.saved_by_draws(option);
   if (option.tee) {
-    const double by_tees =
-        value - round.gain(option.change, tee_index(round.course, *option.tee)).answer().round.strokes_saved();
-    for (double& saved : cases) saved += by_tees;
+    for (double& saved : cases) saved += before - strokes.before;
   }
+  const double value = option.tee ? before - strokes.replanned : strokes.strokes_saved();
   const SavedInterval interval = interval_of(cases, weigh_level, round.request.policy);
   std::sort(cases.begin(), cases.end());
   return {{value, interval.low, interval.high}, std::move(cases)};
