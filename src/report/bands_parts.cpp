@@ -17,8 +17,8 @@ std::vector<Gender> genders_of(const BandsResult& result) {
   return genders;
 }
 
-bool carry_changes(const BandsResult& result) {
-  return result.change.driver_carry_yd != 0.0 || result.change.irons_carry_yd != 0.0;
+bool carry_changes(const DistanceChange& change) {
+  return change.driver_carry_yd != 0.0 || change.irons_carry_yd != 0.0;
 }
 
 const HazardMet* hazard_met(const HolePlay& play, std::size_t hazard) {
@@ -34,10 +34,10 @@ const ChangedHole* changed_hole(const BandOnTee& golfer, int number) {
   return hole == golfer.changed.end() ? nullptr : &*hole;
 }
 
-std::string changed_hazard_title(const BandsResult& result, const ChangedHazard& hazard, Gender gender) {
+std::string changed_hazard_title(const BandsResult& result, const ChangedHazard& hazard) {
   const std::string words = changed_hazard_words(result, hazard);
-  return hazard.added ? fmt::format("Hole {}, a new {}: {}", hazard.hole, words, name(gender))
-                      : fmt::format("Hole {}, the {} moved: {}", hazard.hole, words, name(gender));
+  return hazard.added ? fmt::format("Hole {}, a new {}", hazard.hole, words)
+                      : fmt::format("Hole {}, the {} moved", hazard.hole, words);
 }
 
 std::string bands_plan_words(const BandsReport& report) {

@@ -13,12 +13,12 @@ namespace yardworth::report {
 // "bunker left": what a changed hazard is. Where it lies depends on the tee.
 std::string changed_hazard_words(const BandsResult& result, const ChangedHazard& hazard);
 
-// "Hole 4, the bunker left moved: men".
-std::string changed_hazard_title(const BandsResult& result, const ChangedHazard& hazard, Gender gender);
+// "Hole 4, the bunker left moved".
+std::string changed_hazard_title(const BandsResult& result, const ChangedHazard& hazard);
 
 // Whom was asked about, in the order of the golfers.
 std::vector<Gender> genders_of(const BandsResult& result);
-bool carry_changes(const BandsResult& result);
+bool carry_changes(const DistanceChange& change);
 // How the tee shots meet a hazard, which lies behind some tees; where its hole is changed.
 const HazardMet* hazard_met(const HolePlay& play, std::size_t hazard);
 const ChangedHole* changed_hole(const BandOnTee& golfer, int number);

@@ -88,7 +88,7 @@ std::string changed_sentence(const BandsResult& result) {
 
 std::string bands_sentence(const BandsResult& result) {
   if (!result.changed_hazards.empty()) return changed_sentence(result);
-  if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
+  if (!report::carry_changes(result.change)) {
     return fmt::format("With no carry gained or lost nothing changes on {}.", shown_name(result.course));
   }
   // Of a loss the golfer who loses most comes first.

@@ -179,9 +179,7 @@ std::string clubs_table(const BandsResult& result, Gender gender, std::size_t te
   }
   const auto share_of = [](const RoundPlay& play, const std::string& club) {
     const auto share = play.approach.find(club);
-    std::string shown_share = share == play.approach.end() ? "-" : percent(share->second);
-    if (shown_share.back() == '%') shown_share.pop_back();
-    return shown_share;
+    return share == play.approach.end() ? "-" : in_100(share->second);
   };
   Table table = table_by_band(golfers, "");
   for (const std::string& club : report::in_bag_order(all)) {
@@ -269,7 +267,7 @@ std::string hazards_section(const BandsReport& report, const Page& page) {
 
 Table changed_table(const BandsResult& result) {
   Table table{{{"", Align::left}, {"tees", Align::left}, {"strokes\nas it is"}, {"\nchanged"}, {"\ncosts"}}, {}};
-  if (report::carry_changes(result))
+  if (report::carry_changes(result.change))
     table.columns.push_back(give_way({"with the\nother carry"}, 4, GivesWay::left_out));
   table.columns.insert(table.columns.end(), {give_way({"from\nthe tee"}, 3, GivesWay::left_out), {"found"}});
   table.columns.insert(table.columns.end(),
@@ -283,7 +281,7 @@ Cells changed_row(const BandsResult& result, const BandOnTee& golfer, const Chan
   const double without = hole->without.strokes.before;
   const double with = hole->with.strokes.before;
   Cells row = {strokes_text(without), strokes_text(with), strokes_text(with - without)};
-  if (report::carry_changes(result))
+  if (report::carry_changes(result.change))
     row.push_back(strokes_text(hole->with.strokes.replanned - hole->without.strokes.replanned));
   const HazardMet* now = report::hazard_met(hole->with.before, hazard.hazard);
   const HazardMet* was = hazard.added ? nullptr : report::hazard_met(hole->without.before, hazard.hazard);
@@ -305,7 +303,8 @@ std::string changed_section(const BandsResult& result, const Page& page) {
     for (const Gender gender : report::genders_of(result)) {
       Table table = changed_table(result);
       put_rows(result, gender, table, [&](const BandOnTee& golfer) { return changed_row(result, golfer, hazard); });
-      text += page.section(report::changed_hazard_title(result, hazard, gender)) + page.table(table);
+      text += page.section(fmt::format("{}: {}", report::changed_hazard_title(result, hazard), name(gender))) +
+              page.table(table);
     }
   }
   return text +

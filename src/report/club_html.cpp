@@ -63,9 +63,7 @@ std::string changed_hazards(const BandsResult& result) {
   std::string html;
   for (std::size_t i = 0; i < result.changed_hazards.size(); ++i) {
     const ChangedHazard& hazard = result.changed_hazards[i];
-    const std::string words = changed_hazard_words(result, hazard);
-    const std::string title = hazard.added ? fmt::format("Hole {}, a new {}", hazard.hole, words)
-                                           : fmt::format("Hole {}, the {} moved", hazard.hole, words);
+    const std::string title = changed_hazard_title(result, hazard);
     const auto add = [&](Sheet& sheet, Gender gender) { add_changed_hazard(sheet, result, i, gender); };
     html += html_section(title, charts_by_gender(result, title, add));
   }
@@ -98,7 +96,7 @@ std::string round_words(const BandOnTee& golfer, bool changes) {
 
 // A row for each band, a column for each of the tees.
 std::string rounds_table(const BandsResult& result, Gender gender) {
-  const bool changes = carry_changes(result);
+  const bool changes = carry_changes(result.change);
   HtmlTable table;
   table.caption = title_of(gender) +
                   (changes ? ": strokes a round; below, fewer (-) or more (+) with the change" : ": strokes a round");
@@ -127,7 +125,7 @@ std::string cannot_finish_list(const BandsResult& result) {
 
 std::string rounds(const BandsResult& result) {
   std::string html;
-  const bool saves = carry_changes(result);
+  const bool saves = carry_changes(result.change);
   if (saves && result.changed_hazards.empty()) {
     html += charts_by_gender(result, bands_sentence(result),
                              [&](Sheet& sheet, Gender gender) { add_saved_by_band(sheet, result, gender); });
@@ -206,7 +204,7 @@ HtmlRow member_row(const MembersResult& result, const MemberResult& member, bool
 std::string members(const std::optional<MembersReport>& report) {
   if (!report) return "";
   const MembersResult& result = report->result;
-  const bool changes = result.change.driver_carry_yd != 0.0 || result.change.irons_carry_yd != 0.0;
+  const bool changes = carry_changes(result.change);
   HtmlTable table;
   table.columns = {"member", "strokes"};
   if (changes) table.columns.emplace_back("saved");
@@ -256,12 +254,6 @@ std::vector<FoundByBand> hazards_found(const std::vector<const BandOnTee*>& golf
   all.erase(std::remove_if(all.begin(), all.end(), [least](const FoundByBand& one) { return one.most() < least; }),
             all.end());
   return all;
-}
-
-std::string in_100(double share) {
-  std::string words = percent(share);
-  words.pop_back();
-  return words;
 }
 
 std::string hazards_table(const BandsResult& result, Gender gender) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/cannot_finish_words.hpp"
+#include "report/bands_parts.hpp"
 #include "report/basis_words.hpp"
 #include "report/members_parts.hpp"
 #include "report/sentence_words.hpp"
@@ -83,7 +84,7 @@ std::string saving_of(const MemberResult& member, double sign) {
 std::string members_sentence(const MembersResult& result) {
   const std::string course = shown_name(result.course);
   const bool one = result.members.size() == 1;
-  if (result.change.driver_carry_yd == 0.0 && result.change.irons_carry_yd == 0.0) {
+  if (!report::carry_changes(result.change)) {
     return fmt::format("With no carry gained or lost nothing changes on {}{}.", course,
                        one ? suits_one(result, result.members.front()) : suited(result));
   }

@@ -294,6 +294,12 @@ std::string percent(double probability) {
   return fixed(100.0 * probability, 0) + "%";
 }
 
+std::string in_100(double probability) {
+  std::string words = percent(probability);
+  words.pop_back();
+  return words;
+}
+
 std::size_t display_width(std::string_view text) {
   std::size_t width = 0;
   while (!text.empty()) width += take_character(text);

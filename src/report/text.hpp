@@ -25,6 +25,8 @@ std::string length_text(double yards, Units units);
 std::string plain_number(double value);
 // A probability as "41%"; "<1%" and ">99%" where rounding would claim never or always.
 std::string percent(double probability);
+// The same without the sign: how many of 100.
+std::string in_100(double probability);
 
 // Columns that UTF-8 text takes on a terminal: combining marks take none, wide characters two.
 std::size_t display_width(std::string_view text);

@@ -13,18 +13,13 @@ namespace {
 
 // "0.05, 3 to 8": strokes that the hole then takes more, and tee shots of 100 that find the hazard.
 std::string cost_words(const ChangedHole& hole, const ChangedHazard& hazard) {
-  const auto of_100 = [](double chance) {
-    std::string words = percent(chance);
-    words.pop_back();
-    return words;
-  };
   const std::string strokes = strokes_text(hole.with.strokes.before - hole.without.strokes.before);
   const HazardMet* now = hazard_met(hole.with.before, hazard.hazard);
   if (now == nullptr) return strokes + ", behind";
   const HazardMet* was = hazard.added ? nullptr : hazard_met(hole.without.before, hazard.hazard);
-  const std::string found = of_100(now->found);
-  if (was == nullptr || of_100(was->found) == found) return strokes + ", " + found;
-  return strokes + ", " + of_100(was->found) + " to " + found;
+  const std::string found = in_100(now->found);
+  if (was == nullptr || in_100(was->found) == found) return strokes + ", " + found;
+  return strokes + ", " + in_100(was->found) + " to " + found;
 }
 
 Bar cost_bar(const BandOnTee& golfer, const ChangedHazard& hazard) {
@@ -85,7 +80,7 @@ Panel saved_panel(const BandsResult& result, Gender gender) {
 
 Panel changed_panel(const BandsResult& result, std::size_t which, Gender gender) {
   Sheet sheet;
-  sheet.heading(changed_hazard_title(result, result.changed_hazards[which], gender));
+  sheet.heading(fmt::format("{}: {}", changed_hazard_title(result, result.changed_hazards[which]), name(gender)));
   add_changed_hazard(sheet, result, which, gender);
   return sheet.panel();
 }
