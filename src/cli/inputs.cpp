@@ -66,14 +66,16 @@ std::optional<std::string> units_advice(const Player& player) {
   return doubt_words(player.label, input::doubt_about_units(player));
 }
 
-void add_input_options(CLI::App& app, InputOptions& options) {
+void add_input_file_options(CLI::App& app, InputOptions& options) {
   add_words(app, "--course", options.course, "FILE", "Course file; unless given, the built-in course");
   add_words(app, "--player", options.player, "FILE", "Player file; unless given, the built-in player");
   add_words(app, "--baseline", options.baseline, "FILE",
             "Baseline file; unless given, the table of the player's Handicap Index or band");
-  add_words(app, "--tee", options.tee, "NAME",
-            "Tees to play from; unless given, the first that the course marks as rated for the player's gender, or, "
-            "if none is marked, the middle one of its list");
+}
+
+void add_input_options(CLI::App& app, InputOptions& options) {
+  add_input_file_options(app, options);
+  add_words(app, "--tee", options.tee, "NAME", help_of_tee);
 }
 
 std::optional<Course> read_course_or_scenario(const std::string& path, std::string& complaints) {

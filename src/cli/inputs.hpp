@@ -29,6 +29,12 @@ struct InputOptions {
 };
 
 void add_input_options(CLI::App& app, InputOptions& options);
+// Of those the files alone.
+void add_input_file_options(CLI::App& app, InputOptions& options);
+// What is said of the tees where only one may be named.
+inline constexpr const char* help_of_tee =
+    "Tees to play from; unless given, the first that the course marks as rated for the player's gender, or, if none is "
+    "marked, the middle one of its list";
 
 // What a reader makes of the file; where it cannot be read, why.
 template <class T>

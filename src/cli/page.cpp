@@ -1,5 +1,10 @@
+#include <fmt/format.h>
+
 #include <filesystem>
+#include <functional>
 #include <memory>
+#include <optional>
+#include <system_error>
 
 #include "cli/command.hpp"
 #include "cli/inputs.hpp"
@@ -83,10 +88,7 @@ Outcome run_page(const PageOptions& options, const Surroundings& surroundings) {
 void add_page(CLI::App& app, const Surroundings& surroundings, Action& action) {
   auto options = std::make_shared<PageOptions>();
   CLI::App* command = app.add_subcommand("page", "A copy of the page yardworth.html with a course and a golfer inside");
-  add_words(*command, "--course", options->inputs.course, "FILE", "Course file; unless given, the built-in course");
-  add_words(*command, "--player", options->inputs.player, "FILE", "Player file; unless given, the built-in player");
-  add_words(*command, "--baseline", options->inputs.baseline, "FILE",
-            "Baseline file; unless given, the table of the player's Handicap Index or band");
+  add_input_file_options(*command, options->inputs);
   command
       ->add_option_function<std::vector<std::string>>(
           "--log", [options](const std::vector<std::string>& logs) { options->logs = logs; },

@@ -88,9 +88,7 @@ void add_club_options(CLI::App& command, ReportOptions& options) {
   // A page for a club may be about several tees.
   command.remove_option(command.get_option("--tee"));
   add_repeated(command, "--tee", options.club.tees, "NAME",
-               "Tees to play from; unless given, the first that the course marks as rated for the player's gender, or, "
-               "if none is marked, the middle one of its list. With --bands several times for several; all unless "
-               "given");
+               std::string(help_of_tee) + ". With --bands several times for several; all unless given");
 }
 
 std::vector<std::string> given_options(const CLI::App& command) {
