@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
@@ -15,7 +16,8 @@ namespace {
 // A file that is there as long as this is.
 struct LogFile {
   LogFile(const std::string& name, const std::string& text)
-      : path((std::filesystem::temp_directory_path() / ("yardworth-bag-" + name)).string()) {
+      : path((std::filesystem::temp_directory_path() / ("yardworth-bag-" + std::to_string(::getpid()) + "-" + name))
+                 .string()) {
     std::ofstream(path, std::ios::binary) << text;
   }
   ~LogFile() { std::filesystem::remove(path); }

@@ -1,11 +1,9 @@
 #include <doctest/doctest.h>
 
-#include <regex>
-#include <set>
-
 #include "report/html_table.hpp"
 #include "report/sample_bands.hpp"
 #include "support/courses.hpp"
+#include "support/page_checks.hpp"
 #include "support/scenario.hpp"
 #include "support/well_formed.hpp"
 #include "support/words.hpp"
@@ -56,18 +54,10 @@ ClubReport sample_club() {
   return report;
 }
 
-std::vector<std::string> all_matches(const std::string& text, const std::string& pattern) {
-  const std::regex regex(pattern);
-  std::vector<std::string> found;
-  for (std::sregex_iterator at(text.begin(), text.end(), regex), end; at != end; ++at) found.push_back((*at)[1].str());
-  return found;
-}
-
 }  // namespace
 
 TEST_CASE("a page for a club says what it has to say, the answer first") {
   const std::string html = club_html(sample_club());
-  std::size_t at = 0;
   const std::vector<std::string> in_order = {
       "Heron Ferry Municipal; tees: middle (6013 yards), forward (5210 yards)<",
       "bogey women from the middle tees most, 2.0 strokes a round, and scratch men from the forward tees least, 0.5.<",
@@ -98,26 +88,12 @@ TEST_CASE("a page for a club says what it has to say, the answer first") {
       ">Cautions</h2>",
       "authorised golf association",
       "medical professional"};
-  for (const std::string& words : in_order) {
-    CAPTURE(words);
-    const std::size_t next = html.find(words, at);
-    REQUIRE(next != std::string::npos);
-    at = next;
-  }
+  test::check_says_in_order(html, in_order);
 }
 
 TEST_CASE("a page for a club stands by itself") {
   const std::string html = club_html(sample_club());
-  test::check_well_formed(html);
-  for (const char* reach_out : {"<script", "src=", "href", "@import", "<link", "<image", "<iframe", "onload"}) {
-    CAPTURE(reach_out);
-    CHECK_FALSE(says(html, reach_out));
-  }
-  for (const std::string& before : all_matches(html, "(.{7})https?:")) CHECK(before == "xmlns=\"");
-  for (const std::string& first : all_matches(html, "url\\((.)")) CHECK(first == "#");
-  const std::vector<std::string> ids = all_matches(html, " id=\"([^\"]*)\"");
-  CHECK(std::set<std::string>(ids.begin(), ids.end()).size() == ids.size());
-  CHECK_FALSE(std::regex_search(html, std::regex("[^a-z]nan[^a-z]|[^a-z]inf[^a-z]")));
+  test::check_stands_by_itself(html);
 }
 
 TEST_CASE("a page for a club leaves out what there is nothing to say of") {

@@ -1,11 +1,9 @@
 #include <doctest/doctest.h>
 
-#include <regex>
-#include <set>
-
 #include "report/lesson_words.hpp"
 #include "report/sample_gain.hpp"
 #include "support/courses.hpp"
+#include "support/page_checks.hpp"
 #include "support/scenario.hpp"
 #include "support/step_values.hpp"
 #include "support/well_formed.hpp"
@@ -60,18 +58,10 @@ const LessonReport& sample_lesson() {
   return lesson;
 }
 
-std::vector<std::string> matches(const std::string& text, const std::string& pattern) {
-  const std::regex regex(pattern);
-  std::vector<std::string> found;
-  for (std::sregex_iterator at(text.begin(), text.end(), regex), end; at != end; ++at) found.push_back((*at)[1].str());
-  return found;
-}
-
 }  // namespace
 
 TEST_CASE("a lesson sheet says what it has to say, the answer first") {
   const std::string html = lesson_html(sample_lesson());
-  std::size_t at = 0;
   const std::vector<std::string> in_order = {">weekend 16 on Heron Ferry Municipal, middle tees<",
                                              "save weekend 16 about 1.8 strokes",
                                              "<li>The built-in",
@@ -94,30 +84,14 @@ TEST_CASE("a lesson sheet says what it has to say, the answer first") {
                                              ">What it rests on<",
                                              "Made by Yardworth ",
                                              ">Cautions<"};
-  for (const std::string& words : in_order) {
-    CAPTURE(words);
-    at = html.find(words, at);
-    REQUIRE(at != std::string::npos);
-  }
+  const std::size_t at = test::check_says_in_order(html, in_order);
   // What changes a swing ends with whom to ask.
   CHECK(says(html.substr(at), "qualified coach"));
 }
 
 TEST_CASE("a lesson sheet stands by itself") {
   const std::string html = lesson_html(sample_lesson());
-  test::check_well_formed(html);
-  for (const char* reach_out : {"<script", "src=", "href", "@import", "<link", "<image", "<iframe", "onload"}) {
-    CAPTURE(reach_out);
-    CHECK_FALSE(says(html, reach_out));
-  }
-  // Addresses are names of what the file is written in, no more; what fills a shape is in the file.
-  for (const std::string& before : matches(html, "(.{7})https?:")) CHECK(before == "xmlns=\"");
-  for (const std::string& first : matches(html, "url\\((.)")) CHECK(first == "#");
-  const std::vector<std::string> ids = matches(html, " id=\"([^\"]*)\"");
-  const std::set<std::string> different(ids.begin(), ids.end());
-  CHECK(different.size() == ids.size());
-  for (const std::string& used : matches(html, "url\\(#([^)]*)\\)")) CHECK(different.count(used) == 1);
-  CHECK_FALSE(std::regex_search(html, std::regex("[^a-z]nan[^a-z]|[^a-z]inf[^a-z]")));
+  test::check_stands_by_itself(html);
 }
 
 TEST_CASE("a lesson sheet leaves out what there is nothing to say of") {
