@@ -194,10 +194,8 @@ GainResult compute_gain(const Course& course, const Player& player, const GainRe
 GainResult compute_gain(const Course& course, const Player& player, const Baseline& baseline,
                         const GainRequest& request);
 
-// Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
-// Throws like compute_gain.
 struct HazardInReach {
-  int hole = 0;
+  int hole = 0;  // its number
   HazardView hazard;
 };
 struct CurvePoint {
@@ -207,6 +205,8 @@ struct CurvePoint {
   // this carry telling::within_reach or more reach it (HazardMet), and at no carry before did as many.
   std::vector<HazardInReach> into_reach = {};
 };
+// Strokes saved a round against added driver carry, 0 to limit in steps; the irons grow in the request's proportion.
+// Throws like compute_gain.
 std::vector<CurvePoint> compute_curve(const Course& course, const Player& player, const Baseline& baseline,
                                       const GainRequest& request, double limit_yd, double step_yd);
 
