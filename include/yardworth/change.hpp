@@ -115,6 +115,9 @@ struct HazardChange {
   std::optional<HazardKind> kind;
   std::optional<Side> side;
   std::optional<double> from_yd, to_yd, near_yd, far_yd;
+  // Of one that is there, in place of all these but kind: so much further along the line and to its right, in its
+  // shape.
+  std::optional<double> along_yd, right_yd;
   std::string name;  // what findings call the change, in the place of a file; empty: "change of hole 4"
 };
 
@@ -131,8 +134,10 @@ struct ChangedCourse {
 
 // The course with its hazards changed, one change after the other; the value is there only when no change has a fault.
 // What a move does not say stays, but for the width of a hazard that comes to lie beside the hole or across it; a
-// polygon becomes a strip of its kind when side, from and to are all said. Of an added hazard kind, side, from and to
-// have to be said. Limits and defaults are those of a file, and so are the faults.
+// polygon becomes a strip of its kind when side, from and to are all said. One that is moved as a whole keeps its
+// shape: a strip that comes over the line becomes a polygon, and one that comes to lie beyond it is on the other side.
+// Of an added hazard kind, side, from and to have to be said. Limits and defaults are those of a file, and so are the
+// faults.
 Reading<ChangedCourse> change_hazards(const Course& course, const std::vector<HazardChange>& changes);
 
 }  // namespace yardworth

@@ -37,6 +37,7 @@ inline constexpr Limits half_width{0.0, 100.0};  // of a fairway
 inline constexpr Limits green_extent{5.0, 100.0};
 inline constexpr Limits from_line{0.0, 400.0};  // near and far edge of a hazard
 inline constexpr Limits beside_line{-400.0, 400.0};
+inline constexpr Limits moved{-1500.0, 1500.0};  // a hazard as a whole: from end to end of what may be said
 inline constexpr Limits turn{-120.0, 120.0, "degrees"};
 inline constexpr Limits rating_of_18_holes{50.0, 90.0};
 inline constexpr Limits rating_of_9_holes{25.0, 45.0};

@@ -196,9 +196,11 @@ void add_whom_options(CLI::App& command, BandsOptions& options, const std::strin
 }
 
 void add_changed_hazard_options(CLI::App& command, HazardTexts& hazards) {
-  add_repeated(command, "--move-hazard", hazards.moves, "HOLE:NUMBER:from=N,to=N",
-               "What it does to whom when the hazard (numbered from 1 as the file lists them) lies elsewhere; also "
-               "near=, far=, side=, kind=; in the course's units from its longest tees; several times for several");
+  add_repeated(
+      command, "--move-hazard", hazards.moves, "HOLE:NUMBER:from=N,to=N",
+      "What it does to whom when the hazard (numbered from 1 as the file lists them) lies elsewhere; also "
+      "near=, far=, side=, kind=; or along=N,right=N, by how much it moves as it is; in the course's units from "
+      "its longest tees; several times for several");
   add_repeated(command, "--add-hazard", hazards.additions, "HOLE:kind=bunker,...",
                "The same for a new hazard: kind=, side=, from=, to= and, if wanted, near=, far=, as in a course file");
 }

@@ -19,7 +19,7 @@ constexpr const char* move_form = "HOLE:NUMBER:key=value,..., such as 4:2:from=2
 constexpr const char* addition_form =
     "HOLE:key=value,..., such as 4:kind=bunker,side=left,from=230,to=245,near=12,far=24";
 
-const std::vector<std::string> hazard_keys = {"kind", "side", "from", "to", "near", "far"};
+const std::vector<std::string> hazard_keys = {"kind", "side", "from", "to", "near", "far", "along", "right"};
 
 struct LengthKey {
   const char* key;
@@ -27,10 +27,9 @@ struct LengthKey {
   const Limits& limits_yd;
 };
 constexpr LengthKey length_keys[] = {
-    {"from", &HazardChange::from_yd, limits::along_hole},
-    {"to", &HazardChange::to_yd, limits::along_hole},
-    {"near", &HazardChange::near_yd, limits::from_line},
-    {"far", &HazardChange::far_yd, limits::from_line},
+    {"from", &HazardChange::from_yd, limits::along_hole}, {"to", &HazardChange::to_yd, limits::along_hole},
+    {"near", &HazardChange::near_yd, limits::from_line},  {"far", &HazardChange::far_yd, limits::from_line},
+    {"along", &HazardChange::along_yd, limits::moved},    {"right", &HazardChange::right_yd, limits::moved},
 };
 
 // Blanks around a word mean nothing.

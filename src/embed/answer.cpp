@@ -308,10 +308,16 @@ Json answer_check(const Question& question, const Json& request) {
   if (is_given(request, "player")) add("player", *question.player);
   if (question.baseline) add("baseline", *question.baseline);
   Json answer = {{"format", "yardworth/check/1"}, {"understood", understood}};
-  if (is_given(request, "course")) answer["course"] = facts_of_course(*question.course);
+  const Course& course = *question.course;
+  const ChangedCourse changed = question.bands.changed_course.value_or(ChangedCourse{course, {}});
+  if (is_given(request, "course")) answer["course"] = facts_of_course(changed.course);
   if (is_given(request, "player")) answer["player"] = facts_of_player(*question.player);
   Json json = {{"status", done}, {"answer", std::move(answer)}, {"text", text}};
-  if (question.pictures) json["pictures"]["course"] = course_svg(*question.course);
+  if (question.pictures && question.hole) {
+    json["pictures"]["hole"] = report::hazards_svg(course, changed, *question.hole);
+  } else if (question.pictures) {
+    json["pictures"]["course"] = course_svg(course);
+  }
   return json;
 }
 

@@ -1,5 +1,6 @@
 #include "embed/facts.hpp"
 
+#include "report/hazard_place.hpp"
 #include "yardworth/units.hpp"
 
 namespace yardworth::embed {
@@ -7,13 +8,15 @@ namespace {
 
 using Facts = nlohmann::ordered_json;
 
-// A strip's ends and side; of corners the kind alone.
+// Where it lies: from its beginning to its end along the hole, and how far right of the line of play its middle.
 Facts facts_of_hazard(const Hazard& hazard, Units units) {
+  const report::HazardPlace place = report::place_of(hazard);
   Facts facts = {{"kind", name(hazard.kind)}};
-  if (!hazard.side) return facts;
-  facts["side"] = name(*hazard.side);
-  facts["from"] = from_yards(hazard.from_yd, units);
-  facts["to"] = from_yards(hazard.to_yd, units);
+  if (hazard.side) facts["side"] = name(*hazard.side);
+  facts["from"] = from_yards(place.from_yd, units);
+  facts["to"] = from_yards(place.to_yd, units);
+  facts["right"] = from_yards((place.left_yd + place.right_yd) / 2.0, units);
+  facts["words"] = report::hazard_place_words(hazard, units);
   return facts;
 }
 

@@ -340,7 +340,7 @@ void read_strategy(Reader& reader, const Members& members, const Members& option
 
 // One hazard that is moved or added: the keys of a file, with the hole and, of a move, the number of the hazard.
 HazardChange read_hazard(const Json& json, Units units, const std::string& name, const Tell& tell) {
-  const Members members(json, {"hole", "hazard", "kind", "side", "from", "to", "near", "far"}, tell);
+  const Members members(json, {"hole", "hazard", "kind", "side", "from", "to", "near", "far", "along", "right"}, tell);
   HazardChange change;
   change.name = name;
   if (!members.has("hole")) tell("hole", missing_key, "the number of a hole");
@@ -356,6 +356,8 @@ HazardChange read_hazard(const Json& json, Units units, const std::string& name,
   change.to_yd = length("to", limits::along_hole);
   change.near_yd = length("near", limits::from_line);
   change.far_yd = length("far", limits::from_line);
+  change.along_yd = length("along", limits::moved);
+  change.right_yd = length("right", limits::moved);
   return change;
 }
 
@@ -416,6 +418,13 @@ void read_bands(Reader& reader, const Members& options) {
     bands.change.driver_carry_yd = to_yards(default_driver_change, course.units);
   }
   question.opening = report::opening_of(stood_in);
+  read_hazards(reader, options);
+}
+
+// Hazards may be looked at elsewhere before anybody plays there.
+void read_check(Reader& reader, const Members& options) {
+  const int holes = static_cast<int>(reader.question.course->holes.size());
+  reader.question.hole = options.whole("hole", 1, holes);
   read_hazards(reader, options);
 }
 
@@ -499,6 +508,7 @@ void read_options(Reader& reader, const Members& members) {
   if (command == Command::strategy) read_strategy(reader, members, options);
   if (command == Command::bands) read_bands(reader, options);
   if (command == Command::delivery) read_delivery(reader, options);
+  if (command == Command::check) read_check(reader, options);
   if (command == Command::weigh) return read_weigh(reader, members, options);
   if (is_about_gain(command) || command == Command::strategy) return;
   for (const char* text : {"log", "after", "player_after"}) {
@@ -564,7 +574,7 @@ std::vector<std::string> option_names(Command command) {
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();
   if (command == Command::weigh) return {"tee", "plan", "stroke_worth", "sensitivity", "threads"};
-  return {"pictures"};
+  return {"hole", "hazards", "pictures"};
 }
 
 std::optional<Command> command_named(std::string_view word) {

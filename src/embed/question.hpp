@@ -50,7 +50,7 @@ struct Question {
   StrategyRequest strategy;
   BandsRequest bands;
   std::optional<std::vector<Member>> members;  // of bands: a list that is asked about in their place
-  std::optional<int> hole;                     // of bands: whose hazards are told
+  std::optional<int> hole;                     // of bands: whose hazards are told; of check: the one that is drawn
   DeliveryRequest delivery;
   BagQuestion bag;
   WeighRequest weigh;

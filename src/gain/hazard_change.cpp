@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/message_text.hpp"
+#include "course/set_up.hpp"
 #include "validate/hole_rules.hpp"
 #include "yardworth/change.hpp"
 
@@ -64,13 +65,94 @@ void check_complete(const StripEntry& entry, Units units, const Tell& tell) {
   if (!entry.to_yd) tell("to", missing_key, length);
 }
 
-Hazard changed_hazard(const HazardChange& change, const Hazard* was, const Hole& hole, Units units, const Tell& tell) {
-  const HoleLine line{units, hole.length_yd.front(), hole.doglegs};
+Hazard changed_hazard(const HazardChange& change, const Hazard* was, const HoleLine& line, const Tell& tell) {
   StripEntry entry = entry_of(change, was);
-  check_complete(entry, units, tell);
-  check_limits(entry, units, tell);
+  check_complete(entry, line.units, tell);
+  check_limits(entry, line.units, tell);
   const Hazard hazard = strip_of(entry, line, tell);
   check_not_in_mitre(hazard, line, tell);
+  return hazard;
+}
+
+bool moves_whole(const HazardChange& change) { return change.along_yd || change.right_yd; }
+
+// Whether nothing stands beside a move as a whole that would say the place in another way.
+bool only_moves(const HazardChange& change, const Hazard* was, const Tell& tell) {
+  const char* moved = change.along_yd ? "along" : "right";
+  if (was == nullptr) tell(moved, fmt::format("{} of a hazard that is added", moved), "a hazard that is there");
+  const std::pair<const char*, bool> others[] = {{"side", change.side.has_value()},
+                                                 {"from", change.from_yd.has_value()},
+                                                 {"to", change.to_yd.has_value()},
+                                                 {"near", change.near_yd.has_value()},
+                                                 {"far", change.far_yd.has_value()}};
+  bool alone = was != nullptr;
+  for (const auto& [key, said] : others) {
+    if (!said) continue;
+    tell(key, fmt::format("{} beside {}", key, moved), "either how far it moves or where it lies");
+    alone = false;
+  }
+  if (was != nullptr && was->side == Side::across && change.right_yd.value_or(0.0) != 0.0) {
+    tell("right", "right of a hazard across the hole", "along alone");
+    alone = false;
+  }
+  return alone;
+}
+
+// A strip on one side of the line, or a polygon over it.
+Hazard shifted_strip(const Hazard& was, double along_yd, double right_yd) {
+  const double from = was.from_yd + along_yd;
+  const double to = was.to_yd + along_yd;
+  const double left = right_yd + (was.side == Side::left ? -was.far_yd : was.near_yd);
+  const double right = right_yd + (was.side == Side::left ? -was.near_yd : was.far_yd);
+  if (left >= 0.0) return hazard_beside(was.kind, Side::right, from, to, left, right);
+  if (right <= 0.0) return hazard_beside(was.kind, Side::left, from, to, -right, -left);
+  Hazard over;
+  over.kind = was.kind;
+  over.corners = {{left, from}, {left, to}, {right, to}, {right, from}};
+  return over;
+}
+
+// In its shape elsewhere.
+Hazard shifted(const Hazard& was, double along_yd, double right_yd) {
+  if (was.side && was.side != Side::across) return shifted_strip(was, along_yd, right_yd);
+  Hazard hazard = was;
+  hazard.from_yd += along_yd;
+  hazard.to_yd += along_yd;
+  for (LinePlace& corner : hazard.corners) corner = {corner.right_yd + right_yd, corner.along_yd + along_yd};
+  return hazard;
+}
+
+// Tells what a file with the hazard in it would be told.
+void check_place(const Hazard& hazard, const HoleLine& line, const Tell& tell) {
+  if (hazard.side) {
+    StripEntry entry{hazard.kind, hazard.side, hazard.from_yd, hazard.to_yd, {}, {}};
+    if (hazard.side != Side::across) {
+      entry.near_yd = hazard.near_yd;
+      entry.far_yd = hazard.far_yd;
+    }
+    check_limits(entry, line.units, tell);
+    strip_of(entry, line, tell);
+  } else {
+    // One corner that is too far says it for all.
+    const bool within = std::all_of(hazard.corners.begin(), hazard.corners.end(), [&](const LinePlace& corner) {
+      return check_length(corner.along_yd, limits::along_hole, line.units, "along", tell) &&
+             check_length(corner.right_yd, limits::beside_line, line.units, "right", tell);
+    });
+    if (within) check_polygon(hazard.corners, line, tell);
+  }
+  check_not_in_mitre(hazard, line, tell);
+}
+
+Hazard moved_hazard(const HazardChange& change, const Hazard* was, const HoleLine& line, const Tell& tell) {
+  if (!only_moves(change, was, tell)) return {};
+  const double along = change.along_yd.value_or(0.0);
+  const double right = change.right_yd.value_or(0.0);
+  const bool within = check_length(along, limits::moved, line.units, "along", tell) &&
+                      check_length(right, limits::moved, line.units, "right", tell);
+  if (!within) return {};
+  Hazard hazard = shifted(*was, along, right);
+  if (change.kind) hazard.kind = *change.kind;
+  check_place(hazard, line, tell);
   return hazard;
 }
 
@@ -89,7 +171,9 @@ void apply(const HazardChange& change, ChangedCourse& changed, std::vector<Diagn
   if (hole == nullptr) return;
   Hazard* was = change.hazard ? hazard_of(*change.hazard, *hole, tell) : nullptr;
   if (change.hazard && was == nullptr) return;
-  const Hazard hazard = changed_hazard(change, was, *hole, changed.course.units, tell);
+  const HoleLine line{changed.course.units, hole->length_yd.front(), hole->doglegs};
+  const Hazard hazard =
+      moves_whole(change) ? moved_hazard(change, was, line, tell) : changed_hazard(change, was, line, tell);
   if (findings.size() > told_before) return;
   const bool added = was == nullptr;
   const std::size_t index = added ? hole->hazards.size() : static_cast<std::size_t>(*change.hazard - 1);

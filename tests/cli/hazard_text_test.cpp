@@ -53,9 +53,18 @@ TEST_CASE("the text of a move") {
   CHECK(hole(moved.course, 4).hazards.size() == hole(course, 4).hazards.size());
 }
 
+TEST_CASE("the text of a move as a whole") {
+  const ChangedCourse moved = changed(test::scenario_course(), {{"4:5:along=-20,right=+2.5"}, {}});
+  const Hazard& is = hole(moved.course, 4).hazards[4];
+  CHECK(is.corners[0].along_yd == 366.0);
+  CHECK(is.corners[0].right_yd == 7.5);
+}
+
 TEST_CASE("lengths are in the course's units") {
   Course course = test::scenario_course();
   course.units = Units::metres;
+  const ChangedCourse whole = changed(course, {{"4:2:along=10"}, {}});
+  CHECK(hole(whole.course, 4).hazards[1].from_yd == doctest::Approx(236.0 + 10.0 / 0.9144));
   const ChangedCourse added = changed(course, {{}, {"4:kind=bunker,side=left,from=200,to=212"}});
   CHECK(hole(added.course, 4).hazards.back().from_yd == doctest::Approx(200.0 / 0.9144));
   const ChangedCourse moved = changed(course, {{"4:2:to=240"}, {}});
@@ -93,7 +102,7 @@ TEST_CASE("every fault is named, with the option it is in") {
            Fault{{{}, {"1:kind=trees,side=left,from=235,to=243,near=50,far=90"}}, "inside the corner at 240 yards"},
            Fault{{{"4:x:from=5"}, {}}, "number: found \"x\", expected the number of a hazard"},
            Fault{{{}, {"4:kind=bunker,polygon=5"}},
-                 "unknown key \"polygon\", expected one of kind, side, from, to, near, far"},
+                 "unknown key \"polygon\", expected one of kind, side, from, to, near, far, along, right"},
            Fault{{{"4:2:side=lft"}, {}},
                  "side: found \"lft\", expected one of left, right, across; the nearest is left"},
        }) {

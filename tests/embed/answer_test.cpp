@@ -481,7 +481,35 @@ TEST_CASE("check gives the names and lengths of what it understood in its own un
   CHECK(hole["hazards"][0]["kind"] == "bunker");
   CHECK(hole["hazards"][0]["side"] == "left");
   CHECK(hole["hazards"][0]["from"].get<double>() == doctest::Approx(196.0));
+  CHECK(hole["hazards"][0]["words"].get<std::string>().starts_with("bunker, 196 to "));
   CHECK(answered["answer"]["player"]["clubs"][0] == "driver");
+}
+
+TEST_CASE("check looks at hazards that are moved, and draws their hole") {
+  const std::string course = content("heron-ferry/course.yaml");
+  const auto looked_at = [&](const Json& moves, bool pictures) {
+    return ask({{"command", "check"},
+                {"course", course},
+                {"options", {{"hole", 5}, {"hazards", moves}, {"pictures", pictures}}}});
+  };
+  // As the file has it: polygon [[-6, 216], [5, 214], [8, 229], [-3, 232]].
+  const Json here = looked_at({{{"hole", 5}, {"hazard", 1}, {"along", 0}}}, true);
+  const Json moved = looked_at({{{"hole", 5}, {"hazard", 1}, {"along", 10}, {"right", -4}}}, true);
+  const Json& is = moved["answer"]["course"]["holes"][4]["hazards"][0];
+  CHECK(is["from"] == 224.0);
+  CHECK(is["to"] == 242.0);
+  CHECK(is["right"] == -3.0);
+  CHECK_FALSE(is.contains("side"));
+  CHECK(is["words"] == "bunker, 224 to 242 yards along the hole, 10 left to 4 right of its line");
+  CHECK_FALSE(moved["pictures"].contains("course"));
+  const auto picture = moved["pictures"]["hole"].get<std::string>();
+  CHECK(picture != here["pictures"]["hole"]);
+  for (int hazard = 1; hazard <= 5; ++hazard) CHECK(test::says(picture, fmt::format("data-hazard=\"{}\"", hazard)));
+  CHECK(test::says(picture, "data-held=\"1\""));
+  CHECK_FALSE(test::says(picture, "data-held=\"2\""));
+  CHECK_FALSE(looked_at({{{"hole", 5}, {"hazard", 1}, {"along", 0}}}, false).contains("pictures"));
+  CHECK(test::says(messages(looked_at({{{"hole", 5}, {"hazard", 1}, {"along", 900}}}, true)),
+                   "options.hazards[0]: fault: found a hazard wholly off the hole"));
 }
 
 }  // namespace yardworth

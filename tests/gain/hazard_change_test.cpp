@@ -38,6 +38,13 @@ HazardChange addition(int hole, HazardKind kind, Side side, double from_yd, doub
   return change;
 }
 
+HazardChange moved_by(int hole, int hazard, double along_yd, double right_yd) {
+  HazardChange change = move_of(hole, hazard);
+  change.along_yd = along_yd;
+  change.right_yd = right_yd;
+  return change;
+}
+
 ChangedCourse changed(const Course& course, const std::vector<HazardChange>& changes) {
   const Reading<ChangedCourse> reading = change_hazards(course, changes);
   for (const Diagnostic& finding : reading.findings) MESSAGE(to_line(finding));
@@ -116,6 +123,56 @@ TEST_CASE("a polygon becomes a strip when all of it is said") {
   CHECK(is.from_yd == 200.0);
 }
 
+TEST_CASE("a hazard moved as a whole keeps its shape") {
+  const Course course = test::scenario_course();
+  // Hole 4, hazard 2: right, 236 to 256, 9 to 22 from the line.
+  const Hazard strip = hole(changed(course, {moved_by(4, 2, -30.0, 5.0)}).course, 4).hazards[1];
+  CHECK(strip.side == Side::right);
+  CHECK(strip.from_yd == 206.0);
+  CHECK(strip.to_yd == 226.0);
+  CHECK(strip.near_yd == 14.0);
+  CHECK(strip.far_yd == 27.0);
+  const Hazard beyond = hole(changed(course, {moved_by(4, 2, 0.0, -40.0)}).course, 4).hazards[1];
+  CHECK(beyond.side == Side::left);
+  CHECK(beyond.near_yd == 18.0);
+  CHECK(beyond.far_yd == 31.0);
+  const Hazard over = hole(changed(course, {moved_by(4, 2, 4.0, -12.0)}).course, 4).hazards[1];
+  CHECK_FALSE(over.side.has_value());
+  REQUIRE(over.corners.size() == 4);
+  CHECK(over.corners[0].right_yd == -3.0);
+  CHECK(over.corners[2].right_yd == 10.0);
+  CHECK(over.corners[0].along_yd == 240.0);
+  CHECK(over.corners[2].along_yd == 260.0);
+  // Hole 1: water across from 338 to 352, and a polygon from [-22, 380].
+  const Hazard across = hole(changed(course, {moved_by(1, 2, -20.0, 0.0)}).course, 1).hazards[1];
+  CHECK(across.side == Side::across);
+  CHECK(across.from_yd == 318.0);
+  CHECK(across.far_yd == farthest_out_yd);
+  const Hazard polygon = hole(changed(course, {moved_by(1, 5, -100.0, 3.0)}).course, 1).hazards[4];
+  REQUIRE(polygon.corners.size() == 4);
+  CHECK(polygon.corners[0].right_yd == -19.0);
+  CHECK(polygon.corners[0].along_yd == 280.0);
+  CHECK(polygon.corners[3].right_yd == -21.0);
+  CHECK(polygon.corners[3].along_yd == 297.0);
+}
+
+TEST_CASE("a move as a whole may be in one direction, of another kind, and back") {
+  HazardChange wet = move_of(4, 2);
+  wet.right_yd = 2.0;
+  wet.kind = HazardKind::penalty_area;
+  const Course course = test::scenario_course();
+  const Hazard is = hole(changed(course, {wet}).course, 4).hazards[1];
+  CHECK(is.kind == HazardKind::penalty_area);
+  CHECK(is.from_yd == 236.0);
+  CHECK(is.near_yd == 11.0);
+  const Hazard back =
+      hole(changed(course, {moved_by(4, 2, 3.0, -31.0), moved_by(4, 2, -3.0, 31.0)}).course, 4).hazards[1];
+  CHECK(back.side == Side::right);
+  CHECK(back.from_yd == 236.0);
+  CHECK(back.near_yd == 9.0);
+  CHECK(back.far_yd == 22.0);
+}
+
 TEST_CASE("an added hazard comes last, with the defaults of a file") {
   const Course course = test::scenario_course();
   const ChangedCourse added = changed(course, {addition(4, HazardKind::bunker, Side::left, 230.0, 245.0)});
@@ -147,6 +204,10 @@ TEST_CASE("every fault of every change is named, with the change it is in") {
   across.near_yd = 3.0;
   HazardChange bare;
   bare.hole = 4;
+  HazardChange both_ways = moved_by(4, 2, 5.0, 0.0);
+  both_ways.from_yd = 200.0;
+  HazardChange of_new = addition(4, HazardKind::bunker, Side::left, 200.0, 210.0);
+  of_new.right_yd = 3.0;
   struct Fault {
     HazardChange change;
     const char* words;
@@ -163,6 +224,16 @@ TEST_CASE("every fault of every change is named, with the change it is in") {
            Fault{narrow, "far: found 22 yards, expected more than near: 30 yards"},
            Fault{in_corner, "inside the corner at 240 yards"},
            Fault{across, "near and far only with side left or right"},
+           Fault{both_ways, "from: found from beside along, expected either how far it moves or where it lies"},
+           Fault{of_new, "right: found right of a hazard that is added, expected a hazard that is there"},
+           Fault{moved_by(4, 2, nan, 0.0), "along: found nan, which is not a finite number, expected a number"},
+           Fault{moved_by(4, 2, 0.0, 1600.0), "right: found 1600, expected a number from -1500 to 1500 yards"},
+           Fault{moved_by(4, 2, 0.0, 300.0), "near: found 309 yards: a hazard wholly off the hole"},
+           Fault{moved_by(4, 2, 400.0, 0.0), "from: found 636 yards: a hazard wholly off the hole"},
+           Fault{moved_by(4, 5, 300.0, 0.0), "found a hazard wholly off the hole, expected a hazard on the hole"},
+           Fault{moved_by(4, 5, 1000.0, 0.0), "along: found 1386, expected a number from -200 to 1300 yards"},
+           Fault{moved_by(4, 5, 0.0, -450.0), "right: found -445, expected a number from -400 to 400 yards"},
+           Fault{moved_by(1, 2, 0.0, 9.0), "right: found right of a hazard across the hole, expected along alone"},
            Fault{bare, "kind: found nothing: the required key is missing, expected one of bunker, penalty_area"},
            Fault{bare, "to: found nothing: the required key is missing, expected a number of yards"},
        }) {

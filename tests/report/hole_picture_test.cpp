@@ -1,9 +1,14 @@
+#include "report/picture/hole_picture.hpp"
+
 #include <doctest/doctest.h>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <regex>
 
+#include "core/plane.hpp"
+#include "report/hazard_place.hpp"
 #include "report/picture/labels.hpp"
 #include "report/picture/plan_drawing.hpp"
 #include "report/picture/svg.hpp"
@@ -161,6 +166,69 @@ TEST_CASE("a plan lies inside its frame, the green above the tee") {
       CHECK(frame.shows(*place));
     }
   }
+}
+
+// The numbers of a mark "x,y" of the hazard in hand.
+Point mark_of(const std::string& svg, const std::string& name) {
+  std::smatch found;
+  REQUIRE(std::regex_search(svg, found, std::regex(name + "=\"(-?[0-9.]+),(-?[0-9.]+)\"")));
+  return {std::stod(found[1]), std::stod(found[2])};
+}
+
+TEST_CASE("a hazard that is moved by hand lies in a frame that stays, at the scale that the picture says") {
+  const Course course = test::scenario_course();
+  for (const int number : {1, 4, 7}) {
+    const Hole& hole = course.holes[static_cast<std::size_t>(number - 1)];
+    for (std::size_t i = 0; i < hole.hazards.size(); ++i) {
+      CAPTURE(number);
+      CAPTURE(i);
+      HazardChange change;
+      change.hole = number;
+      change.hazard = static_cast<int>(i) + 1;
+      change.along_yd = 0.0;
+      const auto here = change_hazards(course, {change});
+      change.along_yd = -10.0;
+      const auto moved = change_hazards(course, {change});
+      REQUIRE(here.ok());
+      REQUIRE(moved.ok());
+      const std::string before = report::hazards_svg(course, *here.value, number);
+      check_well_formed(before);
+      check_well_formed(report::hazards_svg(course, *moved.value, number));
+      // On a straight hole its corners go as far as the picture says; a polygon's first corner is its outline's.
+      const Point along = mark_of(before, "data-along");
+      const Point right = mark_of(before, "data-right");
+      CHECK(along.x * right.x + along.y * right.y == doctest::Approx(0.0).epsilon(1e-3));
+      CHECK(along.y < 0.0);
+      CHECK(right.x > 0.0);
+      const PlanView plan = plan_view(hole);
+      const report::PlanFrame frame(plan, report::places_to_see(plan), 0.0);
+      CHECK(std::hypot(along.x, along.y) == doctest::Approx(frame.pixels_per_yard()).epsilon(1e-3));
+      CHECK(std::hypot(right.x, right.y) == doctest::Approx(frame.pixels_per_yard()).epsilon(1e-3));
+      if (!hole.doglegs.empty()) continue;
+      const auto first_corner = [&](const Course& in) {
+        for (const PlanArea& area : plan_view(in.holes[static_cast<std::size_t>(number - 1)]).areas) {
+          if (area.hazard == static_cast<int>(i)) return frame.at(area.outline.front());
+        }
+        return Point{};
+      };
+      const Point gone = first_corner(moved.value->course) - first_corner(here.value->course);
+      CHECK(gone.x == doctest::Approx(-10.0 * along.x).epsilon(0.01));
+      CHECK(gone.y == doctest::Approx(-10.0 * along.y).epsilon(0.01));
+    }
+  }
+}
+
+TEST_CASE("where a hazard lies in words") {
+  const Course course = test::scenario_course();
+  const auto words = [&](int hole, int hazard) {
+    return report::hazard_place_words(
+        course.holes[static_cast<std::size_t>(hole - 1)].hazards[static_cast<std::size_t>(hazard - 1)], course.units);
+  };
+  CHECK(words(1, 1) == "bunker, 226 to 244 yards along the hole, 13 to 25 right of its line");
+  CHECK(words(1, 2) == "penalty area, 338 to 352 yards along the hole, all across it");
+  CHECK(words(1, 3) == "out of bounds, 0 to 398 yards along the hole, 38 or more left of its line");
+  CHECK(words(1, 5) == "bunker, 380 to 397 yards along the hole, 13 to 24 left of its line");
+  CHECK(words(5, 1) == "bunker, 214 to 232 yards along the hole, 6 left to 8 right of its line");
 }
 
 }  // namespace yardworth

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "report/picture/svg.hpp"
+#include "yardworth/change.hpp"
 #include "yardworth/strategy.hpp"
 
 namespace yardworth::report {
@@ -20,5 +21,13 @@ std::string hole_picture_key(Units units);
 
 // What was understood of a hole of a file, drawn.
 Panel understood_panel(const Course& course, const Hole& hole);
+
+// The same of a hole whose hazards are moved by hand, in the frame of the hole as it is. Every hazard has a shape with
+// its number from 1 as data-hazard; the changed ones have a grip and data-held as well, and say in data-along and
+// data-right, "x,y", how far in the picture a length of 1 in the course's units lies along the hole and to the right of
+// it.
+Panel hazards_panel(const Course& as_it_is, const ChangedCourse& changed, int number);
+// That as a picture.
+std::string hazards_svg(const Course& as_it_is, const ChangedCourse& changed, int number);
 
 }  // namespace yardworth::report

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "report/hazard_place.hpp"
 #include "report/picture/hole_picture.hpp"
 #include "report/text.hpp"
 #include "yardworth/report.hpp"
@@ -11,6 +12,16 @@ std::string report::small_hole_svg(const StrategyResult& result, const HoleStrat
   const std::string below = hole.after ? before + " to " + strokes_text(hole.after->tee_shot.strokes) : before;
   const std::string title = fmt::format("Hole {}, par {}: {} strokes", hole.number, hole.par, below);
   return svg_file({small_hole_panel(hole, below)}, title, strategy_sentence(hole, result.units));
+}
+
+std::string report::hazards_svg(const Course& as_it_is, const ChangedCourse& changed, int number) {
+  std::string where;
+  for (const ChangedHazard& held : changed.hazards) {
+    if (held.hole != number) continue;
+    const Hole& hole = changed.course.holes[static_cast<std::size_t>(number - 1)];
+    where += (where.empty() ? "" : "; ") + hazard_place_words(hole.hazards[held.hazard], changed.course.units);
+  }
+  return svg_file({hazards_panel(as_it_is, changed, number)}, fmt::format("{}, hole {}", as_it_is.name, number), where);
 }
 
 std::string hole_svg(const StrategyResult& result, const HoleStrategy& hole) {

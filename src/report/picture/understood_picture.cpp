@@ -3,9 +3,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <numbers>
 
 #include "core/distance_words.hpp"
+#include "core/plane.hpp"
 #include "course/hazard_kind.hpp"
+#include "report/hazard_place.hpp"
 #include "report/picture/ground_style.hpp"
 #include "report/picture/hole_picture.hpp"
 #include "report/picture/labels.hpp"
@@ -18,18 +22,12 @@ namespace {
 constexpr double hole_side = 8.0;  // of the picture that words keep free
 constexpr double hole_words_width = picture_width - 2.0 * hole_side;
 
+constexpr double right_angle = std::numbers::pi / 2.0;
+
 // Where a hazard lies along the line of play, as the file counts it.
 std::string stretch_of(const Hazard& hazard, Units units) {
-  double from = hazard.from_yd;
-  double to = hazard.to_yd;
-  if (!hazard.corners.empty()) {
-    const auto [nearest, furthest] =
-        std::minmax_element(hazard.corners.begin(), hazard.corners.end(),
-                            [](const LinePlace& a, const LinePlace& b) { return a.along_yd < b.along_yd; });
-    from = nearest->along_yd;
-    to = furthest->along_yd;
-  }
-  return fmt::format("{} to {}", length_text(from, units), length_text(to, units));
+  const HazardPlace place = place_of(hazard);
+  return fmt::format("{} to {}", length_text(place.from_yd, units), length_text(place.to_yd, units));
 }
 
 std::vector<Label> labels_of_file(const Course& course, const Hole& hole, const PlanView& plan,
@@ -68,9 +66,11 @@ std::string tees_words(const Course& course, const Hole& hole) {
   return fmt::format("{} {}{}", fmt::join(lengths, ", "), name(course.units), index);
 }
 
-}  // namespace
+// What is drawn over a plan view.
+using DrawOver = std::function<std::string(const PlanView&, const PlanFrame&)>;
 
-Panel understood_panel(const Course& course, const Hole& hole) {
+// framed_by: the hole whose plan view says the frame, the same one or with hazards elsewhere.
+Panel panel_of(const Course& course, const Hole& hole, const Hole& framed_by, const DrawOver& draw_over) {
   const PlanView plan = plan_view(hole);
   const std::string prefix = fmt::format("hole-{}", hole.number);
   double top = 18.0;
@@ -81,11 +81,12 @@ Panel understood_panel(const Course& course, const Hole& hole) {
     svg += text_line({hole_side, top}, hole_words_width, line, {key_size});
   }
   top += 6.0;
-  const PlanFrame frame(plan, places_to_see(plan), top);
+  const PlanView seen = plan_view(framed_by);
+  const PlanFrame frame(seen, places_to_see(seen), top);
   svg += plan_svg(plan, frame, prefix, std::nullopt);
   const LabelLayout labels =
       place_labels(labels_of_file(course, hole, plan, frame), frame.top() + 2.0, frame.bottom() - 2.0);
-  svg += labels_svg(labels);
+  svg += labels_svg(labels) + draw_over(plan, frame);
   top = frame.bottom() + 4.0;
   svg += scale_bar(frame, course.units, top);
   top += 16.0;
@@ -96,6 +97,80 @@ Panel understood_panel(const Course& course, const Hole& hole) {
                      fmt::format("{} more without a label, for want of room", labels.left_out), {key_size});
   }
   return {svg, top + 14.0};
+}
+
+const PlanArea* area_of_hazard(const PlanView& plan, std::size_t hazard) {
+  const auto area = std::find_if(plan.areas.begin(), plan.areas.end(),
+                                 [&](const PlanArea& here) { return here.hazard == static_cast<int>(hazard); });
+  return area == plan.areas.end() ? nullptr : &*area;
+}
+
+// "0.12,-1.10": how far in the picture a length of one lies, in a direction of the plan view.
+std::string pixels_of_length(const PlanFrame& frame, Point direction, Units units) {
+  const Point pixels = to_yards(1.0, units) * (frame.at(direction) - frame.at(Point{}));
+  return fmt::format("{:.4f},{:.4f}", pixels.x, pixels.y);
+}
+
+// A ring with an arrow each way, wide enough for a finger; what lies inside stays to be seen.
+std::string grip_svg(Point at) {
+  return fmt::format(
+      "<circle cx=\"{0}\" cy=\"{1}\" r=\"22\" fill=\"none\" pointer-events=\"all\"/>\n"
+      "<circle cx=\"{0}\" cy=\"{1}\" r=\"15\" fill=\"none\" stroke=\"#fff\" stroke-width=\"4\"/>\n"
+      "<circle cx=\"{0}\" cy=\"{1}\" r=\"15\" fill=\"none\" stroke=\"#1b2a49\" stroke-width=\"1.6\"/>\n"
+      "<path d=\"M{0},{1}m0,-22l4,6h-8Zm0,44l4,-6h-8ZM{0},{1}m-22,0l6,4v-8Zm44,0l-6,4v-8Z\" fill=\"#1b2a49\" "
+      "stroke=\"#fff\" stroke-width=\"0.8\"/>\n",
+      px(at.x), px(at.y));
+}
+
+// A hazard in hand: where it was, where it is, and what it is moved by. data-along and data-right say how far in the
+// picture one of the course's units lies along the hole and to its right, where the hazard is.
+std::string held_svg(const Course& course, const Hole& hole, const PlanView& was, const PlanView& plan,
+                     const PlanFrame& frame, std::size_t index) {
+  const PlanArea* area = area_of_hazard(plan, index);
+  if (area == nullptr) return "";
+  const PlanArea* before = area_of_hazard(was, index);
+  std::string svg;
+  if (before != nullptr) {
+    svg = fmt::format("<path d=\"{}\" fill=\"none\" stroke=\"#1b2a49\" stroke-dasharray=\"4 3\"/>\n",
+                      path_of({frame.at(before->outline)}));
+  }
+  const HazardPlace place = place_of(hole.hazards[index]);
+  const LineOfPlay line(hole.length_yd.front(), hole.doglegs);
+  const double heading = line.heading_at((place.from_yd + place.to_yd) / 2.0);
+  svg += fmt::format("<g data-held=\"{0}\" data-hazard=\"{0}\" data-along=\"{1}\" data-right=\"{2}\">\n", index + 1,
+                     pixels_of_length(frame, along_heading(heading), course.units),
+                     pixels_of_length(frame, along_heading(heading + right_angle), course.units));
+  const Polygon outline = frame.at(area->outline);
+  svg += fmt::format("<path d=\"{}\" fill=\"none\" pointer-events=\"all\" stroke=\"#1b2a49\" stroke-width=\"2.2\"/>\n",
+                     path_of({outline}));
+  const Point middle = {picture_width / 2.0, (frame.top() + frame.bottom()) / 2.0};
+  if (const auto at = place_of_hazard(plan, frame, static_cast<int>(index), middle)) svg += grip_svg(*at);
+  return svg + "</g>\n";
+}
+
+}  // namespace
+
+Panel understood_panel(const Course& course, const Hole& hole) {
+  return panel_of(course, hole, hole, [](const PlanView&, const PlanFrame&) { return std::string(); });
+}
+
+Panel hazards_panel(const Course& as_it_is, const ChangedCourse& changed, int number) {
+  const Hole& was = as_it_is.holes[static_cast<std::size_t>(number - 1)];
+  const Hole& hole = changed.course.holes[static_cast<std::size_t>(number - 1)];
+  const auto draw_over = [&](const PlanView& plan, const PlanFrame& frame) {
+    std::string svg = fmt::format("<g clip-path=\"url(#hole-{}-frame)\">\n", number);
+    for (auto area = plan.areas.rbegin(); area != plan.areas.rend(); ++area) {
+      if (area->hazard < 0) continue;
+      svg += fmt::format("<path d=\"{}\" fill=\"none\" pointer-events=\"all\" data-hazard=\"{}\"/>\n",
+                         path_of({frame.at(area->outline)}), area->hazard + 1);
+    }
+    for (const ChangedHazard& held : changed.hazards) {
+      const PlanView plan_before = plan_view(was);
+      if (held.hole == number) svg += held_svg(changed.course, hole, plan_before, plan, frame, held.hazard);
+    }
+    return svg + "</g>\n";
+  };
+  return panel_of(changed.course, hole, was, draw_over);
 }
 
 }  // namespace yardworth::report
