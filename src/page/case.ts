@@ -12,6 +12,14 @@ export type Strike = Partial<Record<StrikeKey, number>>;
 export const changeSources = ["said", "logs", "strike"] as const;
 export type ChangeSource = (typeof changeSources)[number];
 
+// A hazard that is moved: by so much along the hole and to the right, in the course's units. Members as in requests.
+export interface HazardMove {
+  hole: number;
+  hazard: number; // from 1 in the order of the file
+  along: number;
+  right: number;
+}
+
 export interface Settings {
   driver: number; // added carry, in the course's units
   irons: number;
@@ -24,6 +32,7 @@ export interface Settings {
   strokeWorth: string;
   bandDriver: number;
   bandTee: string;
+  hazard: HazardMove | null;
 }
 
 export interface Case {
@@ -34,7 +43,7 @@ export interface Case {
 
 const usualSettings: Settings = {
   driver: 20, irons: 6, tee: "", plan: "both", hole: 1, change: "said", strike: {}, strikeBefore: null,
-  strokeWorth: "", bandDriver: 20, bandTee: "",
+  strokeWorth: "", bandDriver: 20, bandTee: "", hazard: null,
 };
 
 // One that takes what fits of a case that was kept, given or written for another version.
@@ -82,7 +91,21 @@ function settingsOf(given: unknown): Settings {
   if (change !== undefined) settings.change = change;
   settings.strike = strikeOf(said["strike"]) ?? {};
   settings.strikeBefore = strikeOf(said["strikeBefore"]);
+  settings.hazard = hazardOf(said["hazard"]);
   return settings;
+}
+
+function hazardOf(given: unknown): HazardMove | null {
+  if (typeof given !== "object" || given === null) return null;
+  const { hole, hazard, along, right } = given as Record<string, unknown>;
+  const numbers = typeof hole === "number" && typeof hazard === "number" && typeof along === "number" &&
+    typeof right === "number";
+  return numbers ? { hole, hazard, along, right } : null;
+}
+
+// What was chosen of one course means nothing on another.
+export function forgetCourse(settings: Settings): void {
+  Object.assign(settings, { tee: "", hole: 1, bandTee: "", hazard: null });
 }
 
 function strikeOf(given: unknown): Strike | null {

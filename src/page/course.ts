@@ -2,7 +2,7 @@
 
 import type { Settings } from "./case";
 import type { Reply, Request } from "./engines";
-import { afterRest, onChoice, onClick, setChoices, slider } from "./fields";
+import { afterRest, onChoice, onClick, oneAtATime, setChoices, slider } from "./fields";
 import { type Page, roundRequest } from "./page";
 import { askRound } from "./round";
 import { columnsOf, element, make, resultIn, type Result, showPicture } from "./show";
@@ -90,7 +90,7 @@ function followHole(page: Page, maps: Maps, asked: Asked): () => void {
   const picture = make("div", "", "picture");
   element("hole-result").append(picture);
   const result = resultIn(element("hole-result"), "The hole");
-  return async () => {
+  return oneAtATime(async () => {
     const number = page.store.open.settings.hole;
     const request = holeRequest(page, number);
     if (asked.hole === JSON.stringify(request)) return;
@@ -103,7 +103,7 @@ function followHole(page: Page, maps: Maps, asked: Asked): () => void {
     if (reply.status !== 0) return;
     showPicture(picture, reply.pictures?.[`hole_${number}`] ?? "");
     showSmall(maps, reply);
-  };
+  });
 }
 
 // Returns what asks about the round, and then about all holes one by one.

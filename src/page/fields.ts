@@ -62,3 +62,20 @@ export function afterRest(milliseconds: number, act: () => void): () => void {
     waiting = window.setTimeout(act, milliseconds);
   };
 }
+
+// Acts once more where it was asked to while it acted: one at a time, so that there is something to show for each while
+// a finger still moves.
+export function oneAtATime(act: () => Promise<void>): () => void {
+  let acting = false;
+  let again = false;
+  return async () => {
+    again = true;
+    if (acting) return;
+    acting = true;
+    while (again) {
+      again = false;
+      await act();
+    }
+    acting = false;
+  };
+}

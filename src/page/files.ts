@@ -1,6 +1,6 @@
 // Files that are dropped on the page or chosen: what each is, and what is wrong with it.
 
-import type { TextName } from "./case";
+import { forgetCourse, type TextName } from "./case";
 import type { Page } from "./page";
 import { element, make, showFindings } from "./show";
 
@@ -68,7 +68,7 @@ async function take(page: Page, file: File, told: HTMLElement): Promise<void> {
   page.store.change((open) => {
     open.texts[kind] = text;
     open.names[kind] = file.name;
-    if (kind === "course") Object.assign(open.settings, { tee: "", hole: 1, bandTee: "" });
+    if (kind === "course") forgetCourse(open.settings);
   });
 }
 

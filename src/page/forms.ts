@@ -1,5 +1,6 @@
 // Forms that write a golfer's or a course's file. What is wrong with it the library says, beside its line.
 
+import { forgetCourse } from "./case";
 import type { Page } from "./page";
 import { onChoice, onClick } from "./fields";
 import { element, make } from "./show";
@@ -84,6 +85,6 @@ export function startForms(page: Page): void {
   onClick("form-course", () => page.store.change((open) => {
     open.texts.course = courseText();
     open.names.course = "course.yaml";
-    Object.assign(open.settings, { tee: "", hole: 1, bandTee: "" });
+    forgetCourse(open.settings);
   }, "course"));
 }

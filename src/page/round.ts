@@ -3,11 +3,20 @@
 
 import type { Engines, Reply, Request } from "./engines";
 
+export interface HazardFacts {
+  kind: string;
+  side?: string;
+  from: number;
+  to: number;
+  right: number;
+  words: string;
+}
+
 export interface HoleFacts {
   number: number;
   par: number;
   length: number;
-  hazards: { kind: string; side?: string; from?: number; to?: number }[];
+  hazards: HazardFacts[];
 }
 
 // Each hole to whoever has least to do.

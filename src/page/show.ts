@@ -18,7 +18,10 @@ export function make<K extends keyof HTMLElementTagNameMap>(
 }
 
 const pictureStyle = new CSSStyleSheet();
-pictureStyle.replaceSync("svg { display: block; width: 100%; height: auto; }");
+pictureStyle.replaceSync(`
+  svg { display: block; width: 100%; height: auto; }
+  [data-hazard] { cursor: grab; }
+`);
 
 // A picture has a tree of its own, since pictures may use the same names inside.
 export function showPicture(host: HTMLElement, svg: string): void {
@@ -32,10 +35,13 @@ export function showPicture(host: HTMLElement, svg: string): void {
 const fewestColumns = 40;
 const mostColumns = 100;
 
+// So many that the width of one is told well, and no telephone is too narrow for them: what is wider would scroll it.
+const probed = 20;
+
 export function columnsOf(place: HTMLElement): number {
-  const probe = make("pre", "0".repeat(mostColumns), "probe");
+  const probe = make("pre", "0".repeat(probed), "probe");
   document.body.append(probe);
-  const character = probe.getBoundingClientRect().width / mostColumns;
+  const character = probe.getBoundingClientRect().width / probed;
   probe.remove();
   const room = place.clientWidth || document.documentElement.clientWidth;
   return Math.min(mostColumns, Math.max(fewestColumns, Math.floor(room / character) - 1));

@@ -1,7 +1,7 @@
 // The golfer and the course: chosen, dropped, written by a form, or edited.
 
 import { courses, players, titleOf } from "./built_in";
-import type { TextName } from "./case";
+import { forgetCourse, type TextName } from "./case";
 import { editorIn, type Editor } from "./editor";
 import type { Finding, Reply } from "./engines";
 import { afterRest, onChoice, setChoices } from "./fields";
@@ -58,7 +58,7 @@ export function startWho(page: Page): void {
     store.change((open) => {
       open.texts[which] = inside;
       open.names[which] = value;
-      if (which === "course") Object.assign(open.settings, { tee: "", hole: 1, bandTee: "" });
+      if (which === "course") forgetCourse(open.settings);
     });
   }
   const playerList = onChoice("player", (value) => take("player", players, value));

@@ -62,6 +62,52 @@ async function drop(page, ...paths) {
   await (await page.$('#files')).uploadFile(...paths);
 }
 
+// Where the hazard in hand has its grip on the screen, once the drawing says that it lies where it should.
+async function gripOf(page, words = '') {
+  await until(page, (said) => {
+    const told = document.querySelector('#hazard-place').textContent;
+    const grip = document.querySelector('#hazard-map').shadowRoot?.querySelector('[data-held] circle');
+    return grip && told !== '' && (said === '' || told !== said);
+  }, words);
+  return page.$eval('#hazard-map', (map) => {
+    const grip = map.shadowRoot.querySelector('[data-held] circle');
+    grip.scrollIntoView({ block: 'center' });
+    const box = grip.getBoundingClientRect();
+    return { x: box.left + box.width / 2, y: box.top + box.height / 2, top: map.getBoundingClientRect().top };
+  });
+}
+
+async function chooseHazard(page, hole, hazard) {
+  await page.select('#hazard-hole', String(hole));
+  await page.select('#hazard', String(hazard));
+  await until(page, (number) => {
+    const held = document.querySelector('#hazard-map').shadowRoot?.querySelector('[data-held]');
+    return held?.dataset.held === number;
+  }, String(hazard));
+}
+
+// With a mouse, in steps as a hand makes them. Returns how far the grip went.
+async function dragHazard(page, right, down) {
+  const said = await textOf(page, '#hazard-place');
+  const before = await gripOf(page);
+  await page.mouse.move(before.x, before.y);
+  await page.mouse.down();
+  await page.mouse.move(before.x + right, before.y + down, { steps: 8 });
+  await page.mouse.up();
+  await settledHazard(page);
+  const after = await gripOf(page, said);
+  return { right: after.x - before.x, down: after.y - after.top - (before.y - before.top) };
+}
+
+// Nothing of the hazard is being drawn or worked out.
+async function settledHazard(page) {
+  await answered(page, '#hazard-result');
+  await until(page, () => {
+    const place = document.querySelector('#hazard-place').textContent;
+    return document.querySelector('#hazard-map').getAttribute('aria-valuetext') === place;
+  });
+}
+
 function tell(words) {
   console.log(`    ${words}`);
 }
@@ -162,8 +208,15 @@ const steps = {
     await page.select('#band-tee', 'middle');
     await page.click('#bands');
     await answered(page, '#bands-result');
+    await chooseHazard(page, 4, 2);
+    await page.$eval('#hazard-map', (map) => map.scrollIntoView({ block: 'center' }));
+    const gone = await dragHazard(page, -20, 30);
+    assert.ok(Math.abs(gone.right + 20) < 3 && Math.abs(gone.down - 30) < 3, JSON.stringify(gone));
+    const lead = await textOf(page, '#hazard-result .lead');
+    assert.match(lead, /^Moving the bunker .* on hole 4 /);
     await slide(page, '#hazard-from', 220);
-    await answered(page, '#hazard-result');
+    await until(page, () => document.querySelector('#hazard-place').textContent.includes('bunker, 220 to 240 yards'));
+    await answered(page, '#hazard-result', lead);
   },
   async take(page) {
     await page.click('#save-copy');
@@ -347,6 +400,111 @@ describe('page', { skip }, () => {
     await page.keyboard.press('ArrowRight');
     await answered(page, '#round-result', earlier);
     assert.equal(await page.$eval('#driver', (range) => range.value), '21');
+    await page.close();
+  });
+
+  it('hazards of any shape, by keys, and back', async () => {
+    const opened = await openPage(browser, desk);
+    const { page } = opened;
+    const valueText = () => page.$eval('#hazard-map', (map) => map.getAttribute('aria-valuetext'));
+    const told = (words) => until(page, (said) => {
+      const map = document.querySelector('#hazard-map');
+      return map.getAttribute('aria-valuetext') === said && document.querySelector('#hazard-place').textContent === said;
+    }, words);
+    await chooseHazard(page, 5, 1); // a polygon over the line of play
+    await told('bunker, 214 to 232 yards along the hole, 6 left to 8 right of its line');
+    await page.focus('#hazard-map');
+    for (const key of ['PageUp', 'ArrowUp', 'ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowLeft']) await page.keyboard.press(key);
+    await told('bunker, 225 to 243 yards along the hole, 8 left to 6 right of its line');
+    assert.equal(await page.$eval('#hazard-from-number', (number) => number.value), '225');
+    assert.equal(await page.$eval('#hazard-right', (range) => range.value), '-1');
+    await settledHazard(page);
+    await dragHazard(page, 25, 0);
+    assert.match(await valueText(), /right of its line$/);
+    await page.reload();
+    await until(page, () => document.querySelector('#hazard-hole').value === '5');
+    await settledHazard(page);
+    await page.click('#hazard-back');
+    await told('bunker, 214 to 232 yards along the hole, 6 left to 8 right of its line');
+    await until(page, () => document.querySelector('#hazard-result').hidden);
+    // A strip over the line of play is one no more; water across the hole moves along it alone.
+    await chooseHazard(page, 1, 1);
+    await type(page, '#hazard-right-number', '2');
+    await told('bunker, 226 to 244 yards along the hole, 4 left to 8 right of its line');
+    await settledHazard(page);
+    await chooseHazard(page, 1, 2);
+    await told('penalty area, 338 to 352 yards along the hole, all across it');
+    await page.focus('#hazard-map');
+    for (const key of ['ArrowRight', 'ArrowDown']) await page.keyboard.press(key);
+    await told('penalty area, 337 to 351 yards along the hole, all across it');
+    // What nobody can move there is refused, in words, and it goes on.
+    await type(page, '#hazard-from-number', '900');
+    await until(page, () => document.querySelector('#hazard-place').textContent.includes('a hazard wholly off the hole'));
+    await page.click('#hazard-back');
+    await told('penalty area, 338 to 352 yards along the hole, all across it');
+    await check(opened, 'hazards-desk', false);
+    await page.close();
+  });
+
+  it('a bunker dragged by a finger', async () => {
+    const opened = await openPage(browser, { ...telephone, hasTouch: true, isMobile: true });
+    const { page } = opened;
+    await goTo(page, 'club');
+    await chooseHazard(page, 4, 2);
+    const grip = await gripOf(page);
+    const said = await textOf(page, '#hazard-place');
+    const scrolled = await page.evaluate(() => window.scrollY);
+    await page.touchscreen.touchStart(grip.x, grip.y);
+    for (let step = 1; step <= 10; ++step) {
+      await page.touchscreen.touchMove(grip.x - 2 * step, grip.y + 6 * step);
+    }
+    // It follows before it is let go.
+    await until(page, (before) => document.querySelector('#hazard-place').textContent !== before, said);
+    await page.touchscreen.touchEnd();
+    await settledHazard(page);
+    assert.equal(await page.evaluate(() => window.scrollY), scrolled, 'the page stays where it is');
+    await check(opened, 'finger-telephone', false);
+    // A tap picks another hazard.
+    const at = await page.$eval('#hazard-map', (map) => {
+      const bunker = map.shadowRoot.querySelector('[data-hazard="1"]');
+      bunker.scrollIntoView({ block: 'center' });
+      const box = bunker.getBoundingClientRect();
+      return { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+    });
+    await page.touchscreen.tap(at.x, at.y);
+    await until(page, () => document.querySelector('#hazard').value === '1');
+    await page.close();
+  });
+
+  it('what the bay found is an option, and so is a log by its name', async () => {
+    const opened = await openPage(browser, telephone);
+    const { page } = opened;
+    await goTo(page, 'worth');
+    await page.select('#option-change', 'logs');
+    await page.click('#option-add');
+    await until(page, () => document.querySelector('#option-added').textContent.includes('no logs before and after'));
+    await goTo(page, 'who');
+    const files = ['weekend-16-before.csv', 'weekend-16-after.csv'].map((name) => `courses/heron-ferry/bay/${name}`);
+    await drop(page, ...files);
+    await until(page, () => document.querySelector('#dropped').textContent.includes('taken as the shots after'));
+    await goTo(page, 'worth');
+    await type(page, '#option-money', '300');
+    await type(page, '#option-hours', '12');
+    await page.click('#option-add');
+    await until(page, () => document.querySelector('#options-editor').shadowRoot.textContent.includes('what the bay measured'));
+    await page.click('#weigh');
+    await answered(page, '#weigh-result');
+    assert.match(await textOf(page, '#weigh-result pre'), /what the bay measured/);
+    await check(opened, 'bay-option-telephone');
+    // An options file that names the same logs.
+    await goTo(page, 'who');
+    await drop(page, 'courses/heron-ferry/bay/options.yaml');
+    await until(page, () => document.querySelector('#dropped').textContent.includes('taken as the options'));
+    await goTo(page, 'worth');
+    const earlier = await textOf(page, '#weigh-result .lead');
+    await page.click('#weigh');
+    await answered(page, '#weigh-result', earlier);
+    assert.match(await textOf(page, '#weigh-result pre'), /lessons, as measured/);
     await page.close();
   });
 
