@@ -2,7 +2,7 @@
 
 import { logs } from "./built_in";
 import { type Case, type StrikeKey, strikeKeys, type Strike } from "./case";
-import { afterRest, onChoice, onClick, setChoices, slider, type Slider } from "./fields";
+import { afterRest, onChoice, onClick, oneAtATime, setChoices, slider, type Slider } from "./fields";
 import { differences, type Page, textsFor } from "./page";
 import { columnsOf, element, make, resultIn } from "./show";
 import { textEditor } from "./who";
@@ -135,7 +135,7 @@ function startDelivery(page: Page): void {
   })]));
   let typical: Strike = {};
 
-  async function ask(): Promise<void> {
+  const ask = oneAtATime(async () => {
     const { strike, strikeBefore } = store.open.settings;
     const to = strikeBefore === null ? null : differences(strikeBefore, strike);
     const compared = to !== null && Object.keys(to).length > 0 ? { ...strikeBefore, to } : strike;
@@ -149,13 +149,13 @@ function startDelivery(page: Page): void {
     if (Object.keys(typical).length === 0) typical = reply.answer.strike;
     const shown: Strike = { ...reply.answer.strike, ...reply.answer.after?.strike };
     for (const key of strikeKeys) sliders.get(key)?.set(store.open.settings.strike[key] ?? shown[key] ?? 0);
-  }
+  });
   onClick("strike-keep", () => store.change((open) => {
     open.settings.strikeBefore = { ...typical, ...open.settings.strike };
   }));
   onClick("strike-forget", () => store.change((open) => { open.settings.strikeBefore = null; }));
-  store.onChange(() => void ask());
-  void ask();
+  store.onChange(ask);
+  ask();
 }
 
 export function startBay(page: Page): void {

@@ -11,10 +11,11 @@ const draws = 60; // of what was measured
 const restBeforeMaps = 1000; // milliseconds: all of them take longer than the round
 const restBeforeRound = 150; // milliseconds that a slider rests
 
-function startSettings(page: Page): void {
+// settled: a slider was let go.
+function startSettings(page: Page, settled: () => void): void {
   const { store } = page;
-  const driver = slider("driver", (value) => store.change((open) => { open.settings.driver = value; }));
-  const irons = slider("irons", (value) => store.change((open) => { open.settings.irons = value; }));
+  const driver = slider("driver", (value) => store.change((open) => { open.settings.driver = value; }), settled);
+  const irons = slider("irons", (value) => store.change((open) => { open.settings.irons = value; }), settled);
   const hole = onChoice("hole", (value) => store.change((open) => { open.settings.hole = Number(value); }));
   const plan = onChoice("plan", (value) => store.change((open) => { open.settings.plan = value; }));
   const sources = [...document.querySelectorAll<HTMLInputElement>("input[name=change]")];
@@ -162,16 +163,16 @@ function hindrance(page: Page): string | null {
 }
 
 export function startCourse(page: Page): void {
-  startSettings(page);
   startSure(page);
   const maps: Maps = new Map();
   const round = resultIn(element("round-result"), "The round");
   const asked: Asked = { hole: "", round: "" };
   const askHole = followHole(page, maps, asked);
-  const askRoundSoon = afterRest(restBeforeRound, followRound(page, maps, asked, round));
+  const askRoundNow = followRound(page, maps, asked, round);
+  const askRoundSoon = afterRest(restBeforeRound, askRoundNow);
   let drawn = page.facts.course;
 
-  const ask = (): void => {
+  const ask = (settled = false): void => {
     if (page.understood() === null) return;
     const why = hindrance(page);
     if (why !== null) {
@@ -179,10 +180,15 @@ export function startCourse(page: Page): void {
       round.show({ status: 2, message: why, findings: [] });
       return;
     }
+    // Where the last answer of many is on its way, those before are waited for no longer.
+    const { hole } = page.store.open.settings;
+    if (settled && asked.hole !== JSON.stringify(holeRequest(page, hole))) page.engines.drop("hole");
     askHole();
-    askRoundSoon();
+    if (settled) askRoundNow();
+    else askRoundSoon();
   };
-  page.store.onChange(ask);
+  startSettings(page, () => ask(true));
+  page.store.onChange(() => ask());
   page.onFacts(() => {
     if (page.facts.course !== drawn) makeMaps(page, maps);
     drawn = page.facts.course;

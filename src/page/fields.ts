@@ -7,7 +7,8 @@ export interface Slider {
   set(value: number): void;
 }
 
-export function slider(id: string, hear: (value: number) => void): Slider {
+// settled: the finger that moved it was lifted.
+export function slider(id: string, hear: (value: number) => void, settled: () => void = () => {}): Slider {
   const range = element<HTMLInputElement>(id);
   const number = element<HTMLInputElement>(`${id}-number`);
   const take = (from: HTMLInputElement, other: HTMLInputElement): void => {
@@ -16,6 +17,7 @@ export function slider(id: string, hear: (value: number) => void): Slider {
     hear(from.valueAsNumber);
   };
   range.addEventListener("input", () => take(range, number));
+  range.addEventListener("change", settled);
   number.addEventListener("input", () => take(number, range));
   return {
     set(value) {

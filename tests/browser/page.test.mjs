@@ -389,6 +389,43 @@ describe('page', { skip }, () => {
     await page.close();
   });
 
+  it('a slider that moves on is followed, and what nobody waits for any more is stopped', async () => {
+    const { page } = await openPage(browser, desk);
+    await settled(page);
+    // The hole in view has answers while the finger still moves.
+    const followed = await page.evaluate(async () => {
+      const seen = new Set();
+      const range = document.querySelector('#driver');
+      for (let value = 21; value < 60; ++value) {
+        range.value = String(value);
+        range.dispatchEvent(new Event('input', { bubbles: true }));
+        await new Promise((done) => setTimeout(done, 100));
+        seen.add(document.querySelector('#hole-result .lead').textContent);
+      }
+      range.dispatchEvent(new Event('change', { bubbles: true }));
+      return seen.size;
+    });
+    tell(`answers for the hole in view while a slider moved over 39 places: ${followed}`);
+    assert.ok(followed > 3, `${followed} answers`);
+    await until(page, () => document.querySelector('#round-result').getAttribute('aria-busy') !== 'true');
+    await settled(page);
+    // A round that is being worked out is left for a newer one.
+    let begun = 0;
+    page.on('workercreated', () => { begun += 1; });
+    const earlier = await textOf(page, '#round-result .lead');
+    await slide(page, '#driver', 15);
+    await page.$eval('#driver', (range) => range.dispatchEvent(new Event('change', { bubbles: true })));
+    await slide(page, '#driver', 5);
+    await page.$eval('#driver', (range) => range.dispatchEvent(new Event('change', { bubbles: true })));
+    await until(page, (old) => {
+      const words = document.querySelector('#round-result .lead').textContent;
+      return words !== old && /\b5 /.test(words);
+    }, earlier);
+    assert.ok(begun >= 2, `${begun} workers begun`);
+    assert.equal(await textOf(page, '#trouble'), '');
+    await page.close();
+  });
+
   it('by keyboard alone', async () => {
     const { page } = await openPage(browser, telephone);
     await page.keyboard.press('Tab');
