@@ -410,8 +410,8 @@ describe('page', { skip }, () => {
     await until(page, () => document.querySelector('#round-result').getAttribute('aria-busy') !== 'true');
     await settled(page);
     // A round that is being worked out is left for a newer one.
-    let begun = 0;
-    page.on('workercreated', () => { begun += 1; });
+    let started = 0;
+    page.on('workercreated', () => { started += 1; });
     const earlier = await textOf(page, '#round-result .lead');
     await slide(page, '#driver', 15);
     await page.$eval('#driver', (range) => range.dispatchEvent(new Event('change', { bubbles: true })));
@@ -421,7 +421,7 @@ describe('page', { skip }, () => {
       const words = document.querySelector('#round-result .lead').textContent;
       return words !== old && /\b5 /.test(words);
     }, earlier);
-    assert.ok(begun >= 2, `${begun} workers begun`);
+    assert.ok(started >= 2, `${started} workers started`);
     assert.equal(await textOf(page, '#trouble'), '');
     await page.close();
   });
