@@ -29,7 +29,9 @@ struct BandsRequest {
   DistanceChange change = {20.0, 0.0};
   PolicyChoice policy = PolicyChoice::habit;    // habit or best
   std::optional<ChangedCourse> changed_course;  // what hazards moved or added do
-  int threads = 0;                              // 0: as many as there are cores; the result does not depend on it
+  // Whether rounds are told of too; without them the holes that hazards change alone, which is many times faster.
+  bool rounds = true;
+  int threads = 0;  // 0: as many as there are cores; the result does not depend on it
 };
 
 // How a round is played, holes taken together.
@@ -63,6 +65,7 @@ struct BandOnTee {
   std::size_t tee = 0;  // index into BandsResult::tees
   // The holes that this golfer cannot finish from this tee; where there are any, everything below is without meaning.
   std::vector<UnfinishedHole> cannot_finish;
+  // Of this golfer down to holes only where rounds are told of (BandsResult::rounds).
   StepValues round;
   RoundPlay before, after;
   // The change of Handicap Index that the strokes saved lead to, negative for better; nothing where the tee is not
@@ -105,6 +108,7 @@ struct BandsResult {
   DistanceChange change;
   PolicyChoice policy = PolicyChoice::habit;
   bool replanning_computed = false;
+  bool rounds = true;  // as asked for; without them suiting is empty too
   int holes = 0;
   std::vector<BandOnTee> golfers;  // by gender, band, tee, as asked
   std::vector<SuitingTee> suiting;

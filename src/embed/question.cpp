@@ -383,7 +383,7 @@ void read_hazards(Reader& reader, const Members& options) {
 // What is about bands or holes alone cannot stand beside a list of members.
 void check_beside_members(Reader& reader, const Members& options) {
   if (!is_given(reader.request, "members")) return;
-  for (const char* option : {"band", "gender", "hole", "hazards", "pictures"}) {
+  for (const char* option : {"band", "gender", "hole", "hazards", "changed_holes_alone", "pictures"}) {
     if (options.has(option)) reader.tell("options")(option, "\"members\" beside it", "a question about bands");
   }
 }
@@ -419,6 +419,10 @@ void read_bands(Reader& reader, const Members& options) {
   }
   question.opening = report::opening_of(stood_in);
   read_hazards(reader, options);
+  bands.rounds = !options.flag("changed_holes_alone");
+  if (!bands.rounds && !options.has("hazards")) {
+    reader.tell("options")("changed_holes_alone", "no \"hazards\" beside it", "hazards that change holes");
+  }
 }
 
 // Hazards may be looked at elsewhere before anybody plays there.
@@ -569,7 +573,8 @@ std::vector<std::string> option_names(Command command) {
                         "pictures", "threads"});
   }
   if (command == Command::bands) {
-    return {"driver", "irons", "tee", "band", "gender", "plan", "hole", "hazards", "pictures", "threads"};
+    return {"driver",   "irons",  "tee", "band", "gender", "plan", "hole", "hazards", "changed_holes_alone",
+            "pictures", "threads"};
   }
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();

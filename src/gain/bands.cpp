@@ -205,11 +205,10 @@ BandOnTee band_on_tee(const Round& round, const Round* with_change, const BagPla
   return on_tee;
 }
 
-// The changed course, with none but the holes that differ.
-Course changed_holes(const ChangedCourse& changed) {
-  Course course = changed.course;
+// A course with none but the holes whose hazards are changed.
+Course changed_holes(Course course, const std::vector<ChangedHazard>& hazards) {
   std::set<int> numbers;
-  for (const ChangedHazard& hazard : changed.hazards) numbers.insert(hazard.hole);
+  for (const ChangedHazard& hazard : hazards) numbers.insert(hazard.hole);
   course.holes.erase(std::remove_if(course.holes.begin(), course.holes.end(),
                                     [&](const Hole& hole) { return numbers.count(hole.number) == 0; }),
                      course.holes.end());
@@ -254,11 +253,12 @@ double handicap_index_change(double strokes_saved, double slope) {
 namespace {
 
 // Everything that has to be reckoned, in the order: the golfers asked for on every tee, scratch golfers from the
-// longest tee, and, where hazards change, the first ones again on the holes that differ.
+// longest tee where rounds are told of, and, where hazards change, the first ones again on the holes that differ.
 struct Work {
   std::vector<std::size_t> tees;
   std::vector<Golfer> golfers;
   std::vector<Golfer> scratch;  // by gender, as asked
+  Course as_it_is;              // all of it, or, where no rounds are told of, the holes that differ
   Course changed;               // none but the holes that differ
   std::vector<Round> rounds;
   std::size_t own = 0;  // rounds of the golfers asked for
@@ -276,23 +276,25 @@ struct Work {
 
 void add_golfers(const BandsRequest& request, Work& work) {
   for (const Gender gender : request.genders) {
-    work.scratch.push_back(golfer_of(Band::scratch, gender));
+    if (request.rounds) work.scratch.push_back(golfer_of(Band::scratch, gender));
     for (const Band band : request.bands) work.golfers.push_back(golfer_of(band, gender));
   }
+  if (!request.rounds) return;
   work_in_parallel(request.threads, work.golfers.size(), [&](std::size_t i) {
     Golfer& golfer = work.golfers[i];
     golfer.finish.emplace(Golfers{golfer.player}, golfer.baseline);
   });
 }
 
-void add_rounds(const Course& course, const BandsRequest& request, Work& work) {
+void add_rounds(const BandsRequest& request, Work& work) {
   for (const Golfer& golfer : work.golfers) {
+    const FinishesOfChange* finish = golfer.finish ? &*golfer.finish : nullptr;
     for (const std::size_t tee : work.tees) {
-      work.rounds.push_back({&golfer, &course, tee, request.change, &*golfer.finish});
+      work.rounds.push_back({&golfer, &work.as_it_is, tee, request.change, finish});
     }
   }
   work.own = work.rounds.size();
-  for (const Golfer& golfer : work.scratch) work.rounds.push_back({&golfer, &course, longest_tee, {}});
+  for (const Golfer& golfer : work.scratch) work.rounds.push_back({&golfer, &work.as_it_is, longest_tee, {}});
   if (!request.changed_course) return;
   for (std::size_t i = 0; i < work.own; ++i) {
     work.rounds.push_back({work.rounds[i].golfer, &work.changed, work.rounds[i].tee, request.change});
@@ -307,7 +309,7 @@ BagPlaces second_shots_of(const Round& round) {
 void put_golfers(const Work& work, BandsResult& result) {
   for (std::size_t i = 0; i < work.own; ++i) {
     const Round& round = work.rounds[i];
-    const BagPlaces reference = second_shots_of(work.reference(round.golfer->gender));
+    const BagPlaces reference = result.rounds ? second_shots_of(work.reference(round.golfer->gender)) : BagPlaces{};
     BandOnTee on_tee = band_on_tee(round, work.with_change(i), reference);
     on_tee.tee = i % work.tees.size();
     on_tee.index_change =
@@ -325,9 +327,12 @@ BandsResult compute_bands(const Course& course, const BandsRequest& request) {
   require_valid(course, request);
   Work work;
   work.tees = tees_or_all(course, request.tees);
-  if (request.changed_course) work.changed = changed_holes(*request.changed_course);
+  if (request.changed_course) {
+    work.changed = changed_holes(request.changed_course->course, request.changed_course->hazards);
+  }
+  work.as_it_is = request.rounds ? course : changed_holes(course, request.changed_course->hazards);
   add_golfers(request, work);
-  add_rounds(course, request, work);
+  add_rounds(request, work);
   reckon_all(work.rounds, request);
 
   BandsResult result;
@@ -338,9 +343,10 @@ BandsResult compute_bands(const Course& course, const BandsRequest& request) {
   result.change = request.change;
   result.policy = request.policy;
   result.replanning_computed = request.policy != PolicyChoice::habit;
+  result.rounds = request.rounds;
   result.holes = static_cast<int>(course.holes.size());
   put_golfers(work, result);
-  for (std::size_t i = 0; i < work.golfers.size(); ++i) {
+  for (std::size_t i = 0; request.rounds && i < work.golfers.size(); ++i) {
     result.suiting.push_back(
         suiting_tee(work.golfers[i], result.tees, course.holes.size(), &result.golfers[i * work.tees.size()]));
   }

@@ -223,6 +223,7 @@ void require_valid(const Course& course, const BandsRequest& request) {
   check_count(request.genders.size(), 1, 2, "genders", "genders", tell);
   check_count(request.bands.size(), 1, all_bands.size(), "bands", "bands", tell);
   if (request.policy == PolicyChoice::both) tell("policy", "both", "habit or best");
+  if (!request.rounds && !request.changed_course) tell("rounds", "none, and no changed course", "one or the other");
   const bool fits = check_carry_change(request.change, course.units, tell);
   if (sound) {
     for (std::size_t i = 0; i < request.tees.size(); ++i)

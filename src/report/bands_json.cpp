@@ -45,13 +45,8 @@ Json hole_json(const BandHole& hole, ComputedParts computed, Units units) {
   return json;
 }
 
-Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
-  Json json = {
-      {"band", text(name(golfer.band))}, {"gender", text(name(golfer.gender))}, {"tee", result.tees[golfer.tee].name}};
-  if (!golfer.cannot_finish.empty()) {
-    json["cannot_finish"] = cannot_finish_words(golfer.cannot_finish, result.units);
-    return json;
-  }
+// Everything about the golfer's rounds.
+void put_rounds(Json& json, const BandsResult& result, const BandOnTee& golfer) {
   const ComputedParts computed = computed_parts(result);
   json["round"] = strokes_json(golfer.round, computed);
   json["handicap_index_change"] = or_null(golfer.index_change);
@@ -70,7 +65,18 @@ Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
   if (golfer.handicap) json["handicap"] = report::terms_json(*golfer.handicap);
   json["holes"] = Json::array();
   for (const BandHole& hole : golfer.holes) json["holes"].push_back(hole_json(hole, computed, result.units));
+}
+
+Json golfer_json(const BandsResult& result, const BandOnTee& golfer) {
+  Json json = {
+      {"band", text(name(golfer.band))}, {"gender", text(name(golfer.gender))}, {"tee", result.tees[golfer.tee].name}};
+  if (!golfer.cannot_finish.empty()) {
+    json["cannot_finish"] = cannot_finish_words(golfer.cannot_finish, result.units);
+    return json;
+  }
+  if (result.rounds) put_rounds(json, result, golfer);
   if (result.changed_hazards.empty()) return json;
+  const ComputedParts computed = computed_parts(result);
   json["changed_holes"] = Json::array();
   for (const ChangedHole& hole : golfer.changed) {
     json["changed_holes"].push_back({{"without", hole_json(hole.without, computed, result.units)},
@@ -134,7 +140,7 @@ std::string bands_json(const BandsReport& report) {
   if (!result.changed_hazards.empty()) json["changed_hazards"] = changed_hazards_json(result);
   json["golfers"] = Json::array();
   for (const BandOnTee& golfer : result.golfers) json["golfers"].push_back(golfer_json(result, golfer));
-  json["suiting_tees"] = suiting_json(result);
+  if (result.rounds) json["suiting_tees"] = suiting_json(result);
   json["notes"] = opening_and_notes(report.opening, result.notes, result.units);
   json["cautions"] = all_caution_words(result.cautions);
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";

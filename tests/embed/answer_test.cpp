@@ -512,4 +512,30 @@ TEST_CASE("check looks at hazards that are moved, and draws their hole") {
                    "options.hazards[0]: fault: found a hazard wholly off the hole"));
 }
 
+TEST_CASE("holes that hazards change are told of alone as they are beside rounds") {
+  Json request = {{"command", "bands"},
+                  {"course", content("marsh-end/course.yaml")},
+                  {"options",
+                   {{"band", {"scratch", "13-20"}},
+                    {"gender", "men"},
+                    {"hazards", {{{"hole", 1}, {"hazard", 1}, {"along", -25}, {"right", 10}}}},
+                    {"pictures", true}}}};
+  const Json whole = ask(request);
+  request["options"]["changed_holes_alone"] = true;
+  const Json alone = ask(request);
+  REQUIRE(alone["status"] == 0);
+  CHECK(alone["sentences"] == whole["sentences"]);
+  CHECK(alone["text"] == whole["text"]);
+  CHECK(alone["pictures"] == whole["pictures"]);
+  CHECK_FALSE(alone["answer"].contains("suiting_tees"));
+  const Json& golfers = alone["answer"]["golfers"];
+  REQUIRE(golfers.size() == whole["answer"]["golfers"].size());
+  for (std::size_t i = 0; i < golfers.size(); ++i) {
+    CHECK(golfers[i]["changed_holes"] == whole["answer"]["golfers"][i]["changed_holes"]);
+    CHECK_FALSE(golfers[i].contains("round"));
+  }
+  request["options"].erase("hazards");
+  CHECK(test::says(messages(ask(request)), "options.changed_holes_alone: found no \"hazards\" beside it"));
+}
+
 }  // namespace yardworth
