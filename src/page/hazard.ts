@@ -3,12 +3,11 @@
 
 import type { HazardMove } from "./case";
 import type { Request } from "./engines";
-import { afterRest, onChoice, onClick, oneAtATime, setChoices, slider } from "./fields";
+import { onChoice, onClick, oneAtATime, setChoices, slider } from "./fields";
 import { type Page, textsFor } from "./page";
 import type { HazardFacts, HoleFacts } from "./round";
 import { columnsOf, element, resultIn, showPicture } from "./show";
 
-const restBeforeAnswer = 250; // milliseconds
 const bandsBesideHazard = ["scratch", "6-12", "13-20", "21 and over"];
 const tenth = 10;
 const stride = 10; // of the page keys, in the course's units
@@ -34,7 +33,6 @@ interface Handle {
   number: () => number; // of the hazard in hand
   pick(number: number): void;
   drag(along: number, right: number): void;
-  letGo(): void;
 }
 
 function startDragging(map: HTMLElement, handle: Handle): void {
@@ -82,7 +80,6 @@ function startDragging(map: HTMLElement, handle: Handle): void {
     map.addEventListener(end, (event) => {
       if (event.pointerId !== pointer) return;
       pointer = null;
-      handle.letGo();
     });
   }
   map.addEventListener("click", (event) => {
@@ -147,7 +144,8 @@ export function startHazard(page: Page): void {
     showPlace(facts);
   });
 
-  async function answer(): Promise<void> {
+  // Follows while a finger moves, one answer after the other.
+  const answer = oneAtATime(async () => {
     place.hidden = !isMoved();
     store.change((open) => { open.settings.hazard = { ...move }; });
     if (!isMoved()) {
@@ -158,7 +156,7 @@ export function startHazard(page: Page): void {
     const { bandTee } = store.open.settings;
     const options: Request = {
       tee: bandTee === "" ? page.facts.course?.tees[0] : bandTee, band: bandsBesideHazard, hazards: [{ ...move }],
-      gender: element<HTMLSelectElement>("band-gender").value, pictures: true,
+      changed_holes_alone: true, gender: element<HTMLSelectElement>("band-gender").value, pictures: true,
     };
     const request = { command: "bands", ...textsFor(store.open, ["course"]), columns: columnsOf(place), options };
     if (told === JSON.stringify(request)) return;
@@ -168,20 +166,19 @@ export function startHazard(page: Page): void {
     if (reply === null) return;
     result.wait(false);
     result.show(reply);
-  }
-  const answerSoon = afterRest(restBeforeAnswer, () => void answer());
+  });
 
   function moveTo(along: number, toTheRight: number): void {
     Object.assign(move, { along, right: asItIs()?.side === "across" ? 0 : toTheRight });
     draw();
-    answerSoon();
+    answer();
   }
 
   // Another hazard of the hole in hand, where the file has it.
   function choose(hazard: number): void {
     if (hazard !== move.hazard) Object.assign(move, { hazard, along: 0, right: 0 });
     show();
-    void answer();
+    answer();
   }
 
   function show(): void {
@@ -212,7 +209,6 @@ export function startHazard(page: Page): void {
       dragged = { along: dragged.along + along, right: dragged.right + toTheRight };
       moveTo(Math.round(dragged.along), Math.round(dragged.right));
     },
-    letGo: () => void answer(),
   });
   map.addEventListener("keydown", (event) => {
     const step = steps[event.key];
@@ -223,7 +219,7 @@ export function startHazard(page: Page): void {
   });
   onClick("hazard-back", () => moveTo(0, 0));
   // Who is asked about is chosen for the bands above.
-  for (const id of ["band-tee", "band-gender"]) element(id).addEventListener("change", answerSoon);
+  for (const id of ["band-tee", "band-gender"]) element(id).addEventListener("change", answer);
 
   // What was kept, where the course has such a hazard; otherwise the first one.
   page.onFacts(() => {
@@ -234,6 +230,6 @@ export function startHazard(page: Page): void {
     }
     show();
     place.hidden = !isMoved();
-    if (isMoved()) answerSoon();
+    if (isMoved()) answer();
   });
 }

@@ -185,6 +185,9 @@ const steps = {
     await answered(page, '#round-result', earlier);
     await page.select('#hole', '11');
     await until(page, () => document.querySelector('#hole-result .picture').shadowRoot.textContent.includes('Hole 11'));
+    // The sliders stay in sight beside the hole that follows them.
+    await page.$eval('#hole-result .picture', (picture) => picture.scrollIntoView({ block: 'start' }));
+    assert.ok(await page.$eval('#driver', (range) => range.getBoundingClientRect().top >= 0));
     await until(page, () => [...document.querySelectorAll('#maps button > div')].every((map) => map.shadowRoot));
     await goTo(page, 'bay');
     await page.select('#logs', 'weekend-16');
