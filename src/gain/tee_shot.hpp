@@ -20,6 +20,8 @@ struct TeeShotNode {
 // The tee shot of a policy, node by node.
 std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                          const ActionFrom& action_from);
+// The same without what is played next, which takes longer to find than where the ball came to rest.
+std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action);
 
 TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                  const std::vector<TeeShotNode>& nodes);
