@@ -1,11 +1,10 @@
 #include "bag/mixture.hpp"
 
-#include <Eigen/Dense>
 #include <algorithm>
-#include <boost/math/distributions/normal.hpp>
-#include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 
+#include "bag/fit_variances.hpp"
+#include "bag/shot_densities.hpp"
 #include "core/numerics.hpp"
 #include "shot/strike.hpp"
 #include "yardworth/limits.hpp"
@@ -13,83 +12,6 @@
 
 namespace yardworth {
 namespace {
-
-// The densities of strikes with their tails cut off, as they are played; or with all of them, as they are fitted, so
-// that no shot pulls at a spread by the cut that it lies beside.
-enum class Tails { cut, whole };
-
-// The tops of standard densities, with tails whole, and what part of each is inside the cuts.
-struct Constants {
-  double normal = 0.0, student = 0.0;
-  double normal_inside = 0.0, solid_inside = 0.0, poor_inside = 0.0;
-  double student_per_sd = 0.0;  // the scale of the t for a direction spread of 1
-};
-
-Constants find_constants() {
-  const boost::math::normal_distribution<double> normal;
-  const boost::math::students_t_distribution<double> student(direction_freedom);
-  const double per_sd = std::sqrt((direction_freedom - 2.0) / direction_freedom);
-  const auto inside = [&](int cut_sd) { return 1.0 - 2.0 * boost::math::cdf(student, -cut_sd / per_sd); };
-  return {boost::math::pdf(normal, 0.0),
-          boost::math::pdf(student, 0.0),
-          1.0 - 2.0 * boost::math::cdf(normal, -carry_cut_sd),
-          inside(direction_cut_sd),
-          inside(poor_direction_cut_sd),
-          direction_scale_per_sd * per_sd};
-}
-
-const Constants& constants() {
-  static const Constants found = find_constants();
-  return found;
-}
-
-constexpr double stray_carry_density = 1.0 / (limits::shot_carry.high - limits::shot_carry.low);
-constexpr double stray_direction_density = 1.0 / pi;  // ahead
-
-double solid_carry_density(double carry_yd, const Mixture& mixture, Tails tails) {
-  const double z = (carry_yd - mixture.carry_yd) / mixture.carry_sd_yd;
-  const double whole = constants().normal * std::exp(-0.5 * z * z) / mixture.carry_sd_yd;
-  if (tails == Tails::whole) return whole;
-  return std::abs(z) > carry_cut_sd ? 0.0 : whole / constants().normal_inside;
-}
-
-double poor_carry_density(double carry_yd, const Mixture& mixture) {
-  const double share = carry_yd / mixture.carry_yd;
-  if (share < poor_carry_low || share > poor_carry_high) return 0.0;
-  return 1.0 / ((poor_carry_high - poor_carry_low) * mixture.carry_yd);
-}
-
-// The t density with 5 degrees of freedom.
-double student_density(double off_rad, double scale_rad) {
-  static_assert(direction_freedom == 5.0, "the power below is (freedom + 1) / 2");
-  const double x = off_rad / scale_rad;
-  const double base = 1.0 + x * x / direction_freedom;
-  return constants().student / (scale_rad * base * base * base);
-}
-
-struct Densities {
-  double solid = 0.0, poor = 0.0, stray = 0.0;
-
-  double sum() const { return solid + poor + stray; }
-};
-
-Densities densities_of(const StruckShot& shot, const Mixture& mixture, Tails tails) {
-  const double known = 1.0 - numerics::stray_share;
-  Densities densities{known * (1.0 - mixture.poor_strike) * solid_carry_density(shot.carry_yd, mixture, tails),
-                      known * mixture.poor_strike * poor_carry_density(shot.carry_yd, mixture),
-                      numerics::stray_share * stray_carry_density};
-  if (!shot.has_direction) return densities;
-  const double off = shot.direction_rad - mixture.direction_mean_rad;
-  const double scale = constants().student_per_sd * mixture.direction_sd_rad;
-  densities.solid *= student_density(off, scale);
-  densities.poor *= student_density(off, poor_direction_factor * scale);
-  densities.stray *= stray_direction_density;
-  if (tails == Tails::whole) return densities;
-  const double sds = std::abs(off) / (direction_scale_per_sd * mixture.direction_sd_rad);
-  densities.solid *= sds > direction_cut_sd ? 0.0 : 1.0 / constants().solid_inside;
-  densities.poor *= sds > poor_direction_cut_sd * poor_direction_factor ? 0.0 : 1.0 / constants().poor_inside;
-  return densities;
-}
 
 ShotShares shares_within(const Densities& densities) {
   const double sum = densities.sum();
@@ -127,7 +49,6 @@ class MixtureFitter {
   Mixture step(const Mixture& mixture) const;
   Sums sums_of(const Mixture& mixture) const;
   double penalised(const Mixture& mixture) const;
-  void tell_variances(MixtureFit& fit) const;
 
   const std::vector<StruckShot>& shots_;
   const MixturePrior& prior_;
@@ -170,7 +91,7 @@ Mixture MixtureFitter::start_at(double carry_yd) const {
 
 Sums MixtureFitter::sums_of(const Mixture& mixture) const {
   Sums sums;
-  const double scale = constants().student_per_sd * mixture.direction_sd_rad;
+  const double scale = t_scale_per_sd() * mixture.direction_sd_rad;
   for (const StruckShot& shot : shots_) {
     const Densities densities = densities_of(shot, mixture, Tails::whole);
     const double sum = densities.sum();
@@ -229,7 +150,7 @@ Mixture MixtureFitter::step(const Mixture& mixture) const {
   const double turned_square =
       std::max(sums.direction_square - 2.0 * turned * sums.direction + turned * turned * sums.direction_weight, 0.0);
   // The sum of squares is that of the t's scale.
-  const double per_sd = constants().student_per_sd;
+  const double per_sd = t_scale_per_sd();
   next.direction_sd_rad =
       std::clamp(spread(turned_square / (per_sd * per_sd), sums.directions, typical_.direction_sd_rad),
                  radians(limits::direction_sd.low), radians(limits::direction_sd.high));
@@ -260,36 +181,6 @@ double MixtureFitter::penalised(const Mixture& mixture) const {
          penalty(mixture.direction_sd_rad, typical_.direction_sd_rad);
 }
 
-// The complete data's information on carry, log spread and poor strikes, less what is missing: by how much the score of
-// a shot varies with what it may have been (Louis 1982).
-void MixtureFitter::tell_variances(MixtureFit& fit) const {
-  const Mixture& m = fit.mixture;
-  const double sd = m.carry_sd_yd;
-  const double q = std::clamp(m.poor_strike, 1e-9, 1.0 - 1e-9);
-  const double known = prior_.carry_spread_yd > 0.0 ? 1.0 / (prior_.carry_spread_yd * prior_.carry_spread_yd) : 0.0;
-  const double behind = prior_.shots;
-  Eigen::Matrix3d information = Eigen::Matrix3d::Zero();
-  information(0, 0) = fit.solid / (sd * sd) + known;
-  information(1, 1) = 2.0 * (fit.solid + behind);
-  information(2, 2) = (fit.solid + fit.poor + behind) / (q * (1.0 - q));
-  fit.carry_variance = 1.0 / information(0, 0);
-  fit.log_carry_sd_variance = 1.0 / information(1, 1);
-  fit.poor_strike_variance = 1.0 / information(2, 2);
-  for (std::size_t i = 0; i < shots_.size(); ++i) {
-    const double both = fit.shares[i].solid * fit.shares[i].poor;
-    if (both <= 0.0) continue;
-    const double z = (shots_[i].carry_yd - m.carry_yd) / sd;
-    const Eigen::Vector3d score(z / sd, z * z - 1.0, -1.0 / (q * (1.0 - q)));
-    information -= both * score * score.transpose();
-  }
-  const Eigen::LLT<Eigen::Matrix3d> factor(information);
-  if (factor.info() != Eigen::Success) return;
-  const Eigen::Matrix3d variance = factor.solve(Eigen::Matrix3d::Identity());
-  fit.carry_variance = std::max(variance(0, 0), fit.carry_variance);
-  fit.log_carry_sd_variance = std::max(variance(1, 1), fit.log_carry_sd_variance);
-  fit.poor_strike_variance = std::max(variance(2, 2), fit.poor_strike_variance);
-}
-
 MixtureFit MixtureFitter::fit() const {
   const Mixture middle = climb(start_at(first_.carry_yd));
   const Mixture upper = climb(start_at(quantile(carries_, numerics::upper_start_quantile)));
@@ -307,7 +198,7 @@ MixtureFit MixtureFitter::fit() const {
     fit.solid_directions += shares.solid;
     fit.poor_directions += shares.poor;
   }
-  tell_variances(fit);
+  tell_variances(shots_, prior_, fit);
   return fit;
 }
 
