@@ -69,9 +69,10 @@ inline constexpr double furthest_pin_steps = 60.0;
 // The longest stride at which a lattice is struck, and of the lattices for one aim, whose nodes it divides.
 inline constexpr int largest_lattice_stride = 6;
 // States begin at this many different carries of a lattice, neighbouring vertices so many apart: a number without a
-// common factor, so that of as many vertices in a row no two begin at the same.
+// common factor, so that of as many vertices in a row no two begin at the same node, and with the golden ratio neither
+// nearly a whole number, so that the carries of neighbours differ, nor that of a few nodes.
 inline constexpr int lattice_offsets = 233;
-inline constexpr int lattice_offset_step = 89;
+inline constexpr int lattice_offset_step = 67;
 // Holes begin so many carries of a lattice apart, and their rings this share of a ring's distance: numbers without a
 // common factor, and the golden section, so that of 18 holes no two err alike.
 inline constexpr int hole_offset_step = 61;

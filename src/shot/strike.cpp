@@ -52,10 +52,13 @@ EqualWeightLattice::EqualWeightLattice(int most, int cut_sd) : most_(most) {
   const boost::math::students_t_distribution<double> student(direction_freedom);
   const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
   const double outside = boost::math::cdf(student, -cut_sd * unit);
-  const int parts = most * shifts;
-  for (int i = 0; i < parts; ++i) {
-    const double share = (i + 0.5) / parts;
-    deviates_.push_back(boost::math::quantile(student, outside + share * (1.0 - 2.0 * outside)) / unit);
+  const int last = 2 * most * shifts;
+  deviates_.assign(static_cast<std::size_t>(last + 1), 0.0);
+  for (int i = 0; 2 * i < last; ++i) {
+    const double left = outside + (1.0 - 2.0 * outside) * i / last;
+    const double deviate = i == 0 ? -cut_sd : boost::math::quantile(student, left) / unit;
+    deviates_[static_cast<std::size_t>(i)] = deviate;
+    deviates_[static_cast<std::size_t>(last - i)] = -deviate;
   }
 }
 

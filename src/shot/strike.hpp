@@ -62,7 +62,8 @@ class StrikeLattice {
 
 // The same expectations for one aim alone, where no node has to serve others: a rank-1 lattice in the quantiles of both
 // coordinates, so that all its nodes weigh the same and fewer do as well. Node i of n takes the direction that has the
-// share (i + shift) / n of all strikes left of it, and the carry of node i + offset of a StrikeLattice.
+// share (i + (shift + 1/2) / shifts) / n of all strikes left of it, and the carry of node i + offset of a
+// StrikeLattice.
 class EqualWeightLattice {
  public:
   // At most `most` nodes, > 0; the direction is cut at +-cut_sd.
@@ -72,13 +73,13 @@ class EqualWeightLattice {
   // Deviate of the direction of node i of n; shift in 0..shifts - 1 tells where between its neighbours it lies. n
   // divides most().
   double direction_deviate(int i, int n, int shift) const {
-    return deviates_[static_cast<std::size_t>((i * shifts + shift) * (most_ / n))];
+    return deviates_[static_cast<std::size_t>((2 * (i * shifts + shift) + 1) * (most_ / n))];
   }
   static constexpr int shifts = numerics::equal_weight_shifts;
 
  private:
   int most_;
-  std::vector<double> deviates_;  // quantiles of the direction: of each of `most` equal parts one for each shift
+  std::vector<double> deviates_;  // quantiles of the direction, at whole shares of 2 * most * shifts equal parts
 };
 
 }  // namespace yardworth

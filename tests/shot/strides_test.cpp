@@ -161,4 +161,15 @@ TEST_CASE("with every s-th node the error of a state grows less than s times; eq
   CHECK(equal < 1.1 * all);
 }
 
+TEST_CASE("of six vertices in a row no two begin at nearly the same carry") {
+  const StrikeLattices lattices(DiscretisationOptions{});
+  const auto share_at = [&](int k) {
+    return (lattices.solid.poor_carry_share(k) - poor_carry_low) / (poor_carry_high - poor_carry_low);
+  };
+  for (int apart = 1; apart < 6; ++apart) {
+    const double share = share_at(apart * numerics::lattice_offset_step % numerics::lattice_offsets) - share_at(0);
+    CHECK(std::abs(share - std::round(share)) > 1.0 / 30.0);
+  }
+}
+
 }  // namespace yardworth

@@ -71,10 +71,9 @@ TEST_CASE(
           squares += z * z;
         }
       }
-      // Shifts are fewer than parts of a part where n is small, so that the whole is met nearly, not fully.
       const double all = n * EqualWeightLattice::shifts;
-      CHECK(std::abs(sum / all) < 0.03);
-      CHECK(squares / all == doctest::Approx(cut.expectation([](double z) { return z * z; })).epsilon(0.05));
+      CHECK(std::abs(sum / all) < 1e-12);
+      CHECK(squares / all == doctest::Approx(cut.expectation([](double z) { return z * z; })).epsilon(0.01));
     }
   }
 }
