@@ -132,6 +132,14 @@ TEST_CASE("what a moved hazard does to whom is drawn band by band and tee by tee
   CHECK_FALSE(says(svg, "Strokes saved a round"));
 }
 
+TEST_CASE("a heading that is too long for a line goes on in the next one") {
+  report::Sheet sheet;
+  sheet.heading("Hole 14, the out of bounds in the middle moved: women");
+  const std::string svg = sheet.panel().svg;
+  CHECK(says(svg, " women<"));
+  CHECK_FALSE(says(svg, "..."));
+}
+
 TEST_CASE("two logs are drawn side by side: carries, intervals and gaps before and after") {
   BagReport bag;
   ClubChange driver;

@@ -151,8 +151,12 @@ std::string mark_words(const Mark& mark, const Axes& axes, double base) {
 }  // namespace
 
 void Sheet::heading(const std::string& words) {
-  top += 18.0;
-  svg += text_line({chart_side, top}, chart_words_width, words, {14.0, true});
+  constexpr double size = 14.0;
+  top += 2.0;
+  for (const std::string& line : wrap_text(words, chart_words_width, size, true)) {
+    top += size + 2.0;
+    svg += text_line({chart_side, top}, chart_words_width, line, {size, true});
+  }
   top += 3.0;
 }
 

@@ -89,15 +89,15 @@ std::string fit_text(const std::string& text, double width, double size, bool bo
   return safe.substr(0, kept) + dots;
 }
 
-std::vector<std::string> wrap_text(const std::string& text, double width, double size) {
+std::vector<std::string> wrap_text(const std::string& text, double width, double size, bool bold) {
   std::vector<std::string> lines;
   std::istringstream words(shown(text));
   for (std::string word; words >> word;) {
     const std::string longer = lines.empty() ? word : lines.back() + ' ' + word;
-    if (!lines.empty() && text_width(longer, size) <= width) {
+    if (!lines.empty() && text_width(longer, size, bold) <= width) {
       lines.back() = longer;
     } else {
-      lines.push_back(fit_text(word, width, size));
+      lines.push_back(fit_text(word, width, size, bold));
     }
   }
   return lines;

@@ -28,7 +28,7 @@ double text_width(std::string_view text, double size, bool bold = false);
 // The text, or as much of its beginning as fits with "..." behind it.
 std::string fit_text(const std::string& text, double width, double size, bool bold = false);
 // Words broken into lines that fit; words that do not are shortened.
-std::vector<std::string> wrap_text(const std::string& text, double width, double size);
+std::vector<std::string> wrap_text(const std::string& text, double width, double size, bool bold = false);
 
 enum class Anchor { start, end };
 
