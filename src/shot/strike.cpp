@@ -54,9 +54,10 @@ EqualWeightLattice::EqualWeightLattice(int most, int cut_sd) : most_(most) {
   const double outside = boost::math::cdf(student, -cut_sd * unit);
   const int last = 2 * most * shifts;
   deviates_.assign(static_cast<std::size_t>(last + 1), 0.0);
-  for (int i = 0; 2 * i < last; ++i) {
+  // No node lies at the cuts themselves.
+  for (int i = 1; 2 * i < last; ++i) {
     const double left = outside + (1.0 - 2.0 * outside) * i / last;
-    const double deviate = i == 0 ? -cut_sd : boost::math::quantile(student, left) / unit;
+    const double deviate = boost::math::quantile(student, left) / unit;
     deviates_[static_cast<std::size_t>(i)] = deviate;
     deviates_[static_cast<std::size_t>(last - i)] = -deviate;
   }

@@ -1,5 +1,5 @@
 // Whether what a policy is worth, before and after a change, is what comes out when it is played with every shot
-// decided where the ball lies: golfers and courses that are hard on states, rings and lattices. docs/validation.md
+// decided where the ball lies: golfers and courses that are hard on states, rings and lattices. docs/performance.md
 // keeps the tables.
 //
 // yardworth_agreement [habit or best] [plays of each hole] [part of the names of courses and golfers that are wanted]

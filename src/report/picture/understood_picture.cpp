@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <numbers>
 
 #include "core/distance_words.hpp"
 #include "core/plane.hpp"
@@ -21,8 +20,6 @@ namespace {
 
 constexpr double hole_side = 8.0;  // of the picture that words keep free
 constexpr double hole_words_width = picture_width - 2.0 * hole_side;
-
-constexpr double right_angle = std::numbers::pi / 2.0;
 
 // Where a hazard lies along the line of play, as the file counts it.
 std::string stretch_of(const Hazard& hazard, Units units) {
@@ -66,12 +63,12 @@ std::string tees_words(const Course& course, const Hole& hole) {
   return fmt::format("{} {}{}", fmt::join(lengths, ", "), name(course.units), index);
 }
 
-// What is drawn over a plan view.
-using DrawOver = std::function<std::string(const PlanView&, const PlanFrame&)>;
+// What is drawn over the plan view of a hole.
+using DrawOver = std::function<std::string(const PlanFrame&)>;
 
-// framed_by: the hole whose plan view says the frame, the same one or with hazards elsewhere.
-Panel panel_of(const Course& course, const Hole& hole, const Hole& framed_by, const DrawOver& draw_over) {
-  const PlanView plan = plan_view(hole);
+// framed_by: the plan view that says the frame, the same one or with hazards elsewhere.
+Panel panel_of(const Course& course, const Hole& hole, const PlanView& plan, const PlanView& framed_by,
+               const DrawOver& draw_over) {
   const std::string prefix = fmt::format("hole-{}", hole.number);
   double top = 18.0;
   std::string svg = text_line({hole_side, top}, hole_words_width, fmt::format("Hole {}, par {}", hole.number, hole.par),
@@ -81,12 +78,11 @@ Panel panel_of(const Course& course, const Hole& hole, const Hole& framed_by, co
     svg += text_line({hole_side, top}, hole_words_width, line, {key_size});
   }
   top += 6.0;
-  const PlanView seen = plan_view(framed_by);
-  const PlanFrame frame(seen, places_to_see(seen), top);
+  const PlanFrame frame(framed_by, places_to_see(framed_by), top);
   svg += plan_svg(plan, frame, prefix, std::nullopt);
   const LabelLayout labels =
       place_labels(labels_of_file(course, hole, plan, frame), frame.top() + 2.0, frame.bottom() - 2.0);
-  svg += labels_svg(labels) + draw_over(plan, frame);
+  svg += labels_svg(labels) + draw_over(frame);
   top = frame.bottom() + 4.0;
   svg += scale_bar(frame, course.units, top);
   top += 16.0;
@@ -139,7 +135,7 @@ std::string held_svg(const Course& course, const Hole& hole, const PlanView& was
   const double heading = line.heading_at((place.from_yd + place.to_yd) / 2.0);
   svg += fmt::format("<g data-held=\"{0}\" data-hazard=\"{0}\" data-along=\"{1}\" data-right=\"{2}\">\n", index + 1,
                      pixels_of_length(frame, along_heading(heading), course.units),
-                     pixels_of_length(frame, along_heading(heading + right_angle), course.units));
+                     pixels_of_length(frame, along_heading(heading + pi / 2.0), course.units));
   const Polygon outline = frame.at(area->outline);
   svg += fmt::format("<path d=\"{}\" fill=\"none\" pointer-events=\"all\" stroke=\"#1b2a49\" stroke-width=\"2.2\"/>\n",
                      path_of({outline}));
@@ -151,13 +147,15 @@ std::string held_svg(const Course& course, const Hole& hole, const PlanView& was
 }  // namespace
 
 Panel understood_panel(const Course& course, const Hole& hole) {
-  return panel_of(course, hole, hole, [](const PlanView&, const PlanFrame&) { return std::string(); });
+  const PlanView plan = plan_view(hole);
+  return panel_of(course, hole, plan, plan, [](const PlanFrame&) { return std::string(); });
 }
 
 Panel hazards_panel(const Course& as_it_is, const ChangedCourse& changed, int number) {
-  const Hole& was = as_it_is.holes[static_cast<std::size_t>(number - 1)];
+  const PlanView was = plan_view(as_it_is.holes[static_cast<std::size_t>(number - 1)]);
   const Hole& hole = changed.course.holes[static_cast<std::size_t>(number - 1)];
-  const auto draw_over = [&](const PlanView& plan, const PlanFrame& frame) {
+  const PlanView plan = plan_view(hole);
+  const auto draw_over = [&](const PlanFrame& frame) {
     std::string svg = fmt::format("<g clip-path=\"url(#hole-{}-frame)\">\n", number);
     for (auto area = plan.areas.rbegin(); area != plan.areas.rend(); ++area) {
       if (area->hazard < 0) continue;
@@ -165,12 +163,11 @@ Panel hazards_panel(const Course& as_it_is, const ChangedCourse& changed, int nu
                          path_of({frame.at(area->outline)}), area->hazard + 1);
     }
     for (const ChangedHazard& held : changed.hazards) {
-      const PlanView plan_before = plan_view(was);
-      if (held.hole == number) svg += held_svg(changed.course, hole, plan_before, plan, frame, held.hazard);
+      if (held.hole == number) svg += held_svg(changed.course, hole, was, plan, frame, held.hazard);
     }
     return svg + "</g>\n";
   };
-  return panel_of(changed.course, hole, was, draw_over);
+  return panel_of(changed.course, hole, plan, was, draw_over);
 }
 
 }  // namespace yardworth::report
