@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/numerics.hpp"
 #include "shot/strike.hpp"
 
 namespace yardworth {
@@ -87,8 +88,11 @@ Swing played_down(const Swing& swing, double carry_yd) {
 }
 
 bool spreads_no_more(const Swing& a, const Swing& b) {
-  return a.carry_sd_share <= b.carry_sd_share && a.direction_scale_rad <= b.direction_scale_rad &&
-         a.poor_strike <= b.poor_strike && a.roll_share <= b.roll_share;
+  const auto no_larger = [](double x, double y) { return x <= y * (1.0 + numerics::rounding_share); };
+  return no_larger(a.carry_sd_share, b.carry_sd_share) && no_larger(a.direction_scale_rad, b.direction_scale_rad) &&
+         no_larger(a.poor_strike, b.poor_strike) && no_larger(a.roll_share, b.roll_share);
 }
+
+bool spreads_less(const Swing& a, const Swing& b) { return spreads_no_more(a, b) && !spreads_no_more(b, a); }
 
 }  // namespace yardworth

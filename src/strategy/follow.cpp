@@ -86,18 +86,14 @@ std::optional<Action> same_shot(const HoleModel& model, const HoleModel& planned
 }
 
 Difference difference_of(const HoleModel& model, Lie lie, Point from, const Action& now, const Action& earlier) {
-  constexpr double as_much = 1.0 + numerics::rounding_share;
   const Swing fits = model.swing_of(lie, now);
-  Swing stays = model.swing_of(lie, earlier);
+  const Swing stays = model.swing_of(lie, earlier);
   const double green = roll_on_green(model);
   const bool same_total = std::abs(fits.total_yd(green) - stays.total_yd(green)) < numerics::rounding_yd;
   if (fits.club == stays.club) {
     const bool to_short_game = fits.total_yd(green) > distance_yd(from, model.pin()) - short_game_radius_yd;
     return same_total ? Difference::none : to_short_game ? Difference::other : Difference::further;
   }
-  stays.carry_sd_share *= as_much;
-  stays.direction_scale_rad *= as_much;
-  stays.roll_share *= as_much;
   const bool same_side = now.allows_for_mean || fits.direction_mean_rad == stays.direction_mean_rad;
   return same_total && same_side && spreads_no_more(fits, stays) ? Difference::none : Difference::other;
 }

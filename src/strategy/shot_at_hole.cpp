@@ -32,7 +32,7 @@ std::optional<int> fitting_swing(const std::vector<Swing>& swings,
     const double carry = needed_carry(swings[i]);
     if (swings[i].carry_yd < carry) continue;
     const Swing swing = played_down(swings[i], carry);
-    if (best && !spreads_no_more(swing, best_swing)) continue;
+    if (best && !spreads_less(swing, best_swing)) continue;
     best = static_cast<int>(i);
     best_swing = swing;
   }

@@ -17,7 +17,7 @@ double roll_on_fairway(const HoleModel& model);
 double reference_heading(const HoleModel& model, Point from, const Swing& swing);
 
 // Index of the shortest swing that has the carry it needs, or of a longer one that, played down to its own, spreads no
-// more in any respect. None where no swing has it.
+// more in any respect and less in one. None where no swing has it.
 std::optional<int> fitting_swing(const std::vector<Swing>& swings,
                                  const std::function<double(const Swing&)>& needed_carry);
 

@@ -12,10 +12,9 @@ import { fileURLToPath } from "node:url";
 import { startEngine } from "./engine.mjs";
 
 // How far numbers may lie apart. Rounding differs in the last digits; where two clubs are as good as each other, either
-// may be taken, and shares of clubs and what follows from them move a little, strokes hardly. The goal is 0.01; two
-// wedges that, played down, spread alike on a line of carries differ by 0.029 on one hole of the 8-handicapper.
+// may be taken, and shares of clubs and what follows from them move a little, strokes hardly.
 const strokesApart = 1e-9;
-const sharesApart = 0.03;
+const sharesApart = 0.01;
 
 const tree = fileURLToPath(new URL("../../", import.meta.url));
 const { YARDWORTH_PROGRAM: program, YARDWORTH_ANSWER: answerProgram, YARDWORTH_PAGE: page } = process.env;

@@ -174,6 +174,12 @@ TEST_CASE("spreading no more means in every respect") {
     wilder.*part += 0.01;
     CHECK(spreads_no_more(swing, wilder));
     CHECK_FALSE(spreads_no_more(wilder, swing));
+    CHECK(spreads_less(swing, wilder));
+    CHECK_FALSE(spreads_less(wilder, swing));
+    Swing rounded = swing;
+    rounded.*part *= 1.0 + 1e-9;
+    CHECK(spreads_no_more(rounded, swing));
+    CHECK_FALSE(spreads_less(swing, rounded));
   }
 }
 

@@ -38,7 +38,32 @@ LayUp lay_up_before(Ditch ditch, Lie lie = Lie::tee) {
 double total_of(const Swing& swing) { return swing.total_yd(1.0); }
 double spread_of(const Swing& swing) { return swing.carry_yd * swing.carry_sd_share; }
 
+// A wedge whose spread of carry grows from 2 yards by a twelfth of its carry.
+Swing wedge_on_line(double carry_yd) {
+  Swing swing;
+  swing.carry_yd = carry_yd;
+  swing.half_swing_yd = half_swing * carry_yd;
+  swing.carry_sd_floor_yd = 2.0;
+  swing.carry_sd_share = (2.0 + carry_yd / 12.0) / carry_yd;
+  swing.direction_scale_rad = 0.07;
+  swing.roll_share = 0.03;
+  swing.poor_strike = 0.04;
+  return swing;
+}
+
 }  // namespace
+
+// Rounding is not to choose the club: which of two equal numbers is the larger in the last digit depends on the machine.
+TEST_CASE("of two wedges that spread alike when played down the shorter is played") {
+  std::vector<Swing> swings = {wedge_on_line(113.0), wedge_on_line(101.0)};
+  for (double carry = 57.0; carry <= 101.0; carry += 0.37) {
+    CAPTURE(carry);
+    CHECK(fitting_swing(swings, [&](const Swing&) { return carry; }) == 1);
+  }
+  CHECK(fitting_swing(swings, [](const Swing&) { return 102.0; }) == 0);
+  swings[0].poor_strike = 0.03;
+  CHECK(fitting_swing(swings, [](const Swing&) { return 90.0; }) == 0);
+}
 
 // Common practice, no source.
 TEST_CASE("the habit lays up short of a ditch by a spread of the carry, and no club further than it has to") {
