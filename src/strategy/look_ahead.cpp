@@ -190,7 +190,7 @@ std::optional<Action> LookAhead::action(Lie lie, Point from) const {
   double least = std::numeric_limits<double>::infinity();
   for (const Weighed& club : *nearest->clubs) {
     const double strokes = strokes_with(club.swing);
-    if (strokes >= least) continue;
+    if (strokes >= least - numerics::as_good_strokes) continue;
     least = strokes;
     best = &club;
   }
