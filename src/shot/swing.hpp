@@ -38,8 +38,8 @@ std::vector<Swing> full_swings(const Player& player, Lie lie);
 // shorter than that. carry_yd > 0.
 Swing played_down(const Swing& swing, double carry_yd);
 
-// Whether `a` spreads no more than `b` in every respect, to numerics::rounding_share of each: clubs whose spreads lie on
-// one line spread alike when played down, whatever the last digit says. The second: and less in one.
+// Whether `a` spreads no more than `b` in every respect, to numerics::rounding_share of each: clubs whose spreads lie
+// on one line spread alike when played down, whatever the last digit says. The second: and less in one.
 bool spreads_no_more(const Swing& a, const Swing& b);
 bool spreads_less(const Swing& a, const Swing& b);
 

@@ -53,7 +53,8 @@ Swing wedge_on_line(double carry_yd) {
 
 }  // namespace
 
-// Rounding is not to choose the club: which of two equal numbers is the larger in the last digit depends on the machine.
+// Rounding is not to choose the club: which of two equal numbers is the larger in the last digit depends on the
+// machine.
 TEST_CASE("of two wedges that spread alike when played down the shorter is played") {
   std::vector<Swing> swings = {wedge_on_line(113.0), wedge_on_line(101.0)};
   for (double carry = 57.0; carry <= 101.0; carry += 0.37) {
