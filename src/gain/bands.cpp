@@ -112,7 +112,7 @@ void reckon_all(std::vector<Round>& rounds, const BandsRequest& request) {
   for (const Round& round : rounds) {
     require_valid(*round.course, round.golfer->player, request_of(round, request.policy));
   }
-  const Discretisation search = search_grid();  // its lattices serve all holes
+  const Discretisation& search = search_grid();
   std::map<const Course*, std::vector<HoleMap>> maps;
   std::vector<Rounds> together = by_golfer(rounds);
   std::vector<std::pair<std::size_t, std::size_t>> pieces;  // whose rounds, and which hole of them

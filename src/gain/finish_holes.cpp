@@ -52,7 +52,7 @@ std::optional<UnfinishedHole> finish_hole(const HoleAsked& asked, const std::fun
 }
 
 void finish_holes(const HolesAsked& asked, const HoleWork& work) {
-  const Discretisation search = search_grid();  // its lattices serve all holes
+  const Discretisation& search = search_grid();
   std::vector<std::optional<UnfinishedHole>> tried(asked.holes.size());
   std::vector<double> lengths;
   for (const Hole* hole : asked.holes) lengths.push_back(hole->length_yd[asked.tee]);

@@ -155,7 +155,10 @@ function startDelivery(page: Page): void {
   }));
   onClick("strike-forget", () => store.change((open) => { open.settings.strikeBefore = null; }));
   store.onChange(ask);
-  ask();
+  // After the course has asked, whose answer is waited for when the page opens.
+  page.onFacts(() => {
+    if (page.understood() !== null) ask();
+  });
 }
 
 export function startBay(page: Page): void {

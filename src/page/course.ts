@@ -80,14 +80,15 @@ function holeRequest(page: Page, number: number): Request {
   return { ...withOptions(request, { tee_shot_alone: true }), holes: [number] };
 }
 
-// The requests whose answers are shown.
+// The requests whose answers are shown, or come.
 interface Asked {
   hole: string;
+  holeShown: string;
   round: string;
 }
 
-// Returns what asks about the hole in view.
-function followHole(page: Page, maps: Maps, asked: Asked): () => void {
+// Returns what asks about the hole in view; shown: its answer is there.
+function followHole(page: Page, maps: Maps, asked: Asked, shown: () => void): () => void {
   const picture = make("div", "", "picture");
   element("hole-result").append(picture);
   const result = resultIn(element("hole-result"), "The hole");
@@ -101,16 +102,21 @@ function followHole(page: Page, maps: Maps, asked: Asked): () => void {
     if (reply === null) return;
     result.wait(false);
     result.show(reply);
-    if (reply.status !== 0) return;
-    showPicture(picture, reply.pictures?.[`hole_${number}`] ?? "");
-    showSmall(maps, reply);
+    if (reply.status === 0) {
+      showPicture(picture, reply.pictures?.[`hole_${number}`] ?? "");
+      showSmall(maps, reply);
+    }
+    asked.holeShown = JSON.stringify(request);
+    shown();
   });
 }
 
 // Returns what asks about the round, and then about all holes one by one.
 function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () => void {
   const { store, engines } = page;
+  let shown = ""; // the request whose answer is shown
   const drawSoon = afterRest(restBeforeMaps, () => {
+    if (asked.round !== shown) return; // a newer round comes first, and draws them after it
     const questions = [...maps.keys()].map((number) => holeRequest(page, number));
     for (const hole of engines.askAll("maps", questions)) void hole.then((drawn) => showSmall(maps, drawn));
   });
@@ -128,6 +134,7 @@ function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () =
     result.show(reply);
     if (reply.status !== 0) return;
     showPicture(element("round-picture"), reply.pictures?.["gain"] ?? "");
+    shown = JSON.stringify(request);
     drawSoon();
   };
 }
@@ -166,10 +173,18 @@ export function startCourse(page: Page): void {
   startSure(page);
   const maps: Maps = new Map();
   const round = resultIn(element("round-result"), "The round");
-  const asked: Asked = { hole: "", round: "" };
-  const askHole = followHole(page, maps, asked);
+  const asked: Asked = { hole: "", holeShown: "", round: "" };
   const askRoundNow = followRound(page, maps, asked, round);
-  const askRoundSoon = afterRest(restBeforeRound, askRoundNow);
+  // The hole in view first: where it takes longer than a slider rests, the round comes after it.
+  let roundIsNext = false;
+  const askHole = followHole(page, maps, asked, () => {
+    if (roundIsNext) askRoundNow();
+    roundIsNext = false;
+  });
+  const askRoundSoon = afterRest(restBeforeRound, () => {
+    if (asked.holeShown === asked.hole) askRoundNow();
+    else roundIsNext = true;
+  });
   let drawn = page.facts.course;
 
   const ask = (settled = false): void => {

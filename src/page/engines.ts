@@ -37,7 +37,7 @@ interface Job {
 }
 
 interface Seat {
-  worker: Worker;
+  worker: Worker | null; // starts with its first question: the first answer of all does not wait for others to start
   quick: boolean;
   job: Job | null;
 }
@@ -89,6 +89,7 @@ function next(pool: Pool, seat: Seat): void {
   if (job === undefined) return;
   job.tries += 1;
   seat.job = job;
+  seat.worker ??= seated(pool, seat);
   seat.worker.postMessage({ id: ++pool.nextId, request: job.request });
 }
 
@@ -105,7 +106,7 @@ function finish(pool: Pool, seat: Seat, reply: Reply): void {
 // Another worker in its place. Returns what the one before was at.
 function reseat(pool: Pool, seat: Seat): Job | null {
   const job = seat.job;
-  seat.worker.terminate();
+  seat.worker?.terminate();
   seat.worker = seated(pool, seat);
   seat.job = null;
   return job;
@@ -169,9 +170,7 @@ export async function startEngines(): Promise<Engines> {
     hearers: [], nextId: 0,
   };
   for (let i = 0; i <= rounds; ++i) {
-    const seat = { quick: i === 0, job: null } as unknown as Seat;
-    seat.worker = seated(pool, seat);
-    pool.seats.push(seat);
+    pool.seats.push({ worker: null, quick: i === 0, job: null });
   }
   // Quick questions are left to their end: to start anew would take as long.
   const askAll: Engines["askAll"] = (subject, requests) => {

@@ -74,10 +74,13 @@ export function oneAtATime(act: () => Promise<void>): () => void {
     again = true;
     if (acting) return;
     acting = true;
-    while (again) {
-      again = false;
-      await act();
+    try {
+      while (again) {
+        again = false;
+        await act();
+      }
+    } finally {
+      acting = false;
     }
-    acting = false;
   };
 }

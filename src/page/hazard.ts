@@ -223,6 +223,7 @@ export function startHazard(page: Page): void {
 
   // What was kept, where the course has such a hazard; otherwise the first one.
   page.onFacts(() => {
+    if (page.understood() === null) return;
     Object.assign(move, store.open.settings.hazard ?? nowhere);
     if (asItIs() === undefined) {
       const first = holesWithHazards()[0];

@@ -37,7 +37,7 @@ async function start(): Promise<void> {
   page.engines.onTrouble((words) => { element("trouble").textContent = words; });
   page.onFacts(() => showWhose(page));
   store.onChange(() => showWhose(page));
-  startCourse(page);
+  startCourse(page); // first, since its answer is
   startBay(page);
   startWorth(page);
   startClub(page);

@@ -8,7 +8,10 @@ function textOf(id: string): string {
 }
 
 function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(base64.trim()), (character) => character.charCodeAt(0));
+  const characters = atob(base64.trim());
+  const bytes = new Uint8Array(characters.length);
+  for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i); // a tenth of the time of Uint8Array.from
+  return bytes;
 }
 
 // Unpacked and compiled, once; the module can be posted to as many workers as are wanted.

@@ -3,7 +3,7 @@
 import { courses, players, titleOf } from "./built_in";
 import { forgetCourse, type TextName } from "./case";
 import { editorIn, type Editor } from "./editor";
-import type { Finding, Reply } from "./engines";
+import type { Finding, Reply, Request } from "./engines";
 import { afterRest, onChoice, setChoices } from "./fields";
 import { startForms } from "./forms";
 import type { Page } from "./page";
@@ -74,16 +74,23 @@ export function startWho(page: Page): void {
     if (reply.status !== 0) element<HTMLDetailsElement>(`${which}-details`).open = true;
   }
 
+  const checkRequest = (which: "player" | "course", pictures: boolean): Request => ({
+    command: "check", [which]: text(which), names: { [which]: page.nameOf(which) }, options: { pictures },
+  });
+
   async function check(which: "player" | "course", editor: Editor): Promise<void> {
-    const pictures = which === "course";
     const looked = text(which);
-    const reply = await engines.askQuickly(`check ${which}`, {
-      command: "check", [which]: looked, names: { [which]: page.nameOf(which) }, options: { pictures },
-    });
+    const reply = await engines.askQuickly(`check ${which}`, checkRequest(which, false));
     if (reply === null) return;
     showChecked(which, editor, reply);
-    if (reply.status === 0 && pictures) showPicture(element("course-picture"), reply.pictures?.["course"] ?? "");
     page.learn(which, looked, reply.status === 0 ? reply.answer[which] : null);
+  }
+
+  // After the course has asked for its answer, which is waited for.
+  async function drawCourse(): Promise<void> {
+    if (page.understood() === null) return;
+    const reply = await engines.askQuickly("course drawn", checkRequest("course", true));
+    if (reply?.status === 0) showPicture(element("course-picture"), reply.pictures?.["course"] ?? "");
   }
 
   const checked: Partial<Record<TextName, string>> = {};
@@ -106,7 +113,10 @@ export function startWho(page: Page): void {
     setChoices(teeList, [usual, ...tees.map((tee) => ({ value: tee, words: tee }))], store.open.settings.tee);
   }
   store.onChange(() => { show(); checkSoon(); });
-  page.onFacts(show);
+  page.onFacts(() => {
+    show();
+    void drawCourse();
+  });
   startForms(page);
   show();
   checkNew();

@@ -94,6 +94,11 @@ bool StrikeLattices::are_for(const DiscretisationOptions& options) const {
 Discretisation::Discretisation(const DiscretisationOptions& options)
     : options_(options), known_{std::make_shared<const StrikeLattices>(options)} {}
 
+const Discretisation& search_grid() {
+  static const Discretisation grid = held_out_grid(Discretisation(search_options())).with(search_options());
+  return grid;
+}
+
 Discretisation Discretisation::with(const DiscretisationOptions& options) const {
   Discretisation other = *this;
   other.options_ = options;

@@ -90,7 +90,7 @@ class Discretisation {
 inline Discretisation held_out_grid(const Discretisation& searched) {
   return searched.with(held_out_options(searched.options()));
 }
-// Knows the lattices of the held-out grid, too.
-inline Discretisation search_grid() { return held_out_grid(Discretisation(search_options())).with(search_options()); }
+// Knows the lattices of the held-out grid, too. Made once in a process: a page asks about one hole again and again.
+const Discretisation& search_grid();
 
 }  // namespace yardworth
