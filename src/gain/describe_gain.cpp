@@ -79,7 +79,7 @@ HoleGain describe_habit(const HoleModels& models, const SolvedHabit& habit, cons
   gain.strokes = habit.strokes;
   const Action& tee_shot = tee_shot_of(models.before, habit.before);
   describe_policy(models, {habit.before, habit_with_tee_shot(models.before, tee_shot)},
-                  {habit.after, habit_as_followed(models.after(), habit.after.policy)}, options, gain);
+                  {habit.after, habit_as_followed(models, habit.after.policy)}, options, gain);
   return gain;
 }
 

@@ -36,13 +36,17 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
       [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
 }
 
-ActionFrom habit_as_followed(const HoleModel& model, const Policy& policy) {
+ActionFrom habit_as_followed(const HoleModels& models, const Policy& policy) {
   return [&](Lie lie, Point from) {
+    const HoleModel& model = models.after();
     if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
     const StateId near = model.nearest_state(lie, from);
     const Action& planned = policy[static_cast<std::size_t>(near)];
-    const bool stays = planned.swing >= 0 && !(planned == habit_action(model, lie, model.place_of(near)));
-    return stays ? action_near(model, policy, lie, from) : habit_action(model, lie, from);
+    if (planned.swing < 0 || planned == habit_action(model, lie, model.place_of(near))) {
+      return habit_action(model, lie, from);
+    }
+    const auto stays = same_shot(model, models.before, lie, habit_action(models.before, lie, from));
+    return stays ? *stays : action_near(model, policy, lie, from);
   };
 }
 

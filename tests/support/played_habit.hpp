@@ -68,7 +68,7 @@ inline HolePlayed play_habit(const Course& course, const Hole& hole, std::size_t
   const SolvedHabit solved = *solve_hole(models, wanted).habit;
   const ActionFrom before = [&](Lie lie, Point from) { return habit_action(models.before, lie, from); };
   return {solved.before.at_tee, solved.after.at_tee, play_at_the_place(models.before, before, plays, seed),
-          play_at_the_place(models.after(), habit_as_followed(models.after(), solved.after.policy), plays, seed)};
+          play_at_the_place(models.after(), habit_as_followed(models, solved.after.policy), plays, seed)};
 }
 
 // A round of that: evaluated less played.
