@@ -14,8 +14,8 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Policy
 // The habit of a golfer who keeps a tee shot. The model must outlive it.
 ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot);
 
-// The habit as a policy of the golfer after follows it: from places where that stays with a shot played before the clubs
-// changed, the one that was played from there. Models and policy must outlive it.
+// The habit as a policy of the golfer after follows it: from places where that stays with a shot played before the
+// clubs changed, the one that was played from there. Models and policy must outlive it.
 ActionFrom habit_as_followed(const HoleModels& models, const Policy& policy);
 
 // A policy made before a change, evaluated as it is followed after each step of it (evaluate_followed).
