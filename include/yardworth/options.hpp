@@ -48,14 +48,19 @@ struct OptionsFile {
   std::vector<Option> options;
 };
 
+// Draws that are made of a measured change where nobody says how many.
+inline constexpr int default_draws = 200;
+
 // As the readers of read.hpp.
 Reading<OptionsFile> read_options(std::string_view text, const std::string& file);
 
 // The text of a file by the name that an options file has it by, or why it cannot be read; longer ones are refused.
 using TextOfFile = std::function<Reading<std::string>(const std::string& name, std::size_t most_bytes)>;
 
-// Works out the changes that have a source, for this golfer. Every fault, and advice about logs, in the order of the
-// options; where there is a fault some changes are still to be worked out.
-std::vector<Diagnostic> work_out_changes(OptionsFile& file, const Player& player, const TextOfFile& text_of);
+// Works out the changes that have a source, for this golfer, with so many draws of those that were measured, 2 to
+// limits::most_draws. Every fault, and advice about logs, in the order of the options; where there is a fault some
+// changes are still to be worked out.
+std::vector<Diagnostic> work_out_changes(OptionsFile& file, const Player& player, const TextOfFile& text_of,
+                                         int draws = default_draws);
 
 }  // namespace yardworth

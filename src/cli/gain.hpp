@@ -9,7 +9,7 @@
 #include "cli/inputs.hpp"
 #include "cli/options.hpp"
 #include "cli/progress.hpp"
-#include "gain/saved_draws.hpp"
+#include "yardworth/options.hpp"
 #include "yardworth/report.hpp"
 
 namespace yardworth::cli {

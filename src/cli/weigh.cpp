@@ -20,6 +20,7 @@ struct WeighOptions {
   PolicyChoice policy = PolicyChoice::habit;
   std::optional<double> stroke_worth;
   bool sensitivity = false;
+  int draws = default_draws;
   int threads = 0;
 };
 
@@ -41,15 +42,15 @@ std::string beside(const std::string& options_file, const std::string& name) {
 }
 
 // The options with all changes worked out; nothing where anything is at fault.
-std::optional<OptionsFile> read_weighed(const std::string& path, const std::optional<Inputs>& inputs,
+std::optional<OptionsFile> read_weighed(const WeighOptions& options, const std::optional<Inputs>& inputs,
                                         std::string& complaints, std::string& advice) {
-  Reading<OptionsFile> file = read_file(path, read_options);
+  Reading<OptionsFile> file = read_file(options.file, read_options);
   sort_findings(file.findings, complaints, advice);
   if (!inputs || !file.ok()) return std::nullopt;
   const TextOfFile text_of = [&](const std::string& name, std::size_t most_bytes) {
-    return read_text(beside(path, name), most_bytes);
+    return read_text(beside(options.file, name), most_bytes);
   };
-  const std::vector<Diagnostic> findings = work_out_changes(*file.value, inputs->player, text_of);
+  const std::vector<Diagnostic> findings = work_out_changes(*file.value, inputs->player, text_of, options.draws);
   sort_findings(findings, complaints, advice);
   return has_fault(findings) ? std::nullopt : std::move(file.value);
 }
@@ -74,7 +75,7 @@ Outcome run_weigh(const WeighOptions& options, const Surroundings& surroundings)
   std::string complaints;
   const std::optional<Inputs> inputs = read_inputs(options.inputs, complaints);
   std::string advice;
-  std::optional<OptionsFile> file = read_weighed(options.file, inputs, complaints, advice);
+  std::optional<OptionsFile> file = read_weighed(options, inputs, complaints, advice);
   if (!inputs || !file) return {at_fault, "", complaints};
   if (const auto refused =
           refuse_outputs({options.output.path}, files_read(options.file, *file), options.output.replace)) {
@@ -112,6 +113,8 @@ void add_weigh(CLI::App& app, const Surroundings& surroundings, Action& action) 
              "What a stroke saved is worth to the player, in the money of the file: after how many rounds each pays");
   command->add_flag("--sensitivity", options->sensitivity,
                     "Also what a little of everything is worth to this player on this course, the largest first");
+  add_whole_number(*command, "--draws", options->draws, {2.0, limits::most_draws},
+                   "Solve again for so many draws of an option that was measured in logs; 200 unless given");
   add_threads_option(*command, options->threads);
   add_output_options(*command, options->output);
   command->callback([options, surroundings, &action] {

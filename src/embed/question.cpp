@@ -480,6 +480,7 @@ void read_weigh(Reader& reader, const Members& members, const Members& options) 
   weigh.policy = options.choice<PolicyChoice>("plan", {"habit", "best", "both"}, plan).value_or(PolicyChoice::habit);
   weigh.stroke_worth = options.number("stroke_worth", limits::stroke_worth);
   weigh.sensitivity = options.flag("sensitivity");
+  const int draws = options.whole("draws", 2, limits::most_draws).value_or(default_draws);
   weigh.threads = options.whole("threads", 0, limits::most_threads).value_or(0);
   reader.question.opening = opening_of_round(reader, weigh.tee);
   const auto text = members.text("options_file");
@@ -492,7 +493,8 @@ void read_weigh(Reader& reader, const Members& members, const Members& options) 
   const Json* files = read_files(reader, members);
   const std::vector<Diagnostic> findings = work_out_changes(
       *file, *reader.question.player,
-      [files](const std::string& name, std::size_t most_bytes) { return text_of_file(files, name, most_bytes); });
+      [files](const std::string& name, std::size_t most_bytes) { return text_of_file(files, name, most_bytes); },
+      draws);
   reader.findings.insert(reader.findings.end(), findings.begin(), findings.end());
   weigh.options = std::move(file->options);
 }
@@ -578,7 +580,7 @@ std::vector<std::string> option_names(Command command) {
   }
   if (command == Command::delivery) return delivery_options();
   if (command == Command::bag) return bag_options();
-  if (command == Command::weigh) return {"tee", "plan", "stroke_worth", "sensitivity", "threads"};
+  if (command == Command::weigh) return {"tee", "plan", "stroke_worth", "sensitivity", "draws", "threads"};
   return {"hole", "hazards", "pictures"};
 }
 

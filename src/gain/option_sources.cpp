@@ -6,7 +6,6 @@
 #include "core/spelling.hpp"
 #include "gain/measured_change.hpp"
 #include "gain/player_change.hpp"
-#include "gain/saved_draws.hpp"
 #include "gain/strike_change.hpp"
 #include "input/two_parts.hpp"
 #include "yardworth/bag.hpp"
@@ -23,13 +22,14 @@ constexpr std::uint64_t draws_seed = 1;  // as of gain, unless it is told anothe
 // Works out the change of one option; findings has all that is to be said.
 class OptionWorkedOut {
  public:
-  OptionWorkedOut(Option& option, Units units, const Player& player, const TextOfFile& text_of,
+  OptionWorkedOut(Option& option, Units units, const Player& player, const TextOfFile& text_of, int draws,
                   std::vector<Diagnostic>& findings)
       : option_(option),
         source_(*option.source),
         units_(units),
         player_(player),
         text_of_(text_of),
+        draws_(draws),
         findings_(findings) {}
 
   void work_out() {
@@ -109,7 +109,7 @@ class OptionWorkedOut {
       return;
     }
     option_.change = estimated_change(measured, player_);
-    option_.draws = drawn_changes(measured, player_, default_draws, draws_seed);
+    option_.draws = drawn_changes(measured, player_, draws_, draws_seed);
   }
 
   SaidStrike strike(const std::string& key, const std::map<std::string, double>& said, const SaidStrike& before) {
@@ -136,15 +136,17 @@ class OptionWorkedOut {
   Units units_;
   const Player& player_;
   const TextOfFile& text_of_;
+  int draws_;
   std::vector<Diagnostic>& findings_;
 };
 
 }  // namespace
 
-std::vector<Diagnostic> work_out_changes(OptionsFile& file, const Player& player, const TextOfFile& text_of) {
+std::vector<Diagnostic> work_out_changes(OptionsFile& file, const Player& player, const TextOfFile& text_of,
+                                         int draws) {
   std::vector<Diagnostic> findings;
   for (Option& option : file.options) {
-    if (option.source) OptionWorkedOut(option, file.units, player, text_of, findings).work_out();
+    if (option.source) OptionWorkedOut(option, file.units, player, text_of, draws, findings).work_out();
   }
   return findings;
 }

@@ -22,9 +22,6 @@ std::vector<double> compute_saved_draws(const Course& course, const Player& play
 // The interval that so many draws give; two at least.
 SavedInterval interval_of(std::vector<double> saved, double level, PolicyChoice policy);
 
-// Draws that are made of a measured change where nobody says how many.
-inline constexpr int default_draws = 200;
-
 // The policy that the draws are solved under.
 inline PolicyChoice policy_of_draws(const GainRequest& request) {
   const bool best = request.policy == PolicyChoice::best && request.method == Method::play;

@@ -3,11 +3,10 @@
 import type { Settings } from "./case";
 import type { Reply, Request } from "./engines";
 import { afterRest, onChoice, onClick, oneAtATime, setChoices, slider } from "./fields";
-import { type Page, roundRequest } from "./page";
+import { draws, type Page, roundRequest } from "./page";
 import { askRound } from "./round";
 import { columnsOf, element, make, resultIn, type Result, showPicture } from "./show";
 
-const draws = 60; // of what was measured
 const restBeforeMaps = 1000; // milliseconds: all of them take longer than the round
 const restBeforeRound = 150; // milliseconds that a slider rests
 

@@ -5,6 +5,8 @@ import type { Engines, Request } from "./engines";
 import type { HoleFacts } from "./round";
 import type { Store } from "./store";
 
+export const draws = 60; // of what was measured: each is a round to be worked out
+
 export interface CourseFacts {
   name: string;
   units: string;

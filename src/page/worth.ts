@@ -4,7 +4,7 @@ import { logs } from "./built_in";
 import type { Case } from "./case";
 import type { Request } from "./engines";
 import { onChoice, onClick } from "./fields";
-import { differences, type Page, textsFor } from "./page";
+import { differences, draws, type Page, textsFor } from "./page";
 import { columnsOf, element, resultIn, showFindings } from "./show";
 import { textEditor } from "./who";
 
@@ -101,7 +101,7 @@ export function startWorth(page: Page): void {
     result.wait(true);
     const reply = await engines.ask("weigh", {
       command: "weigh", ...textsFor(store.open, ["course", "player", "baseline", "options_file"]), ...filesFor(store.open),
-      options: { ...tee, ...strokeWorth, plan: "habit" }, columns: columnsOf(element("weigh-result")),
+      options: { ...tee, ...strokeWorth, plan: "habit", draws }, columns: columnsOf(element("weigh-result")),
     });
     if (reply === null) return;
     result.wait(false);

@@ -395,6 +395,9 @@ TEST_CASE("options are weighed, and their faults told by place") {
   CHECK(refused["status"] == 2);
   CHECK(refused["findings"][0]["file"] == "mine.yaml");
   CHECK(refused["findings"][0]["line"] == 3);
+  wrong["options"]["draws"] = 1;
+  CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options.draws");
+  wrong["options"].erase("draws");
   wrong.erase("options_file");
   CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options_file");
 }

@@ -41,13 +41,13 @@ struct WorkedOut {
   std::string findings;  // a line each
 };
 
-WorkedOut worked_out(const std::string& options, const TextsByName& files) {
+WorkedOut worked_out(const std::string& options, const TextsByName& files, int draws = default_draws) {
   Reading<OptionsFile> read = read_options("format: yardworth/options/1\noptions:\n" + options, "f.yaml");
   WorkedOut result;
   for (const Diagnostic& finding : read.findings) result.findings += to_line(finding) + '\n';
   if (!read.ok()) return result;
   result.file = std::move(*read.value);
-  for (const Diagnostic& finding : work_out_changes(result.file, the_weekend_golfer(), texts_of(files))) {
+  for (const Diagnostic& finding : work_out_changes(result.file, the_weekend_golfer(), texts_of(files), draws)) {
     result.findings += to_line(finding) + '\n';
   }
   return result;
@@ -63,8 +63,9 @@ std::string text_of_bay(const std::string& name) {
 TEST_CASE("an option of two logs is the change and the interval that gain has of them") {
   const TextsByName files = {{"b.csv", text_of_bay("weekend-16-before.csv")},
                              {"a.csv", text_of_bay("weekend-16-after.csv")}};
+  const int wanted = test::sanitized ? 20 : 60;
   const WorkedOut all =
-      worked_out("  - {name: lessons, change: {from_log: [b.csv, a.csv]}, cost: {money: 480}}\n", files);
+      worked_out("  - {name: lessons, change: {from_log: [b.csv, a.csv]}, cost: {money: 480}}\n", files, wanted);
   REQUIRE(all.file.options.size() == 1);
   const auto log = [&](const char* name) { return *read_shot_log(files.at(name), name, BadRows::refused).value; };
   const MeasuredChange measured =
@@ -75,14 +76,10 @@ TEST_CASE("an option of two logs is the change and the interval that gain has of
   gain.change = estimated_change(measured, the_weekend_golfer());
   gain.policy = PolicyChoice::habit;
   const double saved = compute_gain(course, the_weekend_golfer(), baseline, gain).answer().round.strokes_saved();
-  std::vector<Change> drawn = drawn_changes(measured, the_weekend_golfer(), default_draws, 1);
+  const std::vector<Change> drawn = drawn_changes(measured, the_weekend_golfer(), wanted, 1);
   WeighRequest request;
   request.options = all.file.options;
   CHECK(request.options.front().draws.size() == drawn.size());
-  if (test::sanitized) {
-    drawn.resize(20);
-    request.options.front().draws.resize(20);
-  }
   const std::vector<double> draws = compute_saved_draws(course, the_weekend_golfer(), baseline, gain, drawn);
   const SavedInterval interval = interval_of(draws, weigh_level, PolicyChoice::habit);
   const WeighedOption weighed = compute_weigh(course, the_weekend_golfer(), baseline, request).options.front();
