@@ -5,7 +5,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <mutex>
 #include <stdexcept>
+#include <utility>
 
 #include "yardworth/read.hpp"
 
@@ -27,10 +30,16 @@ void mix_into(BaselineColumn& column, const BaselineColumn& other, double share)
 
 }  // namespace
 
+// Read when it is first asked for: a page asks for the same one again and again, a club for those of every member.
 BaselineTable derived_table(Band band, Gender gender) {
+  static std::mutex reading_one;
+  static std::map<std::pair<Band, Gender>, BaselineTable> known;
+  const std::lock_guard lock(reading_one);
+  const auto found = known.find({band, gender});
+  if (found != known.end()) return found->second;
   const Reading<BaselineTable> reading = read_baseline(derived_table_yaml(band, gender), "built-in baseline");
   if (!reading.ok()) throw std::logic_error("a built-in baseline cannot be read");
-  return *reading.value;
+  return known.emplace(std::pair(band, gender), *reading.value).first->second;
 }
 
 BaselineTable derived_table(double handicap_index, Gender gender) {

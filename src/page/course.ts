@@ -191,6 +191,7 @@ export function startCourse(page: Page): void {
     const why = hindrance(page);
     if (why !== null) {
       asked.round = "";
+      roundIsNext = false;
       round.show({ status: 2, message: why, findings: [] });
       return;
     }

@@ -10,7 +10,7 @@ function textOf(id: string): string {
 function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
   const characters = atob(base64.trim());
   const bytes = new Uint8Array(characters.length);
-  for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i); // a tenth of the time of Uint8Array.from
+  for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i); // Uint8Array.from takes many times as long
   return bytes;
 }
 

@@ -87,8 +87,10 @@ export function startWho(page: Page): void {
   }
 
   // After the course has asked for its answer, which is waited for.
+  let drawn = "";
   async function drawCourse(): Promise<void> {
-    if (page.understood() === null) return;
+    if (page.understood() === null || drawn === text("course")) return;
+    drawn = text("course");
     const reply = await engines.askQuickly("course drawn", checkRequest("course", true));
     if (reply?.status === 0) showPicture(element("course-picture"), reply.pictures?.["course"] ?? "");
   }
