@@ -36,18 +36,24 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
       [&model, tee_shot](Lie lie, Point from) { return lie == Lie::tee ? tee_shot : habit_action(model, lie, from); };
 }
 
-ActionFrom habit_as_followed(const HoleModels& models, const Policy& policy) {
-  return [&](Lie lie, Point from) {
+ActionFrom played_as_followed(const HoleModels& models, const Policy& policy, const Followed& follow) {
+  return [&models, &policy, follow](Lie lie, Point from) {
     const HoleModel& model = models.after();
     if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
     const StateId near = model.nearest_state(lie, from);
     const Action& planned = policy[static_cast<std::size_t>(near)];
-    if (planned.swing < 0 || planned == habit_action(model, lie, model.place_of(near))) {
-      return habit_action(model, lie, from);
-    }
-    const auto stays = same_shot(model, models.before, lie, habit_action(models.before, lie, from));
+    if (planned.swing < 0 || planned == follow.at(near)) return follow.now(lie, from);
+    const auto stays = same_shot(model, models.before, lie, follow.before(lie, from));
     return stays ? *stays : action_near(model, policy, lie, from);
   };
+}
+
+ActionFrom habit_as_followed(const HoleModels& models, const Policy& policy) {
+  const auto habit_with = [](const HoleModel& model) {
+    return [&model](Lie lie, Point from) { return habit_action(model, lie, from); };
+  };
+  return played_as_followed(models, policy,
+                            {habit_of(models.after()), habit_with(models.after()), habit_with(models.before)});
 }
 
 }  // namespace yardworth

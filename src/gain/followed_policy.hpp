@@ -14,8 +14,17 @@ ActionOf followed(const HoleModel& model, const HoleModel& planned, const Policy
 // The habit of a golfer who keeps a tee shot. The model must outlive it.
 ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot);
 
-// The habit as a policy of the golfer after follows it: from places where that stays with a shot played before the
-// clubs changed, the one that was played from there. Models and policy must outlive it.
+// What a golfer who follows plays: from a state with the clubs after, from any place with those, and from there before.
+struct Followed {
+  ActionOf at;
+  ActionFrom now, before;
+};
+
+// A policy of the golfer after as it is followed from any place: where it stays with a shot played before the clubs
+// changed, the one that was played from there. Models and policy must outlive it.
+ActionFrom played_as_followed(const HoleModels& models, const Policy& policy, const Followed& follow);
+
+// The same of the habit.
 ActionFrom habit_as_followed(const HoleModels& models, const Policy& policy);
 
 // A policy made before a change, evaluated as it is followed after each step of it (evaluate_followed).

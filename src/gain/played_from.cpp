@@ -2,7 +2,6 @@
 
 #include "gain/followed_policy.hpp"
 #include "strategy/follow.hpp"
-#include "strategy/habit.hpp"
 
 namespace yardworth {
 
@@ -18,18 +17,12 @@ ActionFrom found_from(const HoleModel& model, const FoundPolicy& found) {
 
 // The policy before, followed with the clubs after; where that stays with shots played before, those.
 ActionFrom followed_from(const HoleModels& models, const SolvedBest& best) {
-  const Policy& policy = best.after->held_out.policy;
-  const HoleModel& model = models.after();
-  return [&models, &model, &policy, before = best_before_from(models, best),
-          follow = followed(model, models.before, best.before.held_out.policy)](Lie lie, Point from) {
-    if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
-    const StateId near = model.nearest_state(lie, from);
-    const Action& planned = policy[static_cast<std::size_t>(near)];
-    const Action was = before(lie, from);
-    if (planned.swing < 0 || planned == follow(near)) return follow_action(model, models.before, lie, from, was);
-    const auto stays = same_shot(model, models.before, lie, was);
-    return stays ? *stays : action_near(model, policy, lie, from);
+  const ActionFrom before = best_before_from(models, best);
+  const ActionFrom now = [&models, before](Lie lie, Point from) {
+    return follow_action(models.after(), models.before, lie, from, before(lie, from));
   };
+  return played_as_followed(models, best.after->held_out.policy,
+                            {followed(models.after(), models.before, best.before.held_out.policy), now, before});
 }
 
 }  // namespace
