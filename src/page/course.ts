@@ -79,11 +79,12 @@ function holeRequest(page: Page, number: number): Request {
   return { ...withOptions(request, { tee_shot_alone: true }), holes: [number] };
 }
 
-// The requests whose answers are shown, or come.
+// The requests whose answers are waited for or there, and those whose answers are shown.
 interface Asked {
   hole: string;
   holeShown: string;
   round: string;
+  roundShown: string;
 }
 
 // Returns what asks about the hole in view; shown: its answer is there.
@@ -113,9 +114,8 @@ function followHole(page: Page, maps: Maps, asked: Asked, shown: () => void): ()
 // Returns what asks about the round, and then about all holes one by one.
 function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () => void {
   const { store, engines } = page;
-  let shown = ""; // the request whose answer is shown
   const drawSoon = afterRest(restBeforeMaps, () => {
-    if (asked.round !== shown) return; // a newer round comes first, and draws them after it
+    if (asked.round !== asked.roundShown) return; // a newer round comes first, and draws them after it
     const questions = [...maps.keys()].map((number) => holeRequest(page, number));
     for (const hole of engines.askAll("maps", questions)) void hole.then((drawn) => showSmall(maps, drawn));
   });
@@ -133,7 +133,7 @@ function followRound(page: Page, maps: Maps, asked: Asked, result: Result): () =
     result.show(reply);
     if (reply.status !== 0) return;
     showPicture(element("round-picture"), reply.pictures?.["gain"] ?? "");
-    shown = JSON.stringify(request);
+    asked.roundShown = JSON.stringify(request);
     drawSoon();
   };
 }
@@ -172,7 +172,7 @@ export function startCourse(page: Page): void {
   startSure(page);
   const maps: Maps = new Map();
   const round = resultIn(element("round-result"), "The round");
-  const asked: Asked = { hole: "", holeShown: "", round: "" };
+  const asked: Asked = { hole: "", holeShown: "", round: "", roundShown: "" };
   const askRoundNow = followRound(page, maps, asked, round);
   // The hole in view first: where it takes longer than a slider rests, the round comes after it.
   let roundIsNext = false;
