@@ -402,6 +402,22 @@ TEST_CASE("options are weighed, and their faults told by place") {
   CHECK(Json::parse(answer(wrong.dump()))["findings"][0]["key"] == "options_file");
 }
 
+TEST_CASE("an option that was measured is solved again as often as the request says") {
+  const std::string bay = "heron-ferry/bay/weekend-16-";
+  const Json said = Json::parse(
+      answer(Json{{"command", "weigh"},
+                  {"course", content("bare-scorecard/course.yaml")},
+                  {"player", content("heron-ferry/members/weekend-16-man.yaml")},
+                  {"options", {{"draws", 3}}},
+                  {"files", {{"b.csv", content(bay + "before.csv")}, {"a.csv", content(bay + "after.csv")}}},
+                  {"options_file",
+                   "format: yardworth/options/1\noptions:\n"
+                   "  - {name: lessons, change: {from_log: [b.csv, a.csv], bad_rows: skipped}, cost: {money: 60}}\n"}}
+                 .dump()));
+  REQUIRE_MESSAGE(said["status"] == 0, said.dump());
+  CHECK(said["answer"]["options"][0]["draws"] == 3);
+}
+
 TEST_CASE("files that options name are texts of the request, of the size of a file at most") {
   Json request = {
       {"command", "weigh"},
