@@ -10,6 +10,7 @@
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
 #include "gain/finishes_of_change.hpp"
+#include "gain/full_round.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
 #include "gain/tee_guideline.hpp"
@@ -172,8 +173,7 @@ const BandHole& hole_numbered(const std::vector<BandHole>& holes, int number) {
 }
 
 std::optional<double> index_change_on(const TeeOfBands& tee, Gender gender, int holes, double strokes_saved) {
-  constexpr int full_round = 18;
-  if (!tee.slope || tee.rated_for != gender || holes != full_round) return std::nullopt;
+  if (!tee.slope || tee.rated_for != gender || holes != full_round_holes) return std::nullopt;
   return handicap_index_change(strokes_saved, *tee.slope);
 }
 

@@ -4,13 +4,13 @@
 #include <cmath>
 #include <numeric>
 
+#include "gain/full_round.hpp"
 #include "yardworth/limits.hpp"
 
 namespace yardworth {
 
 namespace {
 
-constexpr std::size_t full_round = 18;
 constexpr double standard_slope = 113.0;
 constexpr int rounds_kept = 20;
 constexpr int rounds_counted = 8;
@@ -56,7 +56,7 @@ std::vector<HandicapNeed> handicap_needs(const Course& course, std::size_t tee, 
                                          std::size_t holes) {
   std::vector<HandicapNeed> needs;
   const Tee& from = course.tees[tee];
-  if (course.holes.size() != full_round || holes != full_round) needs.push_back(HandicapNeed::whole_round);
+  if (course.holes.size() != full_round_holes || holes != full_round_holes) needs.push_back(HandicapNeed::whole_round);
   if (!player.handicap_index) needs.push_back(HandicapNeed::handicap_index);
   if (!from.course_rating) needs.push_back(HandicapNeed::course_rating);
   if (!from.slope) needs.push_back(HandicapNeed::slope);
@@ -87,7 +87,7 @@ double course_handicap(double handicap_index, double slope, double course_rating
 }
 
 int strokes_received(int course_handicap, int stroke_index) {
-  constexpr int holes = static_cast<int>(full_round);
+  constexpr int holes = full_round_holes;
   const int each = static_cast<int>(std::floor(static_cast<double>(course_handicap) / holes));
   return each + (stroke_index <= course_handicap - each * holes ? 1 : 0);
 }

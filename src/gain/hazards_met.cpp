@@ -9,17 +9,17 @@ namespace {
 
 // How far along the line of play, from the tee, the tee shots finish, with their probabilities, and which hazard they
 // end in (-1: none). A ball that a penalty takes elsewhere counts where it came down.
-struct Finished {
+struct TeeShotEnd {
   double along_yd = 0.0;
   double weight = 0.0;
   int hazard = -1;
 };
 
-std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
+std::vector<TeeShotEnd> finishes(const HoleModel& model, const Action& tee_shot) {
   const Swing swing = model.swing_of(Lie::tee, tee_shot);
   const double heading = HoleModel::struck_heading_of(swing, tee_shot);
   const double tee_along = model.map().line().nearest(model.tee()).along_yd;
-  std::vector<Finished> all;
+  std::vector<TeeShotEnd> all;
   for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
     const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
     const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
@@ -35,12 +35,12 @@ std::vector<Finished> finishes(const HoleModel& model, const Action& tee_shot) {
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
                                    const Action& tee_shot) {
   if (hazards.empty()) return {};
-  const std::vector<Finished> ends = finishes(model, tee_shot);
+  const std::vector<TeeShotEnd> ends = finishes(model, tee_shot);
   std::vector<HazardMet> met;
   for (const HazardView& view : hazards) {
     HazardMet hazard;
     hazard.hazard = view;
-    for (const Finished& end : ends) {
+    for (const TeeShotEnd& end : ends) {
       const bool found = end.hazard == view.hazard;
       if (found) hazard.found += end.weight;
       // A ball that rolled into it came down short of it.

@@ -19,7 +19,7 @@ using telling::reason_for_aim;
 using telling::reason_for_club;
 
 // A planned tee shot with what is told about it.
-struct Shot {
+struct TeeShotTold {
   std::string club;
   Swing swing;
   double heading_rad = 0.0;
@@ -28,12 +28,12 @@ struct Shot {
   double on_green = 0.0;       // probability
 };
 
-Shot shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>& hazards) {
+TeeShotTold shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>& hazards) {
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::struck_heading_of(swing, planned.action);
-  Shot shot{planned.player.clubs[swing.club].name,       swing, heading,
-            hazards_met(model, hazards, planned.action), 0.0,   0.0};
+  TeeShotTold shot{planned.player.clubs[swing.club].name,       swing, heading,
+                   hazards_met(model, hazards, planned.action), 0.0,   0.0};
   for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
     shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
     if (rest.found == Ground::green) shot.on_green += weight;
@@ -42,7 +42,7 @@ Shot shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>& hazar
 }
 
 // The change of aim alone: by how far the finish moves to the right.
-double moved_yd(const HoleMap& map, const Shot& kept, const Shot& after) {
+double moved_yd(const HoleMap& map, const TeeShotTold& kept, const TeeShotTold& after) {
   const double total = after.swing.total_yd(roll_factor(Ground::fairway, map.firmness()));
   return total * std::sin(after.heading_rad - kept.heading_rad);
 }
@@ -60,7 +60,7 @@ std::optional<double> far_side_yd(const HoleMap& map, const HazardView& hazard, 
   return std::nullopt;
 }
 
-bool carries(const HoleMap& map, const HazardView& hazard, Point tee, const Shot& shot) {
+bool carries(const HoleMap& map, const HazardView& hazard, Point tee, const TeeShotTold& shot) {
   const auto far_side = far_side_yd(map, hazard, tee, shot.heading_rad);
   return far_side && shot.swing.carry_yd >= *far_side;
 }
@@ -74,7 +74,7 @@ double carry_of(const Player& player, const std::string& name) {
 
 // What the shot after flies over, and what neither the shot before nor the same club then did; water first.
 std::optional<CarryNowOn> new_carry(const HoleMap& map, Point tee, const std::vector<HazardView>& hazards,
-                                    const Shot& before, double carry_before, const Shot& after) {
+                                    const TeeShotTold& before, double carry_before, const TeeShotTold& after) {
   for (const GroundFacts& facts : ground_table) {
     if (!facts.carry_is_told) continue;
     for (const HazardView& hazard : hazards) {
@@ -88,7 +88,7 @@ std::optional<CarryNowOn> new_carry(const HoleMap& map, Point tee, const std::ve
 }
 
 // The hazard that one shot finds most more often than another, if by so much: its place among them.
-std::optional<std::size_t> most_avoided(const Shot& more, const Shot& less, double at_least) {
+std::optional<std::size_t> most_avoided(const TeeShotTold& more, const TeeShotTold& less, double at_least) {
   std::optional<std::size_t> most;
   double largest = at_least;
   for (std::size_t i = 0; i < more.met.size(); ++i) {
@@ -107,12 +107,12 @@ PolicyChange explain_policy_change(const PlannedTeeShot& before, const PlannedTe
   const HoleMap& map = after.model.map();
   const Point tee = after.model.tee();
   const std::vector<HazardView> hazards = hazards_from(map, tee);
-  const Shot stays = shot_of(kept, hazards);
-  const Shot now = shot_of(after, hazards);
+  const TeeShotTold stays = shot_of(kept, hazards);
+  const TeeShotTold now = shot_of(after, hazards);
   const double moved = moved_yd(map, stays, now);
   const bool same_club = stays.club == now.club;
   if (same_club && std::abs(moved) < telling::same_aim_yd) return {};
-  const Shot was = shot_of(before, hazards);
+  const TeeShotTold was = shot_of(before, hazards);
   PolicyChange change;
   change.kind = same_club ? PolicyChange::Kind::other_aim : PolicyChange::Kind::other_club;
   change.club_kept = stays.club;

@@ -4,14 +4,14 @@
 #include <cmath>
 
 #include "core/numerics.hpp"
+#include "gain/full_round.hpp"
 #include "gain/handicap.hpp"
 
 namespace yardworth {
 
 namespace {
 
-constexpr std::size_t full_round = 18;
-constexpr std::size_t half_round = 9;
+constexpr int half_round_holes = full_round_holes / 2;
 
 using Scores = std::optional<ScoreDistribution> HoleGain::*;
 
@@ -113,8 +113,8 @@ ScoreDistribution distribution_of(const StrokeCounts& counts) {
 
 std::vector<int> marks_of(std::size_t holes, const std::optional<int>& own) {
   std::vector<int> marks;
-  if (holes == full_round) marks = {80, 90, 100};
-  if (holes == half_round) marks = {40, 45, 50};
+  if (holes == full_round_holes) marks = {80, 90, 100};
+  if (holes == half_round_holes) marks = {40, 45, 50};
   if (own && std::find(marks.begin(), marks.end(), *own) == marks.end()) marks.push_back(*own);
   std::sort(marks.begin(), marks.end());
   return marks;
@@ -122,8 +122,8 @@ std::vector<int> marks_of(std::size_t holes, const std::optional<int>& own) {
 
 std::optional<int> mark_of(std::size_t holes, const std::optional<int>& own, double mean) {
   if (own) return own;
-  if (holes != full_round && holes != half_round) return std::nullopt;
-  const int step = holes == full_round ? 10 : 5;
+  if (holes != full_round_holes && holes != half_round_holes) return std::nullopt;
+  const int step = holes == full_round_holes ? 10 : 5;
   return step * static_cast<int>(std::lround(mean / step));
 }
 

@@ -5,27 +5,27 @@
 #include <cmath>
 #include <utility>
 
+#include "gain/full_round.hpp"
+
 namespace yardworth {
 
 namespace {
 
-struct Row {
+struct GuidelineRow {
   double driver_yd;
   double low_yd;
   double high_yd;
 };
 
 // USGA / PGA of America tee guideline, as quoted.
-constexpr std::array<Row, 8> guideline = {{{100.0, 2100.0, 2300.0},
-                                           {125.0, 2800.0, 3000.0},
-                                           {150.0, 3500.0, 3700.0},
-                                           {175.0, 4400.0, 4600.0},
-                                           {200.0, 5200.0, 5400.0},
-                                           {225.0, 5800.0, 6000.0},
-                                           {250.0, 6200.0, 6400.0},
-                                           {275.0, 6700.0, 6900.0}}};
-
-constexpr double full_round = 18.0;
+constexpr std::array<GuidelineRow, 8> guideline = {{{100.0, 2100.0, 2300.0},
+                                                    {125.0, 2800.0, 3000.0},
+                                                    {150.0, 3500.0, 3700.0},
+                                                    {175.0, 4400.0, 4600.0},
+                                                    {200.0, 5200.0, 5400.0},
+                                                    {225.0, 5800.0, 6000.0},
+                                                    {250.0, 6200.0, 6400.0},
+                                                    {275.0, 6700.0, 6900.0}}};
 
 }  // namespace
 
@@ -33,10 +33,10 @@ RecommendedLength recommended_length(double driver_distance_yd, std::size_t hole
   const double driver = std::clamp(driver_distance_yd, guideline.front().driver_yd, guideline.back().driver_yd);
   std::size_t upper = 1;
   while (upper + 1 < guideline.size() && driver > guideline[upper].driver_yd) ++upper;
-  const Row& a = guideline[upper - 1];
-  const Row& b = guideline[upper];
+  const GuidelineRow& a = guideline[upper - 1];
+  const GuidelineRow& b = guideline[upper];
   const double share = (driver - a.driver_yd) / (b.driver_yd - a.driver_yd);
-  const double rounds = static_cast<double>(holes) / full_round;
+  const double rounds = static_cast<double>(holes) / full_round_holes;
   return {rounds * std::lerp(a.low_yd, b.low_yd, share), rounds * std::lerp(a.high_yd, b.high_yd, share),
           driver != driver_distance_yd};
 }

@@ -49,7 +49,7 @@ std::vector<Finish> finishes_of(const HoleModel& model, const Swing& swing, doub
 }
 
 // The value that the share of the weight lies at or below.
-double quantile(std::vector<std::pair<double, double>> values, double share) {
+double weighted_quantile(std::vector<std::pair<double, double>> values, double share) {
   std::sort(values.begin(), values.end());
   double below = 0.0;
   for (const auto& [value, weight] : values) {
@@ -71,7 +71,7 @@ double kernel_width(const std::vector<std::pair<double, double>>& values) {
     weights += weight * weight;
   }
   const double sd = std::sqrt(std::max(0.0, square - mean * mean));
-  const double middle_half = (quantile(values, 0.75) - quantile(values, 0.25)) / 1.349;
+  const double middle_half = (weighted_quantile(values, 0.75) - weighted_quantile(values, 0.25)) / 1.349;
   const double spread = middle_half > 0.0 ? std::min(sd, middle_half) : sd;
   return std::max(numerics::least_finish_width_yd, spread * std::pow(weights, 1.0 / 6.0));
 }
@@ -172,7 +172,7 @@ std::vector<FinishRegion> finish_regions(const HoleModel& model, const Action& t
   std::vector<FinishRegion> regions;
   for (const double share : shares) {
     FinishRegion region{share, {}};
-    for (const Polygon& outline : contours_at(density, quantile(at_finishes, 1.0 - share))) {
+    for (const Polygon& outline : contours_at(density, weighted_quantile(at_finishes, 1.0 - share))) {
       Polygon on_plan;
       for (const Point p : outline) on_plan.push_back(frame.in_yards(p));
       region.outlines.push_back(simplified(on_plan, finish_tolerance_yd));

@@ -17,7 +17,7 @@ namespace yardworth {
 namespace {
 
 // What the strokes of a round depend on, whatever is asked about them.
-struct Round {
+struct WeighedRound {
   const Course& course;
   const Player& player;
   const Baseline& baseline;
@@ -49,13 +49,13 @@ struct Round {
 
 // What an option saves with so many standard deviations more or less of its change. From the same tees it is what gain
 // says, to the last digit.
-double saved_by(const Round& round, const Option& option, double doubt, double deviations, double before) {
+double saved_by(const WeighedRound& round, const Option& option, double doubt, double deviations, double before) {
   const Change change = changed_by(option.change, doubt, deviations);
   if (!option.tee) return round.saved(change);
   return before - round.gain(change, round.tee_of(option)).answer().round.replanned;
 }
 
-Response response_of(const Round& round, const Option& option, double doubt, double before) {
+Response response_of(const WeighedRound& round, const Option& option, double doubt, double before) {
   Response response{};
   response.fill(saved_by(round, option, doubt, 0.0, before));
   for (std::size_t i = 0; i < odds_nodes.size(); ++i) {
@@ -70,7 +70,7 @@ struct Worth {
 };
 
 template <std::size_t Count>
-Worth worth_of(const Round& round, const std::array<double, Count>& amounts, double Change::*part) {
+Worth worth_of(const WeighedRound& round, const std::array<double, Count>& amounts, double Change::*part) {
   Worth worth{{0.0}, {0.0}};
   for (const double amount : amounts) {
     Change change;
@@ -92,7 +92,7 @@ std::optional<double> amount_for(const Worth& worth, double strokes) {
   return std::nullopt;
 }
 
-void add_equivalents(const Round& round, std::vector<WeighedOption>& options) {
+void add_equivalents(const WeighedRound& round, std::vector<WeighedOption>& options) {
   const Worth driver = worth_of(round, numerics::equivalent_carries_yd, &Change::driver_carry_yd);
   const Worth direction = worth_of(round, numerics::equivalent_shares, &Change::direction_sd_share);
   const Worth putting = worth_of(round, numerics::equivalent_shares, &Change::putting_share);
@@ -125,7 +125,7 @@ constexpr std::array<Unit, 7> units_of_everything = {
     Unit{ChangeStep::putting, &Change::putting_share, -0.01, 10.0},
 };
 
-double worth_of_unit(const Round& round, const Unit& unit) {
+double worth_of_unit(const WeighedRound& round, const Unit& unit) {
   const auto saved = [&](double units) {
     Change change;
     change.*unit.part = units * unit.size;
@@ -134,7 +134,7 @@ double worth_of_unit(const Round& round, const Unit& unit) {
   return (saved(unit.step_units) - saved(-unit.step_units)) / (2.0 * unit.step_units);
 }
 
-std::vector<Sensitivity> sensitivities(const Round& before, const Round& after) {
+std::vector<Sensitivity> sensitivities(const WeighedRound& before, const WeighedRound& after) {
   std::vector<Sensitivity> all;
   for (const Unit& unit : units_of_everything) {
     all.push_back({unit.step, worth_of_unit(before, unit), worth_of_unit(after, unit)});
@@ -150,7 +150,7 @@ struct Saved {
   std::vector<double> cases;
 };
 
-Saved saved_as_doubted(const Round& round, const Option& option, double doubt, double before) {
+Saved saved_as_doubted(const WeighedRound& round, const Option& option, double doubt, double before) {
   const Response response = response_of(round, option, doubt, before);
   std::vector<double> cases = equally_likely(response);
   constexpr double tail = (1.0 - weigh_level) / 2.0;
@@ -158,7 +158,7 @@ Saved saved_as_doubted(const Round& round, const Option& option, double doubt, d
 }
 
 // From other tees the course saves what it does beside the change.
-Saved saved_as_measured(const Round& round, const Option& option, double before) {
+Saved saved_as_measured(const WeighedRound& round, const Option& option, double before) {
   const StepValues strokes = round.gain(option.change, round.tee_of(option)).answer().round;
   std::vector<double> cases = round.saved_by_draws(option);
   if (option.tee) {
@@ -190,7 +190,7 @@ bool saves_more(const WeighedOption& option, const WeighedOption& than) {
 }
 
 // Each option by itself, and how likely it is to be the best of all.
-void weigh_options(const Round& round, WeighResult& result) {
+void weigh_options(const WeighedRound& round, WeighResult& result) {
   std::vector<std::vector<double>> cases;
   std::vector<std::size_t> compared;
   for (const Option& option : round.request.options) {
@@ -213,7 +213,7 @@ void weigh_options(const Round& round, WeighResult& result) {
 WeighResult compute_weigh(const Course& course, const Player& player, const Baseline& baseline,
                           const WeighRequest& request) {
   require_valid(course, player, request);
-  const Round round{course, player, baseline, request};
+  const WeighedRound round{course, player, baseline, request};
   WeighResult result;
   say_what_was_asked(result, course, tee_of(course, player, request.tee), player, baseline);
   result.policy = request.policy;

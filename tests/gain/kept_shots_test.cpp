@@ -27,7 +27,7 @@ struct Plays {
   const Player player = standard_player(Band::from_13_to_20, Gender::men);
   const Baseline baseline{derived_table(Band::from_13_to_20, Gender::men)};
   const Golfers golfers = golfers_of(player, baseline, {20.0, 6.0});
-  const Discretisation search = search_grid();
+  const Discretisation& search = search_grid();
 
   HoleGain from(std::size_t tee, PolicyChoice policy, KeptShots* kept) const {
     GainRequest request;

@@ -138,7 +138,7 @@ TEST_CASE("a hole that no policy finishes is tried on each grid once; where the 
   const Golfers golfers = golfers_of(player, baseline, {20.0, 0.0});
   const Hole hole = test::open_hole(1, 300.0);
   const HoleMap map(hole, Firmness::normal);
-  const Discretisation search = search_grid();
+  const Discretisation& search = search_grid();
   const HoleAsked asked{hole, map, 0, golfers, baseline, search};
   int tried = 0;
   CHECK(finish_hole(asked, [&](const HoleModels&) {

@@ -246,7 +246,7 @@ double longest_mean_total_yd(const HoleModel& model, double roll_factor) {
 TEST_CASE("strokes are at least in proportion to the length of the hole, for every player that the reader takes") {
   constexpr double of_few_strikes = 0.05;
   const Baseline baseline(derived_table(Band::from_21, Gender::men));
-  const Discretisation search = search_grid();
+  const Discretisation& search = search_grid();
   int finished = 0;
   int stopped = 0;
   test::check_property("strokes in proportion", 2026, test::repeats(2000), [&] {

@@ -1,0 +1,7 @@
+#pragma once
+
+namespace yardworth {
+
+constexpr int full_round_holes = 18;
+
+}  // namespace yardworth
