@@ -15,8 +15,8 @@ import { startTake } from "./take";
 import { startWho } from "./who";
 import { startWorth } from "./worth";
 
-// The page as it came, before anything in it changes: for copies of it.
-const source = `<!DOCTYPE html>\n${document.documentElement.outerHTML}\n`;
+// The page as it came, before anything in it changes: for copies of it. A blob is kept outside of the page's memory.
+const source = new Blob([`<!DOCTYPE html>\n${document.documentElement.outerHTML}\n`]);
 
 function caseInside(): unknown {
   return JSON.parse(element("case").textContent ?? "null");

@@ -1,10 +1,13 @@
 // The engine out of the page. bundle.mjs puts the compressed WebAssembly (element "engine") and the script of a worker
 // (element "worker") into it.
 
-function textOf(id: string): string {
+// The text of an element that nobody else reads; it is not kept twice.
+function textOutOf(id: string): string {
   const element = document.getElementById(id);
   if (element === null) throw new Error(`the page has no element "${id}"`);
-  return element.textContent ?? "";
+  const text = element.textContent ?? "";
+  element.textContent = "";
+  return text;
 }
 
 function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
@@ -16,7 +19,7 @@ function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
 
 // Unpacked and compiled, once; the module can be posted to as many workers as are wanted.
 export async function compileEngine(): Promise<WebAssembly.Module> {
-  const packed = new Blob([bytesOf(textOf("engine"))]).stream();
+  const packed = new Blob([bytesOf(textOutOf("engine"))]).stream();
   const unpacked = packed.pipeThrough(new DecompressionStream("deflate-raw"));
   return WebAssembly.compile(await new Response(unpacked).arrayBuffer());
 }
@@ -25,7 +28,7 @@ let workerAddress: string | undefined;
 
 // A worker with an engine of its own; worker.ts has what it takes and tells.
 export function startWorker(engine: WebAssembly.Module): Worker {
-  workerAddress ??= URL.createObjectURL(new Blob([textOf("worker")], { type: "text/javascript" }));
+  workerAddress ??= URL.createObjectURL(new Blob([textOutOf("worker")], { type: "text/javascript" }));
   const worker = new Worker(workerAddress);
   worker.postMessage(engine);
   return worker;

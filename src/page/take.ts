@@ -48,7 +48,7 @@ function showFiles(page: Page): void {
   }));
 }
 
-export function startTake(page: Page, source: string): void {
+export function startTake(page: Page, source: Blob): void {
   const { store, engines } = page;
   const told = element("taken");
   const label = (): string => page.facts.player?.label ?? "";
@@ -70,11 +70,12 @@ export function startTake(page: Page, source: string): void {
   }
   onClick("save-sheet", () => void saveSheet());
   onClick("print", () => window.print());
-  onClick("save-copy", () => {
-    save(fileNameOf(label(), "-page.html"), copyWith(page, source), "text/html");
+  async function saveCopy(): Promise<void> {
+    save(fileNameOf(label(), "-page.html"), copyWith(page, await source.text()), "text/html");
     store.unsaved.clear();
     told.textContent = "The copy was saved. It opens anywhere, with this golfer and this course.";
-  });
+  }
+  onClick("save-copy", () => void saveCopy());
   onClick("clear", () => {
     store.clear();
     told.textContent = "All that was entered is forgotten.";

@@ -9,25 +9,12 @@ import {
 } from './browser.mjs';
 import { hostileCourse, hostilePlayer } from './hostile.mjs';
 import { layoutFaults, paperFaults } from './layout.mjs';
+import { answered, settled, until } from './waiting.mjs';
 
 const file = process.env.YARDWORTH_PAGE;
 const droppedFiles = resolve(screenshots, 'dropped');
-const patience = 240000; // milliseconds that anything may take
 
 const textOf = (page, selector) => page.$eval(selector, (element) => element.textContent);
-
-function until(page, condition, ...given) {
-  return page.waitForFunction(condition, { timeout: patience, polling: 20 }, ...given);
-}
-
-// Waits for an answer: other words than before.
-function answered(page, place, before = '') {
-  return until(page, (selector, old) => {
-    const result = document.querySelector(selector);
-    const words = result?.querySelector('.lead')?.textContent ?? '';
-    return words !== '' && words !== old && result.getAttribute('aria-busy') !== 'true';
-  }, place, before);
-}
 
 async function goTo(page, step) {
   await page.click(`nav a[href="#${step}"]`);
@@ -254,38 +241,6 @@ function hostileFiles() {
     'course<img src=x onerror=alert(1)>.yaml': hostileCourse(),
     'player.yaml': hostilePlayer(),
   };
-}
-
-// All holes are drawn, so that nothing is being worked out.
-function settled(page) {
-  return until(page, () => {
-    const maps = [...document.querySelectorAll('#maps button > div')];
-    return maps.length > 0 && maps.every((map) => map.shadowRoot);
-  });
-}
-
-// Runs in the page: how long after a slider moved the answers are there.
-function timesOfSlider(value) {
-  const words = (place) => document.querySelector(`${place} .lead`).textContent;
-  const before = { hole: words('#hole-result'), round: words('#round-result') };
-  const started = performance.now();
-  const range = document.querySelector('#driver');
-  range.value = String(value);
-  range.dispatchEvent(new Event('input', { bubbles: true }));
-  const times = {};
-  return new Promise((done) => {
-    const look = () => {
-      for (const which of ['hole', 'round']) {
-        const place = `#${which}-result`;
-        if (times[which] === undefined && words(place) !== before[which]) {
-          times[which] = Math.round(performance.now() - started);
-        }
-      }
-      if (times.hole !== undefined && times.round !== undefined) done(times);
-      else setTimeout(look, 1);
-    };
-    look();
-  });
 }
 
 const skip = file ? false : 'no page was given';
@@ -556,25 +511,6 @@ describe('page', { skip }, () => {
     await opened.page.emulateMediaType('print');
     await screenshot(opened.page, 'page/course-a4');
     await opened.page.close();
-  });
-
-  it('times', async () => {
-    const started = Date.now();
-    const { page } = await openFile(browser, file, desk);
-    await until(page, () => document.querySelector('#hole-result .lead'));
-    tell(`first answer for the hole in view, from opening: ${Date.now() - started} ms`);
-    await answered(page, '#round-result');
-    tell(`first round, from opening: ${Date.now() - started} ms`);
-    for (const plan of ['habit', 'both']) {
-      await page.select('#plan', plan);
-      await answered(page, '#round-result');
-      await settled(page);
-      const times = await page.evaluate(timesOfSlider, plan === 'habit' ? 14 : 26);
-      tell(`a slider moved, plan ${plan}: hole ${times.hole} ms, round ${times.round} ms`);
-    }
-    const memory = await page.metrics();
-    tell(`JavaScript heap of the page, without workers: ${Math.round(memory.JSHeapUsedSize / 1e6)} MB`);
-    await page.close();
   });
 });
 
