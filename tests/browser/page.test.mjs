@@ -9,7 +9,7 @@ import {
 } from './browser.mjs';
 import { hostileCourse, hostilePlayer } from './hostile.mjs';
 import { layoutFaults, paperFaults } from './layout.mjs';
-import { answered, settled, until } from './waiting.mjs';
+import { answered, patience, settled, until } from './waiting.mjs';
 
 const file = process.env.YARDWORTH_PAGE;
 const droppedFiles = resolve(screenshots, 'dropped');

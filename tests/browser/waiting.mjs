@@ -1,5 +1,5 @@
 // What the page is waited for. Each waits as long as anything may take.
-const patience = 240000; // milliseconds
+export const patience = 240000; // milliseconds
 
 export function until(page, condition, ...given) {
   return page.waitForFunction(condition, { timeout: patience, polling: 20 }, ...given);

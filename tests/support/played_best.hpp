@@ -3,12 +3,12 @@
 #include <cstdint>
 
 #include "core/numerics.hpp"
+#include "gain/finish_holes.hpp"
 #include "gain/played_from.hpp"
 #include "gain/solve_hole.hpp"
 #include "strategy/look_ahead.hpp"
 #include "strategy/state_values.hpp"
 #include "support/played_habit.hpp"
-#include "support/prepared_hole.hpp"
 
 namespace yardworth::test {
 
@@ -31,19 +31,24 @@ inline PlayedMean play_by_close_look_ahead(const HoleModel& model, const PolicyE
   return play_at_the_place(model, decided, plays, seed);
 }
 
+// On the grid that gain takes: where the search comes to no end on one, the next.
 inline HolePlayed play_best(const Course& course, const Hole& hole, std::size_t tee, const Golfers& golfers,
                             const Baseline& baseline, int plays, std::uint64_t seed) {
   const HoleMap map(hole, course.firmness);
-  const HoleModels models(map, map.tee(hole.length_yd[tee]), golfers, baseline,
-                          HoleModels::Grids::of(search_grid_for(hole)));
-  SolveOptions wanted;
-  wanted.best = true;
-  const SolvedBest solved = *solve_hole(models, wanted).best;
-  return {
-      solved.before.held_out.at_tee, solved.planned_after().held_out.at_tee,
-      play_by_close_look_ahead(models.before, solved.before.held_out, best_before_from(models, solved), plays, seed),
-      play_by_close_look_ahead(models.after(), solved.planned_after().held_out, best_after_from(models, solved), plays,
-                               seed)};
+  HolePlayed played;
+  const HoleAsked asked{hole, map, tee, golfers, baseline, search_grid()};
+  const auto unfinished = finish_hole(asked, [&](const HoleModels& models) {
+    SolveOptions wanted;
+    wanted.best = true;
+    const SolvedBest solved = *solve_hole(models, wanted).best;
+    const PolicyEvaluation& before = solved.before.held_out;
+    const PolicyEvaluation& after = solved.planned_after().held_out;
+    played = {before.at_tee, after.at_tee,
+              play_by_close_look_ahead(models.before, before, best_before_from(models, solved), plays, seed),
+              play_by_close_look_ahead(models.after(), after, best_after_from(models, solved), plays, seed)};
+  });
+  if (unfinished) throw CannotFinish({*unfinished}, course.units);
+  return played;
 }
 
 }  // namespace yardworth::test
