@@ -1,7 +1,7 @@
 // Questions to the library, in as many workers as the machine has cores and one more for what has to be quick. A newer
 // question about the same thing drops the older one, and what works on that is stopped: another worker starts in 20 ms,
 // where a round takes a second. Answers are kept, so that going back is instant; a worker that stops by itself is
-// replaced, and says why.
+// replaced, and says why. Those that nobody has asked anything for a while give their memory back.
 
 import { compileEngine, startWorker } from "./start_engine";
 import type { Told } from "./worker";
@@ -37,7 +37,7 @@ interface Job {
 }
 
 interface Seat {
-  worker: Worker | null; // starts with its first question: the first answer of all does not wait for others to start
+  worker: Worker | null; // starts with a question: the first answer of all does not wait for others to start
   quick: boolean;
   job: Job | null;
 }
@@ -62,8 +62,10 @@ interface Pool {
   kept: Map<string, Reply>; // by request, the one used longest ago first
   hearers: ((words: string) => void)[];
   nextId: number;
+  resting: number; // the timer after which idle workers are given up
 }
 
+const restAfter = 10_000; // milliseconds
 const mostKept = 80;
 const mostTries = 2;
 const mostWorkers = 8;
@@ -77,6 +79,18 @@ function remember(pool: Pool, request: string, reply: Reply): void {
   if (pool.kept.size > mostKept) pool.kept.delete(pool.kept.keys().next().value as string);
 }
 
+// An engine that worked on a round holds on to 30 MB. The quick one stays, since a slider cannot wait for another.
+function restLater(pool: Pool): void {
+  window.clearTimeout(pool.resting);
+  pool.resting = window.setTimeout(() => {
+    for (const seat of pool.seats) {
+      if (seat.quick || seat.job !== null) continue;
+      seat.worker?.terminate();
+      seat.worker = null;
+    }
+  }, restAfter);
+}
+
 // The next question that nobody has asked anew since.
 function next(pool: Pool, seat: Seat): void {
   if (seat.job !== null) return;
@@ -86,7 +100,10 @@ function next(pool: Pool, seat: Seat): void {
     job.done(null);
     job = waiting.shift();
   }
-  if (job === undefined) return;
+  if (job === undefined) {
+    restLater(pool);
+    return;
+  }
   job.tries += 1;
   seat.job = job;
   seat.worker ??= seated(pool, seat);
@@ -167,7 +184,7 @@ export async function startEngines(): Promise<Engines> {
   const rounds = Math.min(mostWorkers, Math.max(1, navigator.hardwareConcurrency));
   const pool: Pool = {
     module: await compileEngine(), seats: [], waiting: { quick: [], slow: [] }, turns: new Map(), kept: new Map(),
-    hearers: [], nextId: 0,
+    hearers: [], nextId: 0, resting: 0,
   };
   for (let i = 0; i <= rounds; ++i) {
     pool.seats.push({ worker: null, quick: i === 0, job: null });

@@ -503,6 +503,22 @@ describe('page', { skip }, () => {
     await page.close();
   });
 
+  it('engines that nobody asks anything give their memory back, and start again', async () => {
+    const { page } = await openPage(browser, desk);
+    await goTo(page, 'course');
+    const working = page.workers().length;
+    for (let waited = 0; page.workers().length > 1 && waited < 60; ++waited) {
+      await new Promise((done) => setTimeout(done, 500));
+    }
+    assert.ok(working > 1);
+    assert.equal(page.workers().length, 1);
+    const earlier = await textOf(page, '#round-result .lead');
+    await slide(page, '#driver', 9);
+    await answered(page, '#round-result', earlier);
+    assert.equal(page.workers().length, working);
+    await page.close();
+  });
+
   it('on paper, in the dark, and at twice the size', async () => {
     const opened = await openPage(browser, { width: 700, height: 450 }, true);
     await goTo(opened.page, 'course');

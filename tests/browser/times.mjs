@@ -93,7 +93,9 @@ async function largestRenderer(browser) {
 }
 
 const browser = await openBrowser();
+const blank = await newPage(browser, desk);
 const empty = await largestRenderer(browser);
+await blank.page.close();
 const opening = await openingTimes(browser);
 console.log(`milliseconds from opening to the first answer: ${told(opening.hole)}`);
 console.log(`milliseconds from opening to the first round: ${told(opening.round)}`);
@@ -110,6 +112,9 @@ for (const golfer of golfers) {
     console.log(`${golfer}, plan ${plan}: hole in view ${told(times.hole)}; round ${told(times.round)}`);
   }
 }
-const full = await largestRenderer(browser);
-console.log(`megabytes of the page and its workers: ${Math.round(full)}; of an empty page: ${Math.round(empty)}`);
+const working = await largestRenderer(browser);
+await pause(15000); // until engines that nobody asks anything have given theirs back
+const resting = await largestRenderer(browser);
+const megabytes = [working, resting, empty].map(Math.round);
+console.log(`megabytes of the page's process at work, at rest, and of an empty page: ${megabytes.join(', ')}`);
 await browser.close();
