@@ -97,7 +97,8 @@ if(ccache)
   set(ENV{CCACHE_NOHASHDIR} 1)
 endif()
 step(${CMAKE_COMMAND} -S ${room}/tree -B ${room}/tree/build -G ${GENERATOR} -DCMAKE_CXX_COMPILER=${CXX_COMPILER}
-     -DCMAKE_BUILD_TYPE=None -DCMAKE_CXX_FLAGS=-O0 -DYARDWORTH_TESTS=OFF -DYARDWORTH_WARNINGS_AS_ERRORS=ON ${launcher})
+     -DCMAKE_BUILD_TYPE=None -DCMAKE_CXX_FLAGS=-O0 -DYARDWORTH_TESTS=OFF -DYARDWORTH_WARNINGS_AS_ERRORS=ON
+     -DYARDWORTH_QUICK_BUILD=ON -DYARDWORTH_ROOMS_TOGETHER=ON ${launcher})
 step(${CMAKE_COMMAND} --build ${room}/tree/build --target yardworth_command --parallel 2)
 set(command ${room}/tree/build/yardworth)
 
