@@ -7,10 +7,10 @@
 #include <set>
 #include <utility>
 
+#include "core/full_round.hpp"
 #include "core/parallel.hpp"
 #include "gain/bag_places.hpp"
 #include "gain/finishes_of_change.hpp"
-#include "gain/full_round.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
 #include "gain/tee_guideline.hpp"

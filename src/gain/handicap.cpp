@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numeric>
 
-#include "gain/full_round.hpp"
+#include "core/full_round.hpp"
 #include "yardworth/limits.hpp"
 
 namespace yardworth {

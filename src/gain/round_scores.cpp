@@ -3,15 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/full_round.hpp"
 #include "core/numerics.hpp"
-#include "gain/full_round.hpp"
 #include "gain/handicap.hpp"
 
 namespace yardworth {
 
 namespace {
-
-constexpr int half_round_holes = full_round_holes / 2;
 
 using Scores = std::optional<ScoreDistribution> HoleGain::*;
 

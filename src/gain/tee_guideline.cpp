@@ -5,7 +5,7 @@
 #include <cmath>
 #include <utility>
 
-#include "gain/full_round.hpp"
+#include "core/full_round.hpp"
 
 namespace yardworth {
 

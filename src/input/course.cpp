@@ -6,6 +6,7 @@
 #include <set>
 #include <utility>
 
+#include "core/full_round.hpp"
 #include "core/number_text.hpp"
 #include "course/hazard_kind.hpp"
 #include "course/set_up.hpp"
@@ -271,7 +272,7 @@ Course course_from(const Value& root, Findings& findings) {
   course.units = setting.units = read_units(fields);
   const auto holes = fields.list("holes", 1, limits::most_holes, "holes", Need::required);
   setting.numbers_to = holes_meant(holes);
-  const bool wrong_count = !holes.empty() && holes.size() != 9 && holes.size() != 18;
+  const bool wrong_count = !holes.empty() && holes.size() != half_round_holes && holes.size() != full_round_holes;
   if (wrong_count) {
     findings.fault(*fields.get("holes", Need::required), fmt::format("{} holes{}", holes.size(), missing_from(holes)),
                    "9 or 18 holes");

@@ -3,6 +3,7 @@
 // where a round takes a second. Answers are kept, so that going back is instant; a worker that stops by itself is
 // replaced, and says why. Those that nobody has asked anything for a while give their memory back.
 
+import { afterRest } from "./fields";
 import { compileEngine, startWorker } from "./start_engine";
 import type { Told } from "./worker";
 
@@ -62,10 +63,10 @@ interface Pool {
   kept: Map<string, Reply>; // by request, the one used longest ago first
   hearers: ((words: string) => void)[];
   nextId: number;
-  resting: number; // the timer after which idle workers are given up
+  giveUpIdle(): void; // a while after the last question
 }
 
-const restAfter = 10_000; // milliseconds
+const restAfter = 10_000; // milliseconds without a question
 const mostKept = 80;
 const mostTries = 2;
 const mostWorkers = 8;
@@ -80,15 +81,12 @@ function remember(pool: Pool, request: string, reply: Reply): void {
 }
 
 // An engine that worked on a round holds on to 30 MB. The quick one stays, since a slider cannot wait for another.
-function restLater(pool: Pool): void {
-  window.clearTimeout(pool.resting);
-  pool.resting = window.setTimeout(() => {
-    for (const seat of pool.seats) {
-      if (seat.quick || seat.job !== null) continue;
-      seat.worker?.terminate();
-      seat.worker = null;
-    }
-  }, restAfter);
+function giveUpIdle(seats: Seat[]): void {
+  for (const seat of seats) {
+    if (seat.quick || seat.job !== null) continue;
+    seat.worker?.terminate();
+    seat.worker = null;
+  }
 }
 
 // The next question that nobody has asked anew since.
@@ -101,7 +99,7 @@ function next(pool: Pool, seat: Seat): void {
     job = waiting.shift();
   }
   if (job === undefined) {
-    restLater(pool);
+    pool.giveUpIdle();
     return;
   }
   job.tries += 1;
@@ -184,7 +182,7 @@ export async function startEngines(): Promise<Engines> {
   const rounds = Math.min(mostWorkers, Math.max(1, navigator.hardwareConcurrency));
   const pool: Pool = {
     module: await compileEngine(), seats: [], waiting: { quick: [], slow: [] }, turns: new Map(), kept: new Map(),
-    hearers: [], nextId: 0, resting: 0,
+    hearers: [], nextId: 0, giveUpIdle: afterRest(restAfter, () => giveUpIdle(pool.seats)),
   };
   for (let i = 0; i <= rounds; ++i) {
     pool.seats.push({ worker: null, quick: i === 0, job: null });

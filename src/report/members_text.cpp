@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/cannot_finish_words.hpp"
+#include "core/full_round.hpp"
 #include "report/bands_parts.hpp"
 #include "report/basis_words.hpp"
 #include "report/members_parts.hpp"
@@ -94,7 +95,7 @@ std::string members_sentence(const MembersResult& result) {
   const Gains gains = gains_of(result, sign);
   if (gains.count == 0) return fmt::format("No member can finish {} from the usual tees.", course);
   const Subject subject = report::carry_subject(result.change, result.units);
-  const std::string round = result.holes == 18 ? "round" : fmt::format("round of {} holes", result.holes);
+  const std::string round = result.holes == full_round_holes ? "round" : fmt::format("round of {} holes", result.holes);
   const std::string begin =
       fmt::format("On {} {} {}{}", course, subject.text, loss ? "cost" : "save", subject.singular ? "s" : "");
   const std::string most = shown_name(gains.most->member.label);

@@ -4,13 +4,14 @@
 
 #include <set>
 
+#include "core/full_round.hpp"
 #include "core/message_text.hpp"
 
 namespace yardworth {
 
 const Limits& rating_limits(std::size_t holes) {
-  if (holes == 9) return limits::rating_of_9_holes;
-  return holes == 18 ? limits::rating_of_18_holes : limits::rating_of_any_holes;
+  if (holes == half_round_holes) return limits::rating_of_9_holes;
+  return holes == full_round_holes ? limits::rating_of_18_holes : limits::rating_of_any_holes;
 }
 
 void check_tees_differ(const std::vector<Tee>& tees, const TellOf& tell_of) {

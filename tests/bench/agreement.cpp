@@ -20,7 +20,7 @@ void tell(const OnCourse& on, const OfGolfer& of, int plays, PlayHole play_hole)
   try {
     round = play_round(on, of, plays, play_hole);
   } catch (const CannotFinish& error) {
-    // gain would try other grids; here there is one, and the other rows are wanted.
+    // No row of a golfer who cannot finish a hole; the others are wanted.
     std::printf("%-9s  %-14s  %s\n", on.name.c_str(), of.name.c_str(), error.what());
     return;
   }
