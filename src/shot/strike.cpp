@@ -3,6 +3,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
+#include <numeric>
 
 namespace yardworth {
 
@@ -48,18 +49,41 @@ StrikeLattice::StrikeLattice(int steps_per_sd, int cut_sd, int reach)
   }
 }
 
-EqualWeightLattice::EqualWeightLattice(int most, int cut_sd) : most_(most) {
+namespace {
+
+// Quantiles of the direction at the middles of so many equal parts, an even number, cut at +-cut_sd.
+std::vector<double> direction_quantiles(int parts, int cut_sd) {
   const boost::math::students_t_distribution<double> student(direction_freedom);
   const double unit = std::sqrt(direction_freedom / (direction_freedom - 2.0));
   const double outside = boost::math::cdf(student, -cut_sd * unit);
-  const int last = 2 * most * shifts;
-  deviates_.assign(static_cast<std::size_t>(last + 1), 0.0);
-  // No node lies at the cuts themselves.
-  for (int i = 1; 2 * i < last; ++i) {
-    const double left = outside + (1.0 - 2.0 * outside) * i / last;
-    const double deviate = boost::math::quantile(student, left) / unit;
-    deviates_[static_cast<std::size_t>(i)] = deviate;
-    deviates_[static_cast<std::size_t>(last - i)] = -deviate;
+  std::vector<double> deviates(static_cast<std::size_t>(parts));
+  for (std::size_t left = 0; 2 * left < deviates.size(); ++left) {
+    const double share = outside + (1.0 - 2.0 * outside) * (static_cast<double>(left) + 0.5) / parts;
+    deviates[left] = boost::math::quantile(student, share) / unit;
+    deviates[deviates.size() - 1 - left] = -deviates[left];
+  }
+  return deviates;
+}
+
+// Of every so many in a row, all of one sign, the root of the mean of their squares.
+std::vector<double> root_mean_squares(const std::vector<double>& deviates, std::size_t in_a_row) {
+  std::vector<double> roots;
+  for (auto first = deviates.begin(); first != deviates.end(); first += static_cast<std::ptrdiff_t>(in_a_row)) {
+    const auto last = first + static_cast<std::ptrdiff_t>(in_a_row);
+    const double squares = std::inner_product(first, last, first, 0.0);
+    roots.push_back(std::copysign(std::sqrt(squares / static_cast<double>(in_a_row)), *first));
+  }
+  return roots;
+}
+
+}  // namespace
+
+EqualWeightLattice::EqualWeightLattice(int most, int cut_sd)
+    : most_(most), deviates_(static_cast<std::size_t>(most + 1)) {
+  const std::vector<double> finest = direction_quantiles(most * shifts, cut_sd);
+  for (int n = 1; n <= most; ++n) {
+    if (most % n != 0) continue;
+    deviates_[static_cast<std::size_t>(n)] = root_mean_squares(finest, static_cast<std::size_t>(most / n));
   }
 }
 

@@ -61,25 +61,28 @@ class StrikeLattice {
 };
 
 // The same expectations for one aim alone, where no node has to serve others: a rank-1 lattice in the quantiles of both
-// coordinates, so that all its nodes weigh the same and fewer do as well. Node i of n takes the direction that has the
-// share (i + (shift + 1/2) / shifts) / n of all strikes left of it, and the carry of node i + offset of a
-// StrikeLattice.
+// coordinates, so that all its nodes weigh the same and fewer do as well. Of n nodes node i stands, over all shifts,
+// for the strikes that have shares from i / n to (i + 1) / n of all strikes left of them, and takes the root mean
+// square direction of the shift-th of so many equal parts of those: the spread over all shifts is that of the strikes.
+// (The middle of a part has less of the tails than the part.) Its carry is that of node i - n / 2 of a StrikeLattice.
 class EqualWeightLattice {
  public:
   // At most `most` nodes, > 0; the direction is cut at +-cut_sd.
   EqualWeightLattice(int most, int cut_sd);
 
   int most() const { return most_; }
-  // Deviate of the direction of node i of n; shift in 0..shifts - 1 tells where between its neighbours it lies. n
-  // divides most().
+  // Deviate of the direction of node i of n; shift in 0..shifts - 1. n divides most().
   double direction_deviate(int i, int n, int shift) const {
-    return deviates_[static_cast<std::size_t>((2 * (i * shifts + shift) + 1) * (most_ / n))];
+    return deviates_[static_cast<std::size_t>(n)][static_cast<std::size_t>(i * shifts + shift)];
   }
+  // The node of a StrikeLattice whose carry node i of n takes. As many lie left of node 0 as right of it, so that
+  // shots are as often too long as too short.
+  static int carry_node(int i, int n) { return i - n / 2; }
   static constexpr int shifts = numerics::equal_weight_shifts;
 
  private:
   int most_;
-  std::vector<double> deviates_;  // quantiles of the direction, at whole shares of 2 * most * shifts equal parts
+  std::vector<std::vector<double>> deviates_;  // by n, by part from the leftmost on; empty where n does not divide most
 };
 
 }  // namespace yardworth

@@ -14,15 +14,18 @@ struct Stratum {
   double step_rad = 0.0;  // between nodes
   int steps_per_aim = 0;
   double share = 0.0;      // probability of this kind of strike
-  int lattice_offset = 0;  // where along the lattice its carries begin
+  int lattice_offset = 0;  // where along the lattice its carries begin, from 0 to lattice_offsets - 1
   int stride = 1;          // every how manieth node is struck
   bool solid = true;
 
   // Of the nodes struck, from the leftmost on; they sum to 1.
   const std::vector<double>& weights() const { return lattice->weights(stride); }
+  // Half of the offsets begin left of the middle node, half right of it: the carries left of it are those right of it
+  // mirrored, and all offsets together neither short nor long.
   double carry_yd(const Swing& swing, int k) const {
-    return solid ? swing.solid_carry_yd(lattice->solid_deviate(k + lattice_offset))
-                 : swing.carry_yd * lattice->poor_carry_share(k + lattice_offset);
+    const int node = k + lattice_offset - lattice_offsets / 2;
+    return solid ? swing.solid_carry_yd(lattice->solid_deviate(node))
+                 : swing.carry_yd * lattice->poor_carry_share(node);
   }
 };
 
@@ -120,7 +123,7 @@ void for_each_equal_weight_strike(const HoleModel& model, Point from, const Swin
     const double scale_rad = stratum.step_rad * stratum.lattice->steps_per_sd();
     for (int i = 0; i < nodes; ++i) {
       const Point direction = along_heading(heading_rad + scale_rad * even.direction_deviate(i, nodes, shift));
-      const double carry = stratum.carry_yd(swing, i);
+      const double carry = stratum.carry_yd(swing, EqualWeightLattice::carry_node(i, nodes));
       visit(come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share), weight);
     }
   }
