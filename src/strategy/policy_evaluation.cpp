@@ -24,15 +24,6 @@ void require_few_enough(const PolicyEvaluation& evaluation) {
   throw CannotFinish("the plan never holes out: some place is only ever left for itself");
 }
 
-// Whether a row only ever leads back to its state.
-bool is_never_left(const Transition& row, StateId self) {
-  double stays = row.replay;
-  for (const auto& [state, weight] : row.to) {
-    if (state == self) stays += weight;
-  }
-  return stays > 1.0 - numerics::never_leaves;
-}
-
 // The linear equations of the reached states, whatever a stroke from each costs: strokes, or what rests on the
 // baseline.
 struct Equations {
@@ -228,7 +219,6 @@ PolicyEvaluation evaluate_from_tee(const HoleModel& model, const Play& play) {
   const RowOf row_of = [&](StateId state, double visits_here) {
     const int stride = model.stride_for(state, visits_here);
     auto [action, row] = play(state, stride);
-    // Of few strikes none may get away where of more some do.
     if (stride > 1 && is_never_left(*row, state)) std::tie(action, row) = play(state, 1);
     policy[static_cast<std::size_t>(state)] = action;
     return row;

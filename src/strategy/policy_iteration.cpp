@@ -163,6 +163,7 @@ class PolicyIteration {
     const bool close_enough = evaluated && warm_start_->rows[index] && warm_start_->rows[index]->stride <= row_stride &&
                               equal_weight_ == model_->has_equal_weight_rows();
     known.start_row = close_enough ? warm_start_->rows[index] : builder_.build(state, start, row_stride);
+    if (is_never_left(*known.start_row, state)) known.start_row = builder_.build(state, start, 1);
     known.row = known.start_row;
     known.dependencies = dependencies_of(*known.row, values_);
     known.options.clear();

@@ -71,6 +71,14 @@ Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
   return finish();
 }
 
+bool is_never_left(const Transition& row, StateId self) {
+  double stays = row.replay;
+  for (const auto& [state, weight] : row.to) {
+    if (state == self) stays += weight;
+  }
+  return stays > 1.0 - numerics::never_leaves;
+}
+
 Row holed_for(double strokes) {
   Transition row;
   row.cost = strokes;

@@ -25,6 +25,9 @@ struct Transition {
 // Policies that play the same from a state share its row: rows are most of what a policy keeps in memory.
 using Row = std::shared_ptr<const Transition>;
 
+// Whether a row only ever leads back to its state. Of few strikes none may get away where of more some do.
+bool is_never_left(const Transition& row, StateId self);
+
 // The row of a state whose ball is in the hole after so many strokes, on average; it does not say how.
 Row holed_for(double strokes);
 
