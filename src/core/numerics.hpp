@@ -102,6 +102,8 @@ inline constexpr double every_third_visits = 0.001;
 // On the search grid a state counts as if so many times as many balls came to it: what rings and held-out states give
 // leaves this to spare.
 inline constexpr double search_sampling_density = 0.65;
+// Among trees, where what is best to play changes from place to place, as if so many times as many again.
+inline constexpr double recovery_density = 4.0;
 // On the held-out grid a state that so many balls come to has the usual number of equal-weight strikes, and others in
 // proportion to their visits, between the fewest and the most that there are.
 inline constexpr double usual_strikes_visits = 0.02;
@@ -133,6 +135,8 @@ inline constexpr double as_good_strokes = 1e-10;
 // makes the search go round among policies of the same worth it ends after so many.
 inline constexpr int sweeps_before_evaluation = 30;
 inline constexpr int most_evaluations = 200;
+// A policy that saves less than this, which is rounding and strikes, is not worth other shots than those of its start.
+inline constexpr double worth_other_shots = 2e-4;
 // Strokes that an unconsidered state is guessed better than its like, so that a policy which looks good because of it
 // is tried, and the state then considered.
 inline constexpr double optimism = 0.05;
@@ -185,6 +189,10 @@ inline constexpr double nearly_at_hole = 0.12;
 // What is lost in rounding: a swing played to a distance comes to it to the last digit but not always beyond.
 inline constexpr double rounding_yd = 1e-6;
 inline constexpr double rounding_share = 1e-6;
+
+// Between states a policy plays what was weighed around a place where the search was at states with at least this share
+// of it.
+inline constexpr double searched_share = 0.5;
 
 // ---- Second shots by look-ahead
 

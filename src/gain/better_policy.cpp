@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/numerics.hpp"
 #include "strategy/state_values.hpp"
 
 namespace yardworth {
@@ -49,13 +50,13 @@ FoundPolicy search_from(const HoleModel& search, const HoleModel& held_out_model
     const Point place = held_out_model.place_of(state);
     const auto near = static_cast<std::size_t>(search.nearest_state(lie, place));
     const bool left_alone = found[near].swing < 0 || found[near] == warm_start.policy[near];
-    if (!left_alone) return action_near(search, found, lie, place);
+    if (!left_alone) return action_between(search, found, policy.searched.shots, lie, place);
     const Action& started_with = start.held_out.policy[static_cast<std::size_t>(state)];
     return started_with.swing >= 0 ? started_with : start.on_held_out(state);
   };
   const auto look_ahead = std::make_shared<const LookAhead>(search, found, policy.searched.value);
   std::optional<PolicyEvaluation> held_out = evaluate_if_finished(held_out_model, play, *look_ahead, start.held_out);
-  if (held_out && held_out->at_tee < start.held_out.at_tee) {
+  if (held_out && held_out->at_tee < start.held_out.at_tee - numerics::worth_other_shots) {
     policy.held_out = std::move(*held_out);
     policy.look_ahead = look_ahead;
     policy.kept = found;

@@ -96,47 +96,56 @@ std::vector<LookAhead::Around> LookAhead::policy_around(Lie lie, Point from, con
     if (shares[i] <= numerics::rounding_share || action.swing < 0) continue;
     const Point place = model_.place_of(static_cast<StateId>(here.state[i]));
     const double heading = HoleModel::heading_of(model_.swing_of(lie, action), action);
-    around.push_back({action, heading - heading_rad(place, model_.pin())});
+    around.push_back({played_by(lie, place, action), heading - heading_rad(place, model_.pin())});
   }
   return around;
 }
 
 LookAhead::Clubs LookAhead::weigh_clubs(const Looked& at, const Policy& policy) const {
   Clubs clubs;
-  const auto add = [&](int swing, const Around& played) {
+  const auto add = [&](int swing, const Around& near) {
     const bool known =
-        std::any_of(clubs.begin(), clubs.end(), [&](const Weighed& other) { return other.swing == swing; });
+        std::any_of(clubs.begin(), clubs.end(), [&](const Weighed& other) { return other.played.swing == swing; });
     if (known || swing < 0 || swing >= static_cast<int>(model_.swings(at.lie).size())) return;
-    clubs.push_back(weigh(at, played, swing));
+    clubs.push_back(weigh(at, near, swing));
   };
   const std::vector<Around> around = policy_around(at.lie, at.from, policy);
-  for (const Around& played : around) add(played.action.swing, played);
+  for (const Around& near : around) add(near.played.swing, near);
   if (around.empty()) return clubs;
-  for (const int beside : {-1, 1}) add(around.front().action.swing + beside, around.front());
+  for (const int beside : {-1, 1}) add(around.front().played.swing + beside, around.front());
   return clubs;
 }
 
-// A swing to the hole, or in full where it does not reach it or is said to be. The mean direction is allowed for, as in
-// all that a search weighs.
-Action LookAhead::action_of(Lie lie, Point from, int swing, bool full) const {
-  const Swing& club = model_.swings(lie)[static_cast<std::size_t>(swing)];
-  const double carry = club.carry_for(distance_yd(from, model_.pin()), roll_on_green(model_));
-  const bool allows = model_.has_direction_mean();
-  if (full || carry > club.carry_yd) return {swing, club.carry_yd, reference_heading(model_, from, club), 0, allows};
-  return {swing, carry, heading_rad(from, model_.pin()), 0, allows};
+LookAhead::Played LookAhead::played_by(Lie lie, Point from, const Action& action) const {
+  const bool is_full = action.carry_yd >= model_.swings(lie)[static_cast<std::size_t>(action.swing)].carry_yd;
+  if (is_full) return {action.swing, Length::full, 0.0};
+  if (ends_at_hole(model_, from, model_.swing_of(lie, action))) return {action.swing, Length::to_hole, 0.0};
+  return {action.swing, Length::named, action.carry_yd};
+}
+
+// The mean direction is allowed for, as in all that a search weighs.
+Action LookAhead::action_of(Lie lie, Point from, const Played& played) const {
+  const Swing& club = model_.swings(lie)[static_cast<std::size_t>(played.swing)];
+  Action action{played.swing, club.carry_yd, 0.0, 0, model_.has_direction_mean()};
+  if (played.length == Length::to_hole) {
+    action.carry_yd = std::min(action.carry_yd, club.carry_for(distance_yd(from, model_.pin()), roll_on_green(model_)));
+  } else if (played.length == Length::named) {
+    action.carry_yd = std::min(action.carry_yd, played.named_carry_yd);
+  }
+  action.reference_heading_rad = reference_heading(model_, from, model_.swing_of(lie, action));
+  return action;
 }
 
 // A club aimed as the policy aims near there.
-LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& played, int swing) const {
-  const bool goes_on = played.action.carry_yd >= model_.swings(at.lie)[static_cast<std::size_t>(swing)].carry_yd;
-  const bool full = played.action.swing == swing && goes_on;
-  Action action = action_of(at.lie, at.from, swing, full);
-  const double heading = heading_rad(at.from, model_.pin()) + played.off_hole_rad;
+LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& near, int swing) const {
+  const Played played = swing == near.played.swing ? near.played : Played{swing, Length::to_hole, 0.0};
+  Action action = action_of(at.lie, at.from, played);
+  const double heading = heading_rad(at.from, model_.pin()) + near.off_hole_rad;
   const double off = std::remainder(heading - action.reference_heading_rad, 2.0 * pi);
   const double aim_step = model_.swing_of(at.lie, action).direction_scale_rad / aims_per_sd;
   constexpr double furthest = largest_aim;
   action.aim = static_cast<int>(std::lround(std::clamp(off / aim_step, -furthest, furthest)));
-  return {swing, full, action.aim, strokes_of(at, action)};
+  return {played, action.aim, strokes_of(at, action)};
 }
 
 // Struck at the same carries everywhere, so that what an error favours changes slowly from place to place.
@@ -178,7 +187,7 @@ std::optional<Action> LookAhead::action(Lie lie, Point from) const {
     for (const Known& vertex : around) {
       if (vertex.clubs == nullptr) continue;
       const auto same = std::find_if(vertex.clubs->begin(), vertex.clubs->end(),
-                                     [&](const Weighed& other) { return other.swing == swing; });
+                                     [&](const Weighed& other) { return other.played.swing == swing; });
       if (same == vertex.clubs->end()) return std::numeric_limits<double>::infinity();
       strokes += vertex.share * same->strokes;
     }
@@ -189,13 +198,13 @@ std::optional<Action> LookAhead::action(Lie lie, Point from) const {
   const Weighed* best = nullptr;
   double least = std::numeric_limits<double>::infinity();
   for (const Weighed& club : *nearest->clubs) {
-    const double strokes = strokes_with(club.swing);
+    const double strokes = strokes_with(club.played.swing);
     if (strokes >= least - numerics::as_good_strokes) continue;
     least = strokes;
     best = &club;
   }
   if (best == nullptr) return std::nullopt;
-  Action action = action_of(lie, from, best->swing, best->full);
+  Action action = action_of(lie, from, best->played);
   action.aim = best->aim;
   return action;
 }

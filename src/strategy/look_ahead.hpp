@@ -32,10 +32,11 @@ class BallsAround {
 };
 
 // What one step of look-ahead plays from the places where tee shots finish, given what places are worth under a policy:
-// of the clubs that the policy takes at the states around and those beside them in the bag, played to the hole where
-// they reach it and else in full, the one with the fewest expected strokes. Strokes are worked out at vertices on rings
-// as close as those of the held-out grid, where enough tee shots finish, and read off straight lines between: so from
-// yard to yard the club changes where the other becomes better. docs/model.md, "Second shots by look-ahead".
+// of the clubs that the policy takes at the states around, played as it plays them, and those beside them in the bag,
+// to the hole where they reach it and else in full, the one with the fewest expected strokes. Strokes are worked out at
+// vertices on rings as close as those of the held-out grid, where enough tee shots finish, and read off straight lines
+// between: so from yard to yard the club changes where the other becomes better. docs/model.md, "Second shots by
+// look-ahead".
 class LookAhead {
  public:
   // From where its tee shot finishes. The policy and the values are by state of the model, which must outlive this.
@@ -47,10 +48,17 @@ class LookAhead {
   std::optional<Action> action(Lie lie, Point from) const;
 
  private:
+  // How far a club is played: to the hole where it reaches it and else in full; in full even where that goes beyond the
+  // hole; or to a carry that the policy names, as one who stays with a shot of shorter clubs does.
+  enum class Length { to_hole, full, named };
+  struct Played {
+    int swing = 0;
+    Length length = Length::to_hole;
+    double named_carry_yd = 0.0;
+  };
   // A club that may be played from a vertex.
   struct Weighed {
-    int swing = 0;
-    bool full = false;  // even where that goes beyond the hole
+    Played played;
     int aim = 0;
     double strokes = 0.0;
   };
@@ -58,7 +66,7 @@ class LookAhead {
   using Clubs = std::vector<Weighed>;
   // What the policy plays at a state around a vertex.
   struct Around {
-    Action action;
+    Played played;
     double off_hole_rad = 0.0;  // where it is aimed, to the right of the hole
   };
 
@@ -76,10 +84,11 @@ class LookAhead {
   };
 
   Clubs weigh_clubs(const Looked& at, const Policy& policy) const;
-  Weighed weigh(const Looked& at, const Around& played, int swing) const;
+  Weighed weigh(const Looked& at, const Around& near, int swing) const;
   double strokes_of(const Looked& at, const Action& action) const;
   std::vector<Around> policy_around(Lie lie, Point from, const Policy& policy) const;
-  Action action_of(Lie lie, Point from, int swing, bool full) const;
+  Played played_by(Lie lie, Point from, const Action& action) const;
+  Action action_of(Lie lie, Point from, const Played& played) const;
   std::array<Known, 4> known_around(Lie lie, Point from) const;
 
   const HoleModel& model_;

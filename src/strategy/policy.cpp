@@ -19,12 +19,10 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   const double heading = HoleModel::heading_of(swing, action);
   const double off_reference = heading - reference_heading(model, place, swing);
   Action here = action;
-  const double to_hole = distance_yd(place, model.pin());
-  const double green = roll_on_green(model);
-  if (std::abs(swing.total_yd(green) - to_hole) < numerics::rounding_yd) {
+  if (ends_at_hole(model, place, swing)) {
     // The same club played to the distance; where it does not reach, the one that fits.
     const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];
-    const double carry = full.carry_for(distance_yd(from, model.pin()), green);
+    const double carry = full.carry_for(distance_yd(from, model.pin()), roll_on_green(model));
     const auto longer = carry > full.carry_yd ? action_to_hole(model, lie, from) : std::nullopt;
     if (longer) {
       here = *longer;

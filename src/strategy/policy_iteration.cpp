@@ -10,6 +10,7 @@
 #include "strategy/dependencies.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/outcome_samples.hpp"
+#include "strategy/shot_at_hole.hpp"
 #include "strategy/state_values.hpp"
 
 namespace yardworth {
@@ -78,6 +79,8 @@ class PolicyIteration {
     best.exact.at_tee = values_[model_->tee_state()];
     best.considered = static_cast<int>(states_.size());
     best.sampled_swings = sampled_swings_;
+    best.shots.resize(records_.size());
+    for (const StateId state : states_) best.shots[static_cast<std::size_t>(state)] = searched_shots(state);
     return best;
   }
 
@@ -133,9 +136,11 @@ class PolicyIteration {
     return chosen;
   }
 
-  // 0: leave the state to the start.
+  // 0: leave the state to the start. Among trees what is best changes from place to place, where each is seldom come
+  // to.
   int wanted_stride(StateId state, double visits_here) const {
     if (options_.complete || options_.least_visits <= 0.0) return 1;
+    if (model_->lie_of(state) == Lie::recovery) visits_here *= numerics::recovery_density;
     const bool seldom = visits_here < options_.least_visits / model_->sampling_density();
     return seldom ? 0 : model_->stride_for(state, visits_here);
   }
@@ -145,6 +150,29 @@ class PolicyIteration {
     considered_[static_cast<std::size_t>(state)] = true;
     states_.push_back(state);
     reached.push_back(state);
+  }
+
+  // What was weighed at a state, on few strikes or as many as it deserves.
+  std::vector<SearchedShot> searched_shots(StateId state) {
+    const StateRecord& known = record(state);
+    std::vector<SearchedShot> shots;
+    if (known.stride == 0 || state == model_->tee_state()) return shots;
+    const Point place = model_->place_of(state);
+    for (const Option& option : known.options) {
+      if (option.refinement == Refinement::bounded) continue;
+      Action action = option.candidate.action;
+      action.aim = option.aim;
+      const Lie lie = model_->lie_of(state);
+      const Swing swing = model_->swing_of(lie, action);
+      const bool to_hole = ends_at_hole(*model_, place, swing);
+      // A start may have a carry of its own, which is of that place alone, and not allow for the mean direction.
+      const bool in_full = swing.carry_yd >= model_->swings(lie)[static_cast<std::size_t>(action.swing)].carry_yd;
+      if (!(to_hole || in_full) || action.allows_for_mean != model_->has_direction_mean()) continue;
+      const double off = HoleModel::heading_of(swing, action) - reference_heading(*model_, place, swing);
+      const double taken_off = option.refinement == Refinement::screened ? options_.screen_margin : 0.0;
+      shots.push_back({action.swing, to_hole, std::remainder(off, 2.0 * pi), option.strokes + taken_off});
+    }
+    return shots;
   }
 
   const Row& row(StateId state) {

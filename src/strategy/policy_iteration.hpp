@@ -4,6 +4,7 @@
 
 #include "core/numerics.hpp"
 #include "strategy/policy_evaluation.hpp"
+#include "strategy/searched_shots.hpp"
 
 namespace yardworth {
 
@@ -35,6 +36,7 @@ struct PolicyIterationOptions {
 struct BestPolicy {
   PolicyEvaluation exact;           // the policy evaluated exactly, by state; NaN for states that no policy met reaches
   std::vector<double> value;        // the same, with the guess for states that were not considered
+  SearchedShots shots;              // that were weighed, by state
   int considered = 0;               // states
   int sweeps = 0;                   // policy iterations
   std::int64_t sampled_swings = 0;  // swings struck as closely as their state deserves

@@ -18,6 +18,10 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
   return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
 }
 
+bool ends_at_hole(const HoleModel& model, Point from, const Swing& swing) {
+  return std::abs(swing.total_yd(roll_on_green(model)) - distance_yd(from, model.pin())) < numerics::rounding_yd;
+}
+
 bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action) {
   const double left = distance_yd(from, model.pin());
   const double total = model.swing_of(lie, action).total_yd(roll_on_green(model));

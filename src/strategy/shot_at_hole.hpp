@@ -21,6 +21,9 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
 std::optional<int> fitting_swing(const std::vector<Swing>& swings,
                                  const std::function<double(const Swing&)>& needed_carry);
 
+// Whether a swing ends at the hole, to the last digits, if it comes down on the green.
+bool ends_at_hole(const HoleModel& model, Point from, const Swing& swing);
+
 // Whether an action is played at the green: its total there comes within numerics::nearly_at_hole of the distance left.
 bool is_played_at_green(const HoleModel& model, Lie lie, Point from, const Action& action);
 

@@ -19,8 +19,8 @@ inline PlayedMean play_by_close_look_ahead(const HoleModel& model, const PolicyE
   constexpr double closer = 4.0;
   constexpr int scouts = 4;  // of so many plays one only finds out where balls come to
   DiscretisationOptions vertices = model.discretisation().options();
-  vertices.ring_yd = numerics::ring_yd / closer;
-  vertices.arc_yd = numerics::arc_yd / closer;
+  vertices.ring_yd = numerics::search_ring_yd / closer;
+  vertices.arc_yd = numerics::search_arc_yd / closer;
   BallsAround balls(model, vertices);
   play_at_the_place(model, shown, plays / scouts, seed + 1, [&](Lie lie, Point at) { balls.add(lie, at, 1.0); });
   const LookAhead close(model, evaluated.policy, filled_values(model, evaluated.value), std::move(balls));
