@@ -18,9 +18,9 @@ namespace yardworth::numerics {
 inline constexpr double search_ring_yd = 11.0;
 inline constexpr double search_arc_yd = 40.0;
 // The rings of the held-out grid lie so many times closer, and its states along a ring: what a state is worth is felt
-// in full by how far apart they are, with the square.
-inline constexpr double held_out_rings = 2.0;
-inline constexpr double held_out_arcs = 4.0;
+// in full by how far apart they are, with the square, and most across the line of play.
+inline constexpr double held_out_rings = 1.2;
+inline constexpr double held_out_arcs = 6.4;
 // Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
 inline constexpr double ring_yd = 13.0;
 inline constexpr double arc_yd = 22.0;
@@ -200,6 +200,8 @@ inline constexpr double searched_share = 0.5;
 // finish near the hole. At vertices with more they are struck at every equal-weight node, with more than the second at
 // every second, and at every third elsewhere.
 inline constexpr double look_ahead_visits = 7e-4;
+// Vertices lie on rings so many times closer than those of the search, and along them as far apart.
+inline constexpr double look_ahead_rings = 2.0;
 inline constexpr double look_ahead_every_node_visits = 0.01;
 inline constexpr double look_ahead_every_second_visits = 0.003;
 // A place is looked ahead from where such vertices have at least this share of the weights of those around it.

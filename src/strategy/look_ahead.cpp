@@ -16,11 +16,10 @@ namespace yardworth {
 
 namespace {
 
-// Rings as close as those of the held-out grid, and on them places as far apart as on that of the search: what is best
-// to play changes with the distance.
+// What is best to play changes with the distance.
 DiscretisationOptions vertices_for(const DiscretisationOptions& searched) {
-  DiscretisationOptions vertices = held_out_options(searched);
-  vertices.arc_yd = searched.arc_yd;
+  DiscretisationOptions vertices = searched;
+  vertices.ring_yd /= numerics::look_ahead_rings;
   return vertices;
 }
 

@@ -34,7 +34,7 @@ class BallsAround {
 // What one step of look-ahead plays from the places where tee shots finish, given what places are worth under a policy:
 // of the clubs that the policy takes at the states around, played as it plays them, and those beside them in the bag,
 // to the hole where they reach it and else in full, the one with the fewest expected strokes. Strokes are worked out at
-// vertices on rings as close as those of the held-out grid, where enough tee shots finish, and read off straight lines
+// vertices on rings closer than those of the search, where enough tee shots finish, and read off straight lines
 // between: so from yard to yard the club changes where the other becomes better. docs/model.md, "Second shots by
 // look-ahead".
 class LookAhead {
