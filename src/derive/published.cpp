@@ -347,11 +347,10 @@ std::string write_validation(const std::vector<PublishedCheck>& checks) {
   const auto held =
       std::count_if(checks.begin(), checks.end(), [](const auto& check) { return is_test(check) && check.holds(); });
   return fmt::format(
-      "# Validation\n\nWritten by `yardworth_rebuild --validation`; do not edit. What the golfers, baselines and "
-      "strikes "
-      "of this project\ncome to, beside what was published and measured. Of {} facts that the fit was not given, {} "
-      "hold.\n"
-      "[bands.md](bands.md) says how the golfers were fitted, and why what fails does.\n\n## Facts that the fit was "
+      "# Validation\n\nWhat the golfers, baselines and strikes of this project come to, beside what was published and "
+      "measured. Of {} facts\nthat the fit was not given, {} hold. [bands.md](bands.md) says how the golfers were "
+      "fitted, and why what fails does.\nWritten by `yardworth_rebuild --validation`; do not edit but for the last "
+      "part.\n\n## Facts that the fit was "
       "not "
       "given\n{}\n## Figures set beside, without a limit\n\nNot given to the fit. The courses, the clubs or the "
       "golfers that they are of are not known well enough to say how far off\nwould be wrong; [bands.md](bands.md) "

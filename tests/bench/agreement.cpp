@@ -1,6 +1,6 @@
 // Whether what a policy is worth, before and after a change, is what comes out when it is played with every shot
-// decided where the ball lies: golfers and courses that are hard on states, rings and lattices. docs/performance.md
-// keeps the tables.
+// decided where the ball lies: golfers and courses that are hard on states, rings and lattices. docs/validation.md
+// keeps the tables, of rows as they are printed.
 //
 // yardworth_agreement [habit or best] [plays of each hole] [part of the names of courses and golfers that are wanted]
 
@@ -21,10 +21,10 @@ void tell(const OnCourse& on, const OfGolfer& of, int plays, PlayHole play_hole)
     round = play_round(on, of, plays, play_hole);
   } catch (const CannotFinish& error) {
     // No row of a golfer who cannot finish a hole; the others are wanted.
-    std::printf("%-9s  %-14s  %s\n", on.name.c_str(), of.name.c_str(), error.what());
+    std::printf("| %s | %s | %s |\n", on.name.c_str(), of.name.c_str(), error.what());
     return;
   }
-  std::printf("%-9s  %-14s  %+7.4f  %+7.4f  %+7.4f  %6.4f  %+7.4f on %d\n", on.name.c_str(), of.name.c_str(),
+  std::printf("| %s | %s | %+.4f | %+.4f | %+.4f | %.4f | %+.4f on %d |\n", on.name.c_str(), of.name.c_str(),
               round.off_before, round.off_after, round.off_saved(), round.standard_error, round.worst_off,
               round.worst_hole);
   std::fflush(stdout);
@@ -39,8 +39,9 @@ int main(int argc, char** argv) {
   const int plays = argc > 2 ? std::atoi(argv[2]) : 1'000'000;
   const std::string wanted = argc > 3 ? argv[3] : "";
   const PlayHole play_hole = policy == "best" ? play_best : play_habit;
-  std::printf("%s, evaluated less played, strokes a round; %d plays of each hole\n", policy.c_str(), plays);
-  std::printf("course     golfer           before    after    saved  std err  worst hole\n");
+  std::printf("%s, evaluated less played, strokes a round; %d plays of each hole\n\n", policy.c_str(), plays);
+  std::printf(
+      "| course | golfer | before | after | saved | standard error | worst hole |\n|---|---|---|---|---|---|---|\n");
   for (const OnCourse& on : courses_to_agree_on()) {
     for (const OfGolfer& of : golfers_to_agree_on()) {
       if ((on.name + " " + of.name).find(wanted) != std::string::npos) tell(on, of, plays, play_hole);

@@ -11,7 +11,7 @@
 
 // What the habit is worth against plays of it in which every shot is decided where the ball lies and struck at random:
 // neither states nor rings nor lattices. Holes that are alike, and clubs as far apart as rings, are the hardest on
-// them. yardworth_agreement has all courses and golfers; docs/performance.md keeps its table.
+// them. yardworth_agreement has all courses and golfers; docs/validation.md keeps its tables.
 
 namespace yardworth::test {
 
