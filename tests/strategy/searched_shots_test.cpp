@@ -3,6 +3,8 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "core/numerics.hpp"
@@ -105,7 +107,9 @@ TEST_CASE(
 // up its grid, and the hole was worked out once more.
 TEST_CASE("searches of hitters who hardly get over the water come to an end on the first grid") {
   const Course course = scenario_course();
-  for (const auto& [member, number] : {std::pair{"junior", 7}, std::pair{"24-man", 10}}) {
+  for (const auto& on_hole : {std::pair{"junior", 7}, std::pair{"24-man", 10}}) {
+    const std::string member = on_hole.first;
+    const int number = on_hole.second;
     CAPTURE(member);
     const Player player = scenario_member(member);
     const Baseline baseline = baseline_of(player);
