@@ -62,7 +62,7 @@ TEST_CASE("where the short game ends its strokes are those of full shots, and wo
     const double full_shots = seam.second;
     CAPTURE(lie);
     const double over = over_at_seam(skill, lie, full_shots, 1.0);
-    // The fit brings it to nothing; but strikes have lost a tenth of a yard of carry since, which is 0.005 strokes here.
+    // The fit brings it to nothing; but strikes have lost a tenth of a yard of carry since: 0.005 strokes here.
     CHECK(std::abs(over) < 0.008);
     CHECK(over_at_seam(skill, lie, full_shots, 0.9) < -0.01);
     CHECK(over_at_seam(skill, lie, full_shots, 1.1) > 0.01);
