@@ -196,12 +196,12 @@ inline constexpr double searched_share = 0.5;
 
 // ---- Second shots by look-ahead
 
+// Vertices lie on rings so many times closer than those of the search, and along them as far apart.
+inline constexpr double look_ahead_rings = 2.0;
 // What is played is worked out at vertices that so many of the tee shots finish around: 97 of 100 of those that do not
 // finish near the hole. At vertices with more they are struck at every equal-weight node, with more than the second at
 // every second, and at every third elsewhere.
 inline constexpr double look_ahead_visits = 7e-4;
-// Vertices lie on rings so many times closer than those of the search, and along them as far apart.
-inline constexpr double look_ahead_rings = 2.0;
 inline constexpr double look_ahead_every_node_visits = 0.01;
 inline constexpr double look_ahead_every_second_visits = 0.003;
 // A place is looked ahead from where such vertices have at least this share of the weights of those around it.

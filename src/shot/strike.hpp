@@ -60,6 +60,11 @@ class StrikeLattice {
   std::vector<double> poor_shares_;
 };
 
+// The node that a place with such an offset, 0..lattice_offsets - 1, takes for its node k. Half of the offsets begin
+// left of the middle node, half right of it: carries left of it are those right of it mirrored, and all offsets
+// together strike neither long nor short.
+inline int node_at_offset(int k, int lattice_offset) { return k + lattice_offset - numerics::lattice_offsets / 2; }
+
 // The same expectations for one aim alone, where no node has to serve others: a rank-1 lattice in the quantiles of both
 // coordinates, so that all its nodes weigh the same and fewer do as well. Of n nodes node i stands, over all shifts,
 // for the strikes that have shares from i / n to (i + 1) / n of all strikes left of them, and takes the root mean

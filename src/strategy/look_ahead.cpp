@@ -122,17 +122,12 @@ LookAhead::Played LookAhead::played_by(Lie lie, Point from, const Action& action
   return {action.swing, Length::named, action.carry_yd};
 }
 
-// The mean direction is allowed for, as in all that a search weighs.
 Action LookAhead::action_of(Lie lie, Point from, const Played& played) const {
   const Swing& club = model_.swings(lie)[static_cast<std::size_t>(played.swing)];
-  Action action{played.swing, club.carry_yd, 0.0, 0, model_.has_direction_mean()};
-  if (played.length == Length::to_hole) {
-    action.carry_yd = std::min(action.carry_yd, club.carry_for(distance_yd(from, model_.pin()), roll_on_green(model_)));
-  } else if (played.length == Length::named) {
-    action.carry_yd = std::min(action.carry_yd, played.named_carry_yd);
-  }
-  action.reference_heading_rad = reference_heading(model_, from, model_.swing_of(lie, action));
-  return action;
+  double carry = club.carry_yd;
+  if (played.length == Length::to_hole) carry = carry_to_hole(model_, from, club);
+  if (played.length == Length::named) carry = played.named_carry_yd;
+  return in_reference_direction(model_, lie, from, played.swing, carry);
 }
 
 // A club aimed as the policy aims near there.

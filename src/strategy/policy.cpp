@@ -22,7 +22,7 @@ Action moved(const HoleModel& model, StateId state, const Action& action, Point 
   if (ends_at_hole(model, place, swing)) {
     // The same club played to the distance; where it does not reach, the one that fits.
     const Swing& full = model.swings(lie)[static_cast<std::size_t>(action.swing)];
-    const double carry = full.carry_for(distance_yd(from, model.pin()), roll_on_green(model));
+    const double carry = carry_to_hole(model, from, full);
     const auto longer = carry > full.carry_yd ? action_to_hole(model, lie, from) : std::nullopt;
     if (longer) {
       here = *longer;

@@ -1,8 +1,5 @@
 #include "strategy/searched_shots.hpp"
 
-#include <algorithm>
-#include <cmath>
-#include <limits>
 #include <optional>
 #include <utility>
 
@@ -18,12 +15,6 @@ struct SearchedState {
   const std::vector<SearchedShot>& shots;
   const Action& taken;
   double share;
-};
-
-// What a club costs at a place between states, and how it is played there.
-struct ShotBetween {
-  SearchedShot shot;
-  double known_share = 0.0;  // of the states at which it ends where it does here
 };
 
 std::vector<SearchedState> searched_around(const HoleModel& model, const Policy& policy, const SearchedShots& searched,
@@ -51,28 +42,34 @@ const SearchedShot* same_club(const std::vector<SearchedShot>& shots, const Sear
   return found;
 }
 
-// Nothing where the club was not weighed at all states.
-std::optional<ShotBetween> between(const std::vector<SearchedState>& around, const SearchedShot& shot) {
-  ShotBetween sum{{shot.swing, shot.ends_at_hole, 0.0, 0.0}, 0.0};
+// What a club costs between states, and how it is directed there, by the states at which it ends where it does here;
+// nothing where it was not weighed at all states.
+std::optional<SearchedShot> between(const std::vector<SearchedState>& around, const SearchedShot& shot) {
+  SearchedShot sum{shot.swing, shot.ends_at_hole, 0.0, 0.0};
+  double alike = 0.0;
   for (const SearchedState& state : around) {
     const SearchedShot* const there = same_club(state.shots, shot);
     if (there == nullptr) return std::nullopt;
-    sum.shot.strokes += state.share * there->strokes;
+    sum.strokes += state.share * there->strokes;
     if (there->ends_at_hole != shot.ends_at_hole) continue;
-    sum.shot.off_reference_rad += state.share * there->off_reference_rad;
-    sum.known_share += state.share;
+    sum.off_reference_rad += state.share * there->off_reference_rad;
+    alike += state.share;
   }
-  sum.shot.off_reference_rad /= sum.known_share;
+  sum.off_reference_rad /= alike;
   return sum;
 }
 
-Action action_of(const HoleModel& model, Lie lie, Point from, const SearchedShot& shot) {
-  const Swing& full = model.swings(lie)[static_cast<std::size_t>(shot.swing)];
-  const double to_hole = full.carry_for(distance_yd(from, model.pin()), roll_on_green(model));
-  Action action{shot.swing, full.carry_yd, 0.0, 0, model.has_direction_mean()};
-  if (shot.ends_at_hole) action.carry_yd = std::min(to_hole, full.carry_yd);
-  action.reference_heading_rad = reference_heading(model, from, model.swing_of(lie, action)) + shot.off_reference_rad;
-  return action;
+// Of the clubs that the policy takes at the states around.
+std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around) {
+  std::optional<SearchedShot> best;
+  for (const SearchedState& state : around) {
+    for (const SearchedShot& shot : state.shots) {
+      if (shot.swing != state.taken.swing) continue;
+      const std::optional<SearchedShot> here = between(around, shot);
+      if (here && (!best || here->strokes < best->strokes - numerics::as_good_strokes)) best = here;
+    }
+  }
+  return best;
 }
 
 }  // namespace
@@ -84,18 +81,13 @@ Action action_between(const HoleModel& model, const Policy& policy, const Search
   const std::vector<SearchedState> around = searched_around(model, policy, searched, lie, from);
   double known = 0.0;
   for (const SearchedState& state : around) known += state.share;
-  std::optional<SearchedShot> best;
-  double least = std::numeric_limits<double>::infinity();
-  for (const SearchedState& state : around) {
-    for (const SearchedShot& shot : state.shots) {
-      if (shot.swing != state.taken.swing || known < numerics::searched_share) continue;
-      const std::optional<ShotBetween> here = between(around, shot);
-      if (!here || here->shot.strokes >= least - numerics::as_good_strokes) continue;
-      least = here->shot.strokes;
-      best = here->shot;
-    }
-  }
-  return best ? action_of(model, lie, from, *best) : action_near(model, policy, lie, from);
+  const std::optional<SearchedShot> best = known < numerics::searched_share ? std::nullopt : best_between(around);
+  if (!best) return action_near(model, policy, lie, from);
+  const Swing& club = model.swings(lie)[static_cast<std::size_t>(best->swing)];
+  const double carry = best->ends_at_hole ? carry_to_hole(model, from, club) : club.carry_yd;
+  Action action = in_reference_direction(model, lie, from, best->swing, carry);
+  action.reference_heading_rad += best->off_reference_rad;
+  return action;
 }
 
 }  // namespace yardworth

@@ -1,5 +1,6 @@
 #include "strategy/shot_at_hole.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/numerics.hpp"
@@ -10,12 +11,23 @@ double roll_on_green(const HoleModel& model) { return roll_factor(Ground::green,
 
 double roll_on_fairway(const HoleModel& model) { return roll_factor(Ground::fairway, model.map().firmness()); }
 
+double carry_to_hole(const HoleModel& model, Point from, const Swing& swing) {
+  return swing.carry_for(distance_yd(from, model.pin()), roll_on_green(model));
+}
+
 double reference_heading(const HoleModel& model, Point from, const Swing& swing) {
   // A swing played to the hole reaches it to the last digit but not always beyond.
   if (swing.total_yd(roll_on_green(model)) >= distance_yd(from, model.pin()) - numerics::rounding_yd) {
     return heading_rad(from, model.pin());
   }
   return middle_heading(model.map(), from, swing.total_yd(roll_on_fairway(model)));
+}
+
+Action in_reference_direction(const HoleModel& model, Lie lie, Point from, int swing, double carry_yd) {
+  const Swing& full = model.swings(lie)[static_cast<std::size_t>(swing)];
+  Action action{swing, std::min(full.carry_yd, carry_yd), 0.0, 0, model.has_direction_mean()};
+  action.reference_heading_rad = reference_heading(model, from, model.swing_of(lie, action));
+  return action;
 }
 
 bool ends_at_hole(const HoleModel& model, Point from, const Swing& swing) {

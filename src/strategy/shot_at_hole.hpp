@@ -12,6 +12,9 @@ namespace yardworth {
 double roll_on_green(const HoleModel& model);
 double roll_on_fairway(const HoleModel& model);
 
+// The carry that a swing needs to end at the hole if it comes down on the green; it may be more than it has.
+double carry_to_hole(const HoleModel& model, Point from, const Swing& swing);
+
 // Where aims are reckoned from: the hole for a swing that reaches it, otherwise the middle of the line of play at the
 // swing's distance.
 double reference_heading(const HoleModel& model, Point from, const Swing& swing);
@@ -20,6 +23,10 @@ double reference_heading(const HoleModel& model, Point from, const Swing& swing)
 // more in any respect and less in one. None where no swing has it.
 std::optional<int> fitting_swing(const std::vector<Swing>& swings,
                                  const std::function<double(const Swing&)>& needed_carry);
+
+// A swing of the lie in its reference direction, played to a carry or in full where it does not have that. The mean
+// direction is allowed for, as in all that a search weighs.
+Action in_reference_direction(const HoleModel& model, Lie lie, Point from, int swing, double carry_yd);
 
 // Whether a swing ends at the hole, to the last digits, if it comes down on the green.
 bool ends_at_hole(const HoleModel& model, Point from, const Swing& swing);

@@ -20,10 +20,8 @@ struct Stratum {
 
   // Of the nodes struck, from the leftmost on; they sum to 1.
   const std::vector<double>& weights() const { return lattice->weights(stride); }
-  // Half of the offsets begin left of the middle node, half right of it: the carries left of it are those right of it
-  // mirrored, and all offsets together neither short nor long.
   double carry_yd(const Swing& swing, int k) const {
-    const int node = k + lattice_offset - lattice_offsets / 2;
+    const int node = node_at_offset(k, lattice_offset);
     return solid ? swing.solid_carry_yd(lattice->solid_deviate(node))
                  : swing.carry_yd * lattice->poor_carry_share(node);
   }

@@ -118,8 +118,8 @@ double sum_at_stride(const StrikeLattice& lattice, int stride, int offset) {
   double sum = 0.0;
   for (std::size_t i = 0; i < weights.size(); ++i) {
     const int k = static_cast<int>(i) * stride - lattice.half_width();
-    sum += weights[i] * cost_of(static_cast<double>(k) / lattice.steps_per_sd(),
-                                lattice.solid_deviate(k + offset - numerics::lattice_offsets / 2));
+    sum += weights[i] *
+           cost_of(static_cast<double>(k) / lattice.steps_per_sd(), lattice.solid_deviate(node_at_offset(k, offset)));
   }
   return sum;
 }
@@ -130,7 +130,7 @@ double sum_of_equal_weights(const StrikeLattices& lattices, int stride, int offs
   const int shift = offset % EqualWeightLattice::shifts;
   double sum = 0.0;
   for (int i = 0; i < nodes; ++i) {
-    const int node = EqualWeightLattice::carry_node(i, nodes) + offset - numerics::lattice_offsets / 2;
+    const int node = node_at_offset(EqualWeightLattice::carry_node(i, nodes), offset);
     sum += cost_of(even.direction_deviate(i, nodes, shift), lattices.solid.solid_deviate(node)) / nodes;
   }
   return sum;
@@ -176,8 +176,7 @@ TEST_CASE("all places together strike neither long nor short, and as wide as the
     double squares = 0.0;
     for (int offset = 0; offset < numerics::lattice_offsets; ++offset) {
       for (int i = 0; i < nodes; ++i) {
-        carry += lattices.solid.solid_deviate(EqualWeightLattice::carry_node(i, nodes) + offset -
-                                              numerics::lattice_offsets / 2);
+        carry += lattices.solid.solid_deviate(node_at_offset(EqualWeightLattice::carry_node(i, nodes), offset));
       }
     }
     for (int shift = 0; shift < EqualWeightLattice::shifts; ++shift) {

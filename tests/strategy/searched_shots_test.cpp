@@ -7,8 +7,6 @@
 #include <utility>
 #include <vector>
 
-#include "core/numerics.hpp"
-#include "gain/finish_holes.hpp"
 #include "gain/solve_hole.hpp"
 #include "strategy/shot_at_hole.hpp"
 #include "support/courses.hpp"
