@@ -189,6 +189,7 @@ PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_o
     result.largest_component = std::max(result.largest_component, static_cast<int>(members.size()));
   }
   result.components = static_cast<int>(components.size());
+  result.visits = std::move(reached.visits);
   result.rows.resize(static_cast<std::size_t>(model.state_count()));
   for (std::size_t i = 0; i < reached.states.size(); ++i) {
     result.rows[static_cast<std::size_t>(reached.states[i])] = std::move(reached.rows[i]);

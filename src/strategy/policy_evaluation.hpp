@@ -14,8 +14,9 @@ namespace yardworth {
 // Expected strokes by state under a policy; NaN for states that are not reached, or hardly ever.
 struct PolicyEvaluation {
   std::vector<double> value;
-  Policy policy;          // with an action for every reached state
-  std::vector<Row> rows;  // by state; null for states that are not reached
+  std::vector<double> visits;  // by state: balls that come to it, of one from each root, in one walk (pass_on_walking)
+  Policy policy;               // with an action for every reached state
+  std::vector<Row> rows;       // by state; null for states that are not reached
   double at_tee = 0.0;
   double baseline_bound = 0.0;  // strokes of at_tee that may rest on the baseline outside the short game
   int states = 0;               // reached

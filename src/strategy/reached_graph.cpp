@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/graph/compressed_sparse_row_graph.hpp>
 #include <boost/graph/strong_components.hpp>
+#include <numeric>
 #include <queue>
 
 #include "strategy/expected_visits.hpp"
@@ -20,11 +21,11 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
                    const FollowedTo& followed_to) {
   ReachedGraph reached;
   reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
-  std::vector<double> visits_here(static_cast<std::size_t>(model.state_count()), 0.0);
+  reached.visits.assign(static_cast<std::size_t>(model.state_count()), 0.0);
   std::priority_queue<std::pair<double, StateId>> furthest;
   const auto meet = [&](StateId state, double more) {
     int& index = reached.index_of[static_cast<std::size_t>(state)];
-    visits_here[static_cast<std::size_t>(state)] += more;
+    reached.visits[static_cast<std::size_t>(state)] += more;
     if (index >= 0) return;
     index = static_cast<int>(reached.states.size());
     reached.states.push_back(state);
@@ -37,7 +38,7 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     const auto [distance, state] = furthest.top();
     furthest.pop();
     Row row;
-    const double here = visits_here[static_cast<std::size_t>(state)];
+    const double here = reached.visits[static_cast<std::size_t>(state)];
     if (here < followed_to.least_visits) {
       row = holed_for(model.short_game().strokes(model.lie_of(state), distance));
       reached.rare.push_back(state);
@@ -50,30 +51,69 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
   return reached;
 }
 
-std::vector<Component> strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace) {
-  std::size_t edge_count = 0;
-  for (const Row& row : reached.rows) edge_count += row->to.size();
+namespace {
+
+// Nearest the hole first.
+std::vector<std::size_t> by_distance(const ReachedGraph& reached) {
+  std::vector<std::size_t> order(reached.states.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return reached.distance_yd[a] < reached.distance_yd[b]; });
+  return order;
+}
+
+// Of the states from the first place in the order up to the last, between which balls go both ways.
+void add_components(const ReachedGraph& reached, const std::vector<std::size_t>& order, std::size_t first,
+                    std::size_t last, const std::vector<std::size_t>& place_of, EvaluationWorkspace& workspace,
+                    std::vector<Component>& components) {
   auto& edges = workspace.edges;
-  edges.resize(edge_count);
-  auto edge = edges.begin();
-  for (std::size_t i = 0; i < reached.rows.size(); ++i) {
-    for (const auto& [to, share] : reached.rows[i]->to) {
-      *edge++ = {static_cast<std::uint32_t>(i),
-                 static_cast<std::uint32_t>(reached.index_of[static_cast<std::size_t>(to)])};
+  edges.clear();
+  for (std::size_t place = first; place <= last; ++place) {
+    for (const auto& [to, share] : reached.rows[order[place]]->to) {
+      const std::size_t other = place_of[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(to)])];
+      if (other < first) continue;
+      edges.emplace_back(static_cast<std::uint32_t>(place - first), static_cast<std::uint32_t>(other - first));
     }
   }
-  const auto vertices = static_cast<std::uint32_t>(reached.rows.size());
-  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), vertices,
+  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), static_cast<std::uint32_t>(last - first + 1),
                     static_cast<std::uint32_t>(edges.size()));
-  std::vector<int> component(reached.rows.size());
+  std::vector<int> number(last - first + 1);
   // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.
   const int count = boost::strong_components(
-      graph, boost::make_iterator_property_map(component.begin(), boost::get(boost::vertex_index, graph)));
-  std::vector<Component> members(static_cast<std::size_t>(count));
-  for (std::size_t i = 0; i < component.size(); ++i) members[static_cast<std::size_t>(component[i])].push_back(i);
-  const auto nearer = [&](std::size_t a, std::size_t b) { return reached.distance_yd[a] < reached.distance_yd[b]; };
-  for (Component& group : members) std::stable_sort(group.begin(), group.end(), nearer);
-  return members;
+      graph, boost::make_iterator_property_map(number.begin(), boost::get(boost::vertex_index, graph)));
+  const std::size_t before = components.size();
+  components.resize(before + static_cast<std::size_t>(count));
+  for (std::size_t i = 0; i < number.size(); ++i) {
+    components[before + static_cast<std::size_t>(number[i])].push_back(order[first + i]);
+  }
+}
+
+}  // namespace
+
+// Nearly all balls go nearer to the hole. In the order of distance a component lies within a stretch that balls go back
+// and forth in, from its nearest state to its furthest; what lies in no such stretch is a component alone.
+std::vector<Component> strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace) {
+  const std::vector<std::size_t> order = by_distance(reached);
+  std::vector<std::size_t> place_of(order.size());
+  for (std::size_t place = 0; place < order.size(); ++place) place_of[order[place]] = place;
+  std::vector<Component> components;
+  components.reserve(order.size());
+  std::size_t first = 0;
+  std::size_t last = 0;
+  for (std::size_t place = 0; place < order.size(); ++place) {
+    for (const auto& [to, share] : reached.rows[order[place]]->to) {
+      last = std::max(last, place_of[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(to)])]);
+    }
+    last = std::max(last, place);
+    if (place < last) continue;
+    if (first == last) {
+      components.push_back({order[place]});
+    } else {
+      add_components(reached, order, first, last, place_of, workspace, components);
+    }
+    first = place + 1;
+  }
+  return components;
 }
 
 }  // namespace yardworth
