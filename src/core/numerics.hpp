@@ -15,11 +15,11 @@ namespace yardworth::numerics {
 // Between rings and between the states along a ring, on the grid that policies are looked for on. The best shot changes
 // less along a ring than the strokes it leads to, so states may lie far apart there; along the line of play the club
 // changes every ten yards.
-inline constexpr double search_ring_yd = 11.0;
+inline constexpr double search_ring_yd = 13.0;
 inline constexpr double search_arc_yd = 40.0;
 // The rings of the held-out grid lie so many times closer, and its states along a ring: what a state is worth is felt
 // in full by how far apart they are, with the square, and most across the line of play.
-inline constexpr double held_out_rings = 1.2;
+inline constexpr double held_out_rings = 1.4;
 inline constexpr double held_out_arcs = 6.4;
 // Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
 inline constexpr double ring_yd = 13.0;
@@ -105,8 +105,10 @@ inline constexpr double search_sampling_density = 0.65;
 // Among trees, where what is best to play changes from place to place, as if so many times as many again.
 inline constexpr double recovery_density = 4.0;
 // On the held-out grid a state that so many balls come to has the usual number of equal-weight strikes, and others in
-// proportion to their visits, between the fewest and the most that there are.
+// proportion to this power of their visits, between the fewest and the most that there are. A round errs least by
+// independent errors of states that fall with n^-a, n being strikes, at the power 2 / (2 a + 1): a is about 3/4.
 inline constexpr double usual_strikes_visits = 0.02;
+inline constexpr double strikes_by_visits = 0.8;
 // The sampling density at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
 
@@ -116,13 +118,13 @@ inline constexpr double every_node = std::numeric_limits<double>::infinity();
 // those that come out more than the margin behind the best are not struck as closely. Where all strikes count a screen
 // of a sixth of them errs by more than the margin.
 inline constexpr int screen_stride = 3;
-inline constexpr double screen_margin = 0.05;
+inline constexpr double screen_margin = 0.03;
 // Of the aims of a swing those within this share of the margin of the best, and this many beside them, are looked at
 // again.
 inline constexpr double narrow_share = 0.5;
 inline constexpr int fine_aims = 2;
 // States with fewer visits are left as the warm start plays them.
-inline constexpr double least_visits = 1.25e-3;
+inline constexpr double least_visits = 1.5e-3;
 // A state is not tried again while nothing it may lead to has moved by more than this. A complete search, whose Bellman
 // residual is asserted to be under 1e-6, allows less.
 inline constexpr double search_tolerance = 1e-4;
@@ -194,16 +196,18 @@ inline constexpr double rounding_share = 1e-6;
 // of it.
 inline constexpr double searched_share = 0.5;
 
-// ---- Second shots by look-ahead
+// ---- Clubs by look-ahead
 
-// Vertices lie on rings so many times closer than those of the search, and along them as far apart.
-inline constexpr double look_ahead_rings = 2.0;
-// What is played is worked out at vertices that so many of the tee shots finish around: 97 of 100 of those that do not
-// finish near the hole. At vertices with more they are struck at every equal-weight node, with more than the second at
-// every second, and at every third elsewhere.
-inline constexpr double look_ahead_visits = 7e-4;
-inline constexpr double look_ahead_every_node_visits = 0.01;
-inline constexpr double look_ahead_every_second_visits = 0.003;
+// Vertices lie so many times closer than the states of the search, along the line of play and across.
+inline constexpr double look_ahead_closer = 2.0;
+// Clubs are weighed at vertices that so many balls come to: that is where 9 of 10 do. At vertices with more than the
+// second every second equal-weight strike counts, with more than the third every fourth, and else every twelfth.
+inline constexpr double look_ahead_visits = 1e-3;
+inline constexpr double look_ahead_every_second_visits = 0.03;
+inline constexpr double look_ahead_every_fourth_visits = 0.006;
+// Clubs that the search has within this of its best are weighed again, by closer values and on strikes that are alike
+// at all vertices.
+inline constexpr double look_ahead_margin = 0.025;
 // A place is looked ahead from where such vertices have at least this share of the weights of those around it.
 inline constexpr double look_ahead_known_share = 0.5;
 

@@ -20,7 +20,7 @@ struct PolicyStart {
 // A policy and what it is worth where the search has not looked.
 struct FoundPolicy {
   PolicyEvaluation held_out;  // the better, by held-out values, of the start and the one found
-  // What that plays from where tee shots finish; none where the start was kept.
+  // The clubs of that, where enough balls come to; none where the start was kept.
   std::shared_ptr<const LookAhead> look_ahead;
   Policy kept;          // the same on the grid of the search
   BestPolicy searched;  // what the search found, and what it says of that itself

@@ -7,11 +7,13 @@ namespace yardworth {
 
 namespace {
 
-ActionFrom found_from(const HoleModel& model, const FoundPolicy& found) {
-  return [&model, &found](Lie lie, Point from) {
+ActionFrom found_from(const HoleModel& search, const HoleModel& model, const FoundPolicy& found) {
+  return [&search, &model, &found](Lie lie, Point from) {
+    const Action near = action_near(model, found.held_out.policy, lie, from);
     const bool looked_at = lie != Lie::tee && distance_yd(from, model.pin()) > short_game_radius_yd;
-    const auto ahead = looked_at ? found.look_ahead->action(lie, from) : std::nullopt;
-    return ahead ? *ahead : action_near(model, found.held_out.policy, lie, from);
+    if (!looked_at) return near;
+    const Searched searched{search, found.searched.exact.policy, found.searched.shots};
+    return with_club_ahead(searched, *found.look_ahead, lie, from, near);
   };
 }
 
@@ -28,14 +30,15 @@ ActionFrom followed_from(const HoleModels& models, const SolvedBest& best) {
 }  // namespace
 
 ActionFrom best_before_from(const HoleModels& models, const SolvedBest& best) {
-  if (best.before.look_ahead) return found_from(models.before, best.before);
+  if (best.before.look_ahead) return found_from(models.search_before, models.before, best.before);
   const PolicyEvaluation& habit = best.before.held_out;
   return habit_with_tee_shot(models.before, habit.policy[static_cast<std::size_t>(models.before.tee_state())]);
 }
 
 ActionFrom best_after_from(const HoleModels& models, const SolvedBest& best) {
   if (!best.after) return best_before_from(models, best);
-  return best.after->look_ahead ? found_from(models.after(), *best.after) : followed_from(models, best);
+  return best.after->look_ahead ? found_from(models.search_after, models.after(), *best.after)
+                                : followed_from(models, best);
 }
 
 }  // namespace yardworth

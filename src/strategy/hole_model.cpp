@@ -1,6 +1,8 @@
 #include "strategy/hole_model.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdlib>
 #include <numeric>
 #include <optional>
 
@@ -111,6 +113,7 @@ void HoleModel::choose_places() {
     }
     for (const int vertex : kept) {
       vertices_.push_back(first + vertex);
+      ring_at_.push_back(ring);
       places.push_back(place_of_vertex(vertex));
     }
     for (int vertex = 0; vertex < count; ++vertex) {
@@ -141,7 +144,8 @@ int HoleModel::longer_stride(StateId state, int stride) const {
 int HoleModel::equal_weight_stride_for(double visits_here) const {
   const int finer = discretisation_.options().rows_finer;
   const int longest = finer * largest_lattice_stride;
-  const double wanted = finer * numerics::usual_strikes_visits / (visits_here * sampling_density());
+  const double usual = numerics::usual_strikes_visits / (visits_here * sampling_density());
+  const double wanted = finer * std::pow(usual, numerics::strikes_by_visits);
   int stride = static_cast<int>(std::clamp(wanted, 1.0, static_cast<double>(longest)));
   while (longest % stride != 0) --stride;
   return stride;
@@ -164,6 +168,13 @@ int HoleModel::fitting_stride(StateId state, int wanted) const {
   int stride = wanted;
   while (!fits(stride)) --stride;
   return stride;
+}
+
+double HoleModel::baseline_at(StateId state) const {
+  if (state == tee_state()) return short_game().strokes(Lie::tee, distance_yd(tee(), pin()));
+  const auto [lie, place] = std::div(state, place_count());
+  const auto in_play = static_cast<std::size_t>(lies_in_play[static_cast<std::size_t>(lie)]);
+  return baseline_on_rings_[in_play][ring_at_[static_cast<std::size_t>(place)]];
 }
 
 Lie HoleModel::lie_of(StateId state) const {

@@ -50,12 +50,7 @@ struct Continuation {
   std::array<std::uint32_t, 4> state;
   Kind kind;
 
-  std::array<double, 4> weights() const {
-    const double ring = share[0];
-    const double near = share[1];
-    const double far = share[2];
-    return {(1.0 - ring) * (1.0 - near), (1.0 - ring) * near, ring * (1.0 - far), ring * far};
-  }
+  std::array<double, 4> weights() const { return bilinear_weights(share[0], share[1], share[2]); }
   // Strokes still to come, given values by state; what a replay will cost is left out.
   double worth(const std::vector<double>& value) const {
     if (kind != Kind::between_states) return cost;
@@ -97,6 +92,8 @@ class HoleModel {
   StateId tee_state() const { return static_cast<int>(lies_in_play.size()) * place_count(); }
   Lie lie_of(StateId state) const;
   Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
+  // Strokes of the baseline from there.
+  double baseline_at(StateId state) const;
   // The state of a lie nearest to a place: on the nearer ring, since what is best to play depends most on the distance.
   StateId nearest_state(Lie lie, Point place) const;
 
@@ -213,9 +210,10 @@ class HoleModel {
   bool has_direction_mean_ = false;
   RingGrid grid_;
   std::array<std::vector<double>, all_lies.size()> baseline_on_rings_;
-  std::vector<int> vertices_;  // of the grid where balls are played from
-  std::vector<int> place_at_;  // by vertex: its index among them, or that of the nearest of them on its ring
-  std::vector<Point> places_;  // by state
+  std::vector<int> vertices_;         // of the grid where balls are played from
+  std::vector<std::size_t> ring_at_;  // by place: the ring of that vertex
+  std::vector<int> place_at_;         // by vertex: its index among them, or that of the nearest of them on its ring
+  std::vector<Point> places_;         // by state
   Discretisation discretisation_;
   KeptShots* kept_shots_;
   std::size_t bag_number_ = 0;

@@ -1,39 +1,15 @@
 #include "strategy/look_ahead.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <array>
 #include <limits>
-#include <numeric>
 #include <utility>
 
 #include "core/numerics.hpp"
 #include "player/lies_in_play.hpp"
-#include "strategy/shot_at_hole.hpp"
 #include "strategy/strikes.hpp"
-#include "strategy/transition.hpp"
 
 namespace yardworth {
-
-namespace {
-
-// What is best to play changes with the distance.
-DiscretisationOptions vertices_for(const DiscretisationOptions& searched) {
-  DiscretisationOptions vertices = searched;
-  vertices.ring_yd /= numerics::look_ahead_rings;
-  return vertices;
-}
-
-std::array<double, 4> weights_of(const RingGrid::Corners& at) {
-  return {(1.0 - at.ring_share) * (1.0 - at.near_share), (1.0 - at.ring_share) * at.near_share,
-          at.ring_share * (1.0 - at.far_share), at.ring_share * at.far_share};
-}
-
-int stride_of(double visits) {
-  if (visits >= numerics::look_ahead_every_node_visits) return 1;
-  return visits >= numerics::look_ahead_every_second_visits ? 2 : 3;
-}
-
-}  // namespace
 
 BallsAround::BallsAround(const HoleModel& model, const DiscretisationOptions& vertices)
     : pin_(model.pin()),
@@ -49,158 +25,131 @@ void BallsAround::add(Lie lie, Point at, double weight) {
   const double left = distance_yd(at, pin_);
   if (lie == Lie::green || left <= short_game_radius_yd) return;
   const RingGrid::Corners corners = grid_.corners(at - pin_, left);
-  const std::array<double, 4> shares = weights_of(corners);
+  const std::array<double, 4> shares = corners.weights();
   for (std::size_t i = 0; i < shares.size(); ++i) weight_[index_of(lie, corners.vertex[i])] += weight * shares[i];
+}
+
+BallsAround balls_around(const EvaluatedPolicy& evaluated, const DiscretisationOptions& searched) {
+  const HoleModel& model = evaluated.model;
+  DiscretisationOptions vertices = searched;
+  vertices.ring_yd /= numerics::look_ahead_closer;
+  vertices.arc_yd /= numerics::look_ahead_closer;
+  BallsAround balls(model, vertices);
+  for (StateId state = 0; state < model.state_count(); ++state) {
+    const double here = evaluated.policy.visits[static_cast<std::size_t>(state)];
+    if (here > 0.0 && state != model.tee_state()) balls.add(model.lie_of(state), model.place_of(state), here);
+  }
+  return balls;
 }
 
 namespace {
 
-// Of one tee shot, where it finishes.
-BallsAround tee_shots_around(const HoleModel& model, const Action& tee_shot) {
-  BallsAround around(model, vertices_for(model.discretisation().options()));
-  for_each_strike(model, model.tee_state(), tee_shot, 1, [&](const Rest& rest, double weight) {
-    if (!rest.replay) around.add(rest.lie, rest.at, weight);
-  });
-  return around;
+// Of equal-weight strikes, more where more balls come to.
+int stride_of(double visits) {
+  if (visits >= numerics::look_ahead_every_second_visits) return 2;
+  return visits >= numerics::look_ahead_every_fourth_visits ? 4 : 12;
 }
 
-}  // namespace
-
-LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value)
-    : LookAhead(model, policy, value, tee_shots_around(model, policy[static_cast<std::size_t>(model.tee_state())])) {}
-
-LookAhead::LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value, BallsAround around)
-    : model_(model), around_(std::move(around)), clubs_(lies_in_play.size() * around_.vertices()) {
-  const std::vector<Point> offsets = around_.grid().offsets();
-  for (const Lie lie : lies_in_play) {
-    for (std::size_t vertex = 0; vertex < around_.vertices(); ++vertex) {
-      const std::size_t index = around_.index_of(lie, static_cast<int>(vertex));
-      const double here = around_.at(index);
-      if (here < numerics::look_ahead_visits) continue;
-      clubs_[index] = weigh_clubs({lie, model.pin() + offsets[vertex], stride_of(here), value}, policy);
-    }
-  }
-}
-
-// What the policy plays at the states around a place, the nearest first.
-std::vector<LookAhead::Around> LookAhead::policy_around(Lie lie, Point from, const Policy& policy) const {
-  const Continuation here = model_.continuation({from, lie});
-  const std::array<double, 4> shares = here.weights();
-  std::array<std::size_t, 4> order{};
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return shares[a] > shares[b]; });
-  std::vector<Around> around;
-  for (const std::size_t i : order) {
-    const Action& action = policy[here.state[i]];
-    if (shares[i] <= numerics::rounding_share || action.swing < 0) continue;
-    const Point place = model_.place_of(static_cast<StateId>(here.state[i]));
-    const double heading = HoleModel::heading_of(model_.swing_of(lie, action), action);
-    around.push_back({played_by(lie, place, action), heading - heading_rad(place, model_.pin())});
-  }
-  return around;
-}
-
-LookAhead::Clubs LookAhead::weigh_clubs(const Looked& at, const Policy& policy) const {
-  Clubs clubs;
-  const auto add = [&](int swing, const Around& near) {
-    const bool known =
-        std::any_of(clubs.begin(), clubs.end(), [&](const Weighed& other) { return other.played.swing == swing; });
-    if (known || swing < 0 || swing >= static_cast<int>(model_.swings(at.lie).size())) return;
-    clubs.push_back(weigh(at, near, swing));
-  };
-  const std::vector<Around> around = policy_around(at.lie, at.from, policy);
-  for (const Around& near : around) add(near.played.swing, near);
-  if (around.empty()) return clubs;
-  for (const int beside : {-1, 1}) add(around.front().played.swing + beside, around.front());
-  return clubs;
-}
-
-LookAhead::Played LookAhead::played_by(Lie lie, Point from, const Action& action) const {
-  const bool is_full = action.carry_yd >= model_.swings(lie)[static_cast<std::size_t>(action.swing)].carry_yd;
-  if (is_full) return {action.swing, Length::full, 0.0};
-  if (ends_at_hole(model_, from, model_.swing_of(lie, action))) return {action.swing, Length::to_hole, 0.0};
-  return {action.swing, Length::named, action.carry_yd};
-}
-
-Action LookAhead::action_of(Lie lie, Point from, const Played& played) const {
-  const Swing& club = model_.swings(lie)[static_cast<std::size_t>(played.swing)];
-  double carry = club.carry_yd;
-  if (played.length == Length::to_hole) carry = carry_to_hole(model_, from, club);
-  if (played.length == Length::named) carry = played.named_carry_yd;
-  return in_reference_direction(model_, lie, from, played.swing, carry);
-}
-
-// A club aimed as the policy aims near there.
-LookAhead::Weighed LookAhead::weigh(const Looked& at, const Around& near, int swing) const {
-  const Played played = swing == near.played.swing ? near.played : Played{swing, Length::to_hole, 0.0};
-  Action action = action_of(at.lie, at.from, played);
-  const double heading = heading_rad(at.from, model_.pin()) + near.off_hole_rad;
-  const double off = std::remainder(heading - action.reference_heading_rad, 2.0 * pi);
-  const double aim_step = model_.swing_of(at.lie, action).direction_scale_rad / aims_per_sd;
-  constexpr double furthest = largest_aim;
-  action.aim = static_cast<int>(std::lround(std::clamp(off / aim_step, -furthest, furthest)));
-  return {played, action.aim, strokes_of(at, action)};
-}
+// A place whose clubs are weighed, and how closely.
+struct Looked {
+  const HoleModel& model;
+  const std::vector<double>& value;
+  Lie lie;
+  Point from;
+  int stride;
+};
 
 // Struck at the same carries everywhere, so that what an error favours changes slowly from place to place.
-double LookAhead::strokes_of(const Looked& at, const Action& action) const {
-  const Swing swing = model_.swing_of(at.lie, action);
-  std::array<Stratum, 2> strata = strata_of(model_, model_.nearest_state(at.lie, at.from), swing, at.stride);
+double strokes_of(const Looked& at, const Action& action) {
+  const HoleModel& model = at.model;
+  const Swing swing = model.swing_of(at.lie, action);
+  std::array<Stratum, 2> strata = strata_of(model, model.nearest_state(at.lie, at.from), swing, at.stride);
   for (Stratum& stratum : strata) {
-    stratum.lattice_offset = model_.discretisation().options().lattice_offset % lattice_offsets;
+    stratum.lattice_offset = model.discretisation().options().lattice_offset % numerics::lattice_offsets;
   }
   double strokes = 1.0;
   double replay = 0.0;
-  for_each_equal_weight_strike(model_, at.from, swing, strata, HoleModel::struck_heading_of(swing, action),
+  for_each_equal_weight_strike(model, at.from, swing, strata, HoleModel::struck_heading_of(swing, action),
                                [&](const Rest& rest, double weight) {
-                                 const Continuation continuation = model_.continuation(rest);
+                                 const Continuation continuation = model.continuation(rest);
                                  if (continuation.kind == Continuation::Kind::replay) replay += weight;
                                  strokes += weight * continuation.worth(at.value);
                                });
   return until_away(strokes, replay);
 }
 
-std::array<LookAhead::Known, 4> LookAhead::known_around(Lie lie, Point from) const {
-  const RingGrid::Corners corners = around_.grid().corners(from - model_.pin(), distance_yd(from, model_.pin()));
-  const std::array<double, 4> shares = weights_of(corners);
-  std::array<Known, 4> around{};
-  for (std::size_t i = 0; i < shares.size(); ++i) {
-    const Clubs& clubs = clubs_[around_.index_of(lie, corners.vertex[i])];
-    if (shares[i] > numerics::rounding_share && !clubs.empty()) around[i] = {&clubs, shares[i]};
-  }
-  return around;
+// The shots that came near the best, that first.
+std::vector<SearchedShot> promising(std::vector<SearchedShot> shots) {
+  std::stable_sort(shots.begin(), shots.end(),
+                   [](const SearchedShot& a, const SearchedShot& b) { return a.strokes < b.strokes; });
+  const auto is_behind = [&](const SearchedShot& shot) {
+    return shot.strokes > shots.front().strokes + numerics::look_ahead_margin;
+  };
+  shots.erase(std::find_if(shots.begin(), shots.end(), is_behind), shots.end());
+  return shots;
 }
 
-std::optional<Action> LookAhead::action(Lie lie, Point from) const {
-  const std::array<Known, 4> around = known_around(lie, from);
-  const double known =
-      std::accumulate(around.begin(), around.end(), 0.0, [](double sum, const Known& k) { return sum + k.share; });
-  if (known < numerics::look_ahead_known_share) return std::nullopt;
-  const auto strokes_with = [&](int swing) {
-    double strokes = 0.0;
-    for (const Known& vertex : around) {
-      if (vertex.clubs == nullptr) continue;
-      const auto same = std::find_if(vertex.clubs->begin(), vertex.clubs->end(),
-                                     [&](const Weighed& other) { return other.played.swing == swing; });
-      if (same == vertex.clubs->end()) return std::numeric_limits<double>::infinity();
-      strokes += vertex.share * same->strokes;
+}  // namespace
+
+LookAhead::LookAhead(const Searched& searched, const HoleModel& model, const std::vector<double>& value,
+                     BallsAround around)
+    : pin_(model.pin()), around_(std::move(around)), clubs_(lies_in_play.size() * around_.vertices()) {
+  const std::vector<Point> offsets = around_.grid().offsets();
+  for (const Lie lie : lies_in_play) {
+    for (std::size_t vertex = 0; vertex < around_.vertices(); ++vertex) {
+      const std::size_t index = around_.index_of(lie, static_cast<int>(vertex));
+      const double here = around_.at(index);
+      if (here < numerics::look_ahead_visits) continue;
+      const Looked at{model, value, lie, pin_ + offsets[vertex], stride_of(here)};
+      const std::vector<SearchedShot> shots = promising(shots_between(searched, lie, at.from));
+      for (const SearchedShot& shot : shots) {
+        const Action action = action_of(searched.model, lie, at.from, shot);
+        clubs_[index].push_back({shot.swing, shots.size() > 1 ? strokes_of(at, action) : shot.strokes});
+      }
     }
-    return strokes;
-  };
-  const auto nearest =
-      std::max_element(around.begin(), around.end(), [](const Known& a, const Known& b) { return a.share < b.share; });
-  const Weighed* best = nullptr;
-  double least = std::numeric_limits<double>::infinity();
-  for (const Weighed& club : *nearest->clubs) {
-    const double strokes = strokes_with(club.played.swing);
-    if (strokes >= least - numerics::as_good_strokes) continue;
-    least = strokes;
-    best = &club;
   }
-  if (best == nullptr) return std::nullopt;
-  Action action = action_of(lie, from, best->played);
-  action.aim = best->aim;
-  return action;
+}
+
+// A club that did not come near the best at a vertex is taken to be as far behind there as that asks for.
+double LookAhead::strokes_with(const Clubs& clubs, int swing) {
+  double least = std::numeric_limits<double>::infinity();
+  for (const Club& club : clubs) {
+    if (club.swing == swing) return club.strokes;
+    least = std::min(least, club.strokes);
+  }
+  return least + numerics::look_ahead_margin;
+}
+
+Action with_club_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from, const Action& given) {
+  const std::optional<int> swing = ahead.swing(lie, from);
+  if (!swing) return given;
+  return action_with(searched, *swing, lie, from).value_or(given);
+}
+
+std::optional<int> LookAhead::swing(Lie lie, Point from) const {
+  const RingGrid::Corners corners = around_.grid().corners(from - pin_, distance_yd(from, pin_));
+  const std::array<double, 4> shares = corners.weights();
+  std::vector<std::pair<const Clubs*, double>> known;
+  double known_share = 0.0;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    const Clubs& clubs = clubs_[around_.index_of(lie, corners.vertex[i])];
+    if (shares[i] <= numerics::rounding_share || clubs.empty()) continue;
+    known.emplace_back(&clubs, shares[i]);
+    known_share += shares[i];
+  }
+  if (known_share < numerics::look_ahead_known_share) return std::nullopt;
+  std::optional<int> best;
+  double least = std::numeric_limits<double>::infinity();
+  for (const auto& [candidates, of_them] : known) {
+    for (const Club& club : *candidates) {
+      double strokes = 0.0;
+      for (const auto& [clubs, share] : known) strokes += share * strokes_with(*clubs, club.swing);
+      if (strokes >= least - numerics::as_good_strokes) continue;
+      least = strokes;
+      best = club.swing;
+    }
+  }
+  return best;
 }
 
 }  // namespace yardworth

@@ -1,11 +1,11 @@
 #pragma once
 
-#include <array>
 #include <optional>
 #include <vector>
 
-#include "strategy/policy.hpp"
+#include "strategy/policy_evaluation.hpp"
 #include "strategy/ring_grid.hpp"
+#include "strategy/searched_shots.hpp"
 
 namespace yardworth {
 
@@ -16,7 +16,7 @@ class BallsAround {
   // From the edge of the short game to behind the tee; how far apart vertices are is as the options say.
   BallsAround(const HoleModel& model, const DiscretisationOptions& vertices);
 
-  // Balls on the green, or in the short game, are no second shots and not counted.
+  // Balls on the green, or in the short game, are not counted: no club is chosen there.
   void add(Lie lie, Point at, double weight);
 
   const RingGrid& grid() const { return grid_; }
@@ -31,69 +31,39 @@ class BallsAround {
   std::vector<double> weight_;
 };
 
-// What one step of look-ahead plays from the places where tee shots finish, given what places are worth under a policy:
-// of the clubs that the policy takes at the states around, played as it plays them, and those beside them in the bag,
-// to the hole where they reach it and else in full, the one with the fewest expected strokes. Strokes are worked out at
-// vertices on rings closer than those of the search, where enough tee shots finish, and read off straight lines
-// between: so from yard to yard the club changes where the other becomes better. docs/model.md, "Second shots by
-// look-ahead".
+// The club that one step of look-ahead plays, given what places are worth under a policy: of those that the search that
+// found the policy has weighed and that came near its best, the one with the fewest expected strokes. Strokes are
+// worked out at vertices closer than the states of the search, where enough balls come to, and read off straight lines
+// between: so from yard to yard the club changes where the other becomes better. docs/model.md, "Clubs by look-ahead".
 class LookAhead {
  public:
-  // From where its tee shot finishes. The policy and the values are by state of the model, which must outlive this.
-  LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value);
-  // From where enough of these balls are, of one.
-  LookAhead(const HoleModel& model, const Policy& policy, const std::vector<double>& value, BallsAround around);
+  // The values are by state of the model, which is for the golfer of the search. `around`: where balls come to, of one
+  // from the tee.
+  LookAhead(const Searched& searched, const HoleModel& model, const std::vector<double>& value, BallsAround around);
 
-  // Nothing where few balls are around, or the policy says nothing there.
-  std::optional<Action> action(Lie lie, Point from) const;
+  // Index of its swing; nothing where few balls come to, or the search says nothing there.
+  std::optional<int> swing(Lie lie, Point from) const;
 
  private:
-  // How far a club is played: to the hole where it reaches it and else in full; in full even where that goes beyond the
-  // hole; or to a carry that the policy names, as one who stays with a shot of shorter clubs does.
-  enum class Length { to_hole, full, named };
-  struct Played {
+  struct Club {
     int swing = 0;
-    Length length = Length::to_hole;
-    double named_carry_yd = 0.0;
-  };
-  // A club that may be played from a vertex.
-  struct Weighed {
-    Played played;
-    int aim = 0;
     double strokes = 0.0;
   };
-  // None where few balls are.
-  using Clubs = std::vector<Weighed>;
-  // What the policy plays at a state around a vertex.
-  struct Around {
-    Played played;
-    double off_hole_rad = 0.0;  // where it is aimed, to the right of the hole
-  };
+  // The first is the one that the search has as the best; none where few balls come to.
+  using Clubs = std::vector<Club>;
 
-  // A place whose clubs are weighed, and how closely.
-  struct Looked {
-    Lie lie;
-    Point from;
-    int stride;
-    const std::vector<double>& value;
-  };
-  // The vertices around a place where something is known, each with its weight.
-  struct Known {
-    const Clubs* clubs = nullptr;
-    double share = 0.0;
-  };
+  static double strokes_with(const Clubs& clubs, int swing);
 
-  Clubs weigh_clubs(const Looked& at, const Policy& policy) const;
-  Weighed weigh(const Looked& at, const Around& near, int swing) const;
-  double strokes_of(const Looked& at, const Action& action) const;
-  std::vector<Around> policy_around(Lie lie, Point from, const Policy& policy) const;
-  Played played_by(Lie lie, Point from, const Action& action) const;
-  Action action_of(Lie lie, Point from, const Played& played) const;
-  std::array<Known, 4> known_around(Lie lie, Point from) const;
-
-  const HoleModel& model_;
+  Point pin_;
   BallsAround around_;
   std::vector<Clubs> clubs_;  // by lie in play, by vertex
 };
+
+// What is played with the club that looking ahead has for a place, or as given where none is known.
+Action with_club_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from, const Action& given);
+
+// Where the balls of an evaluated policy come to rest, around vertices closer than the states that it was looked for
+// at.
+BallsAround balls_around(const EvaluatedPolicy& evaluated, const DiscretisationOptions& searched);
 
 }  // namespace yardworth

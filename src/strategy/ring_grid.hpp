@@ -12,6 +12,12 @@
 
 namespace yardworth {
 
+// Of a place between two rings, by its share of the way from the nearer to the further one and of the way between the
+// two vertices of each: the weights of the two nearer vertices and of the two further ones.
+inline std::array<double, 4> bilinear_weights(double ring, double near, double far) {
+  return {(1.0 - ring) * (1.0 - near), (1.0 - ring) * near, ring * (1.0 - far), ring * far};
+}
+
 // States lie on rings around the hole: the value of a lie changes mostly with the distance, so the states of a ring may
 // be far apart. A point between two rings lies between four states.
 class RingGrid {
@@ -26,6 +32,8 @@ class RingGrid {
     double ring_share;          // of the way from the nearer ring to the further one
     double near_share;          // of the way between the two vertices of the nearer ring
     double far_share;
+
+    std::array<double, 4> weights() const { return bilinear_weights(ring_share, near_share, far_share); }
   };
   // offset: from the hole; distance_yd: its length, >= first_yd (nearer is taken as on the first ring).
   Corners corners(Point offset, double distance_yd) const {

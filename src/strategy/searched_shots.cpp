@@ -1,5 +1,6 @@
 #include "strategy/searched_shots.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <utility>
 
@@ -17,16 +18,20 @@ struct SearchedState {
   double share;
 };
 
-std::vector<SearchedState> searched_around(const HoleModel& model, const Policy& policy, const SearchedShots& searched,
-                                           Lie lie, Point from) {
-  const Continuation here = model.continuation({from, lie});
+// None where the search says nothing of half of the place.
+std::vector<SearchedState> searched_around(const Searched& searched, Lie lie, Point from) {
+  if (lie == Lie::tee || distance_yd(from, searched.model.pin()) <= short_game_radius_yd) return {};
+  const Continuation here = searched.model.continuation({from, lie});
   const std::array<double, 4> shares = here.weights();
   std::vector<SearchedState> around;
+  double known = 0.0;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     const std::size_t state = here.state[i];
-    if (shares[i] <= numerics::rounding_share || searched[state].empty()) continue;
-    around.push_back({searched[state], policy[state], shares[i]});
+    if (shares[i] <= numerics::rounding_share || searched.shots[state].empty()) continue;
+    around.push_back({searched.shots[state], searched.policy[state], shares[i]});
+    known += shares[i];
   }
+  if (known < numerics::searched_share) around.clear();
   return around;
 }
 
@@ -59,12 +64,13 @@ std::optional<SearchedShot> between(const std::vector<SearchedState>& around, co
   return sum;
 }
 
-// Of the clubs that the policy takes at the states around.
-std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around) {
+// Of the shots with some clubs.
+template <class IsWanted>
+std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around, IsWanted is_wanted) {
   std::optional<SearchedShot> best;
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {
-      if (shot.swing != state.taken.swing) continue;
+      if (!is_wanted(state, shot)) continue;
       const std::optional<SearchedShot> here = between(around, shot);
       if (here && (!best || here->strokes < best->strokes - numerics::as_good_strokes)) best = here;
     }
@@ -74,20 +80,46 @@ std::optional<SearchedShot> best_between(const std::vector<SearchedState>& aroun
 
 }  // namespace
 
-Action action_between(const HoleModel& model, const Policy& policy, const SearchedShots& searched, Lie lie,
-                      Point from) {
-  const bool is_played = lie != Lie::tee && distance_yd(from, model.pin()) > short_game_radius_yd;
-  if (!is_played) return action_near(model, policy, lie, from);
-  const std::vector<SearchedState> around = searched_around(model, policy, searched, lie, from);
-  double known = 0.0;
-  for (const SearchedState& state : around) known += state.share;
-  const std::optional<SearchedShot> best = known < numerics::searched_share ? std::nullopt : best_between(around);
-  if (!best) return action_near(model, policy, lie, from);
-  const Swing& club = model.swings(lie)[static_cast<std::size_t>(best->swing)];
-  const double carry = best->ends_at_hole ? carry_to_hole(model, from, club) : club.carry_yd;
-  Action action = in_reference_direction(model, lie, from, best->swing, carry);
-  action.reference_heading_rad += best->off_reference_rad;
+std::vector<SearchedShot> shots_between(const Searched& searched, Lie lie, Point from) {
+  const std::vector<SearchedState> around = searched_around(searched, lie, from);
+  std::vector<SearchedShot> shots;
+  for (const SearchedState& state : around) {
+    for (const SearchedShot& shot : state.shots) {
+      const std::optional<SearchedShot> here = between(around, shot);
+      if (!here) continue;
+      const auto known = std::find_if(shots.begin(), shots.end(),
+                                      [&](const SearchedShot& other) { return other.swing == here->swing; });
+      if (known == shots.end()) {
+        shots.push_back(*here);
+      } else if (here->strokes < known->strokes) {
+        *known = *here;
+      }
+    }
+  }
+  return shots;
+}
+
+Action action_of(const HoleModel& model, Lie lie, Point from, const SearchedShot& shot) {
+  const Swing& club = model.swings(lie)[static_cast<std::size_t>(shot.swing)];
+  const double carry = shot.ends_at_hole ? carry_to_hole(model, from, club) : club.carry_yd;
+  Action action = in_reference_direction(model, lie, from, shot.swing, carry);
+  action.reference_heading_rad += shot.off_reference_rad;
   return action;
+}
+
+Action action_between(const Searched& searched, Lie lie, Point from) {
+  const HoleModel& model = searched.model;
+  const auto best =
+      best_between(searched_around(searched, lie, from),
+                   [](const SearchedState& state, const auto& shot) { return shot.swing == state.taken.swing; });
+  return best ? action_of(model, lie, from, *best) : action_near(model, searched.policy, lie, from);
+}
+
+std::optional<Action> action_with(const Searched& searched, int swing, Lie lie, Point from) {
+  const auto best = best_between(searched_around(searched, lie, from),
+                                 [&](const SearchedState&, const auto& shot) { return shot.swing == swing; });
+  if (!best) return std::nullopt;
+  return action_of(searched.model, lie, from, *best);
 }
 
 }  // namespace yardworth

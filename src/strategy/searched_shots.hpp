@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "strategy/policy.hpp"
@@ -17,9 +18,28 @@ struct SearchedShot {
 // By state; none at the tee and where nothing was searched.
 using SearchedShots = std::vector<std::vector<SearchedShot>>;
 
-// What a policy plays between the states that it was looked for at. Of the clubs that it takes at the states around,
-// the one that costs the fewest strokes on a straight line between them, and directed likewise; as the nearest state
-// has it where the search says nothing of half of them. docs/model.md, "Between states".
-Action action_between(const HoleModel& model, const Policy& policy, const SearchedShots& searched, Lie lie, Point from);
+// What a search says of the states of its model: the policy that it has found and the shots that it weighed for it. All
+// must outlive it.
+struct Searched {
+  const HoleModel& model;
+  const Policy& policy;
+  const SearchedShots& shots;
+};
+
+// The best shot with every club between the states that were searched, on straight lines: what it costs, and how it is
+// directed. Of the clubs that were weighed at all of the states around that say anything; none where these have less
+// than half of the place. docs/model.md, "Between states".
+std::vector<SearchedShot> shots_between(const Searched& searched, Lie lie, Point from);
+
+// Such a shot as it is played from there.
+Action action_of(const HoleModel& model, Lie lie, Point from, const SearchedShot& shot);
+
+// What a policy plays between the states that it was looked for at: of the clubs that it takes at the states around,
+// the one that costs the fewest strokes there; as the nearest state has it where the search says nothing of half of
+// them.
+Action action_between(const Searched& searched, Lie lie, Point from);
+
+// What is played there with a club; nothing where no such shot is known.
+std::optional<Action> action_with(const Searched& searched, int swing, Lie lie, Point from);
 
 }  // namespace yardworth

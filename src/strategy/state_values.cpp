@@ -6,14 +6,6 @@
 
 namespace yardworth {
 
-namespace {
-
-double baseline_at(const HoleModel& model, StateId state) {
-  return model.short_game().strokes(model.lie_of(state), distance_yd(model.place_of(state), model.pin()));
-}
-
-}  // namespace
-
 AboveBaseline mean_above_baseline(const HoleModel& model, const std::vector<double>& known) {
   AboveBaseline above{};
   std::array<int, all_lies.size()> count{};
@@ -21,7 +13,7 @@ AboveBaseline mean_above_baseline(const HoleModel& model, const std::vector<doub
     const double value = known[static_cast<std::size_t>(state)];
     if (std::isnan(value)) continue;
     const auto lie = static_cast<std::size_t>(model.lie_of(state));
-    above[lie] += value - baseline_at(model, state);
+    above[lie] += value - model.baseline_at(state);
     ++count[lie];
   }
   for (std::size_t lie = 0; lie < above.size(); ++lie) above[lie] /= std::max(1, count[lie]);
@@ -29,7 +21,7 @@ AboveBaseline mean_above_baseline(const HoleModel& model, const std::vector<doub
 }
 
 double assumed_value(const HoleModel& model, const AboveBaseline& above, StateId state) {
-  return std::max(1.0, baseline_at(model, state) + above[static_cast<std::size_t>(model.lie_of(state))]);
+  return std::max(1.0, model.baseline_at(state) + above[static_cast<std::size_t>(model.lie_of(state))]);
 }
 
 std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {

@@ -49,7 +49,8 @@ struct BetweenTwo {
     }
     return share;
   }
-  Action played(Point from) const { return action_between(model(), policy, shots, Lie::fairway, from); }
+  Searched searched() const { return {model(), policy, shots}; }
+  Action played(Point from) const { return action_between(searched(), Lie::fairway, from); }
   void take(StateId state, std::vector<SearchedShot> weighed) {
     policy[static_cast<std::size_t>(state)] = {weighed.front().swing, 0.0, 0.0, 0, false};
     shots[static_cast<std::size_t>(state)] = std::move(weighed);
@@ -99,6 +100,23 @@ TEST_CASE(
   hole.shots[static_cast<std::size_t>(hole.right)].clear();
   const Point nearer_right = hole.place(0.6);
   CHECK(hole.played(nearer_right) == action_near(hole.model(), hole.policy, Lie::fairway, nearer_right));
+}
+
+TEST_CASE("every club that both of two states have weighed has a shot between them, and can be asked for") {
+  BetweenTwo hole;
+  hole.take(hole.left, {{wood, false, 0.02, 4.0}, {hybrid, false, 0.05, 4.1}, {3, false, 0.0, 4.3}});
+  hole.take(hole.right, {{hybrid, false, -0.03, 4.2}, {wood, false, 0.00, 4.6}});
+  const Point middle = hole.place(0.5);
+  const double right = hole.share_of_right(middle);
+  const std::vector<SearchedShot> shots = shots_between(hole.searched(), Lie::fairway, middle);
+  REQUIRE(shots.size() == 2);
+  for (const SearchedShot& shot : shots) {
+    const double there = shot.swing == wood ? 4.0 + right * 0.6 : 4.1 + right * 0.1;
+    CHECK(shot.strokes == doctest::Approx(there).epsilon(1e-6));
+    CHECK(action_with(hole.searched(), shot.swing, Lie::fairway, middle) ==
+          action_of(hole.model(), Lie::fairway, middle, shot));
+  }
+  CHECK(!action_with(hole.searched(), 3, Lie::fairway, middle));
 }
 
 // Of the few strikes of a place that is left to the start none may get away, where of more some do. Such a search gave

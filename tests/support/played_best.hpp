@@ -6,8 +6,8 @@
 #include "gain/finish_holes.hpp"
 #include "gain/played_from.hpp"
 #include "gain/solve_hole.hpp"
-#include "strategy/look_ahead.hpp"
 #include "strategy/state_values.hpp"
+#include "support/close_look_ahead.hpp"
 #include "support/played_habit.hpp"
 
 namespace yardworth::test {
@@ -23,7 +23,7 @@ inline PlayedMean play_by_close_look_ahead(const HoleModel& model, const PolicyE
   vertices.arc_yd = numerics::search_arc_yd / closer;
   BallsAround balls(model, vertices);
   play_at_the_place(model, shown, plays / scouts, seed + 1, [&](Lie lie, Point at) { balls.add(lie, at, 1.0); });
-  const LookAhead close(model, evaluated.policy, filled_values(model, evaluated.value), std::move(balls));
+  const CloseLookAhead close(model, evaluated.policy, filled_values(model, evaluated.value), std::move(balls));
   const ActionFrom decided = [&](Lie lie, Point from) {
     const auto looked_at = lie == Lie::tee ? std::nullopt : close.action(lie, from);
     return looked_at ? *looked_at : shown(lie, from);
