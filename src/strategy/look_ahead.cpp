@@ -42,25 +42,7 @@ BallsAround balls_around(const EvaluatedPolicy& evaluated, const DiscretisationO
   return balls;
 }
 
-namespace {
-
-// Of equal-weight strikes, more where more balls come to.
-int stride_of(double visits) {
-  if (visits >= numerics::look_ahead_every_second_visits) return 2;
-  return visits >= numerics::look_ahead_every_fourth_visits ? 4 : 12;
-}
-
-// A place whose clubs are weighed, and how closely.
-struct Looked {
-  const HoleModel& model;
-  const std::vector<double>& value;
-  Lie lie;
-  Point from;
-  int stride;
-};
-
-// Struck at the same carries everywhere, so that what an error favours changes slowly from place to place.
-double strokes_of(const Looked& at, const Action& action) {
+double strokes_ahead(const LookedAt& at, const Action& action, const std::vector<double>& value) {
   const HoleModel& model = at.model;
   const Swing swing = model.swing_of(at.lie, action);
   std::array<Stratum, 2> strata = strata_of(model, model.nearest_state(at.lie, at.from), swing, at.stride);
@@ -73,9 +55,17 @@ double strokes_of(const Looked& at, const Action& action) {
                                [&](const Rest& rest, double weight) {
                                  const Continuation continuation = model.continuation(rest);
                                  if (continuation.kind == Continuation::Kind::replay) replay += weight;
-                                 strokes += weight * continuation.worth(at.value);
+                                 strokes += weight * continuation.worth(value);
                                });
   return until_away(strokes, replay);
+}
+
+namespace {
+
+// Of equal-weight strikes, more where more balls come to.
+int stride_of(double visits) {
+  if (visits >= numerics::look_ahead_every_second_visits) return 2;
+  return visits >= numerics::look_ahead_every_fourth_visits ? 4 : 12;
 }
 
 // The shots that came near the best, that first.
@@ -100,11 +90,11 @@ LookAhead::LookAhead(const Searched& searched, const HoleModel& model, const std
       const std::size_t index = around_.index_of(lie, static_cast<int>(vertex));
       const double here = around_.at(index);
       if (here < numerics::look_ahead_visits) continue;
-      const Looked at{model, value, lie, pin_ + offsets[vertex], stride_of(here)};
+      const LookedAt at{model, lie, pin_ + offsets[vertex], stride_of(here)};
       const std::vector<SearchedShot> shots = promising(shots_between(searched, lie, at.from));
       for (const SearchedShot& shot : shots) {
         const Action action = action_of(searched.model, lie, at.from, shot);
-        clubs_[index].push_back({shot.swing, shots.size() > 1 ? strokes_of(at, action) : shot.strokes});
+        clubs_[index].push_back({shot.swing, shots.size() > 1 ? strokes_ahead(at, action, value) : shot.strokes});
       }
     }
   }

@@ -31,6 +31,18 @@ class BallsAround {
   std::vector<double> weight_;
 };
 
+// A place that is looked ahead from, and how manieth equal-weight strikes count.
+struct LookedAt {
+  const HoleModel& model;
+  Lie lie;
+  Point from;
+  int stride = 1;
+};
+
+// Strokes of an action from there and then the values given, by state. Struck at the same carries everywhere, so that
+// what an error favours changes slowly from place to place.
+double strokes_ahead(const LookedAt& at, const Action& action, const std::vector<double>& value);
+
 // The club that one step of look-ahead plays, given what places are worth under a policy: of those that the search that
 // found the policy has weighed and that came near its best, the one with the fewest expected strokes. Strokes are
 // worked out at vertices closer than the states of the search, where enough balls come to, and read off straight lines

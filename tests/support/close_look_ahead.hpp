@@ -13,8 +13,6 @@
 #include "player/lies_in_play.hpp"
 #include "strategy/look_ahead.hpp"
 #include "strategy/shot_at_hole.hpp"
-#include "strategy/strikes.hpp"
-#include "strategy/transition.hpp"
 
 namespace yardworth::test {
 
@@ -80,7 +78,6 @@ class CloseLookAhead {
 
   Clubs weigh_clubs(const Looked& at, const Policy& policy) const;
   Weighed weigh(const Looked& at, const Around& near, int swing) const;
-  double strokes_of(const Looked& at, const Action& action) const;
   std::vector<Around> policy_around(Lie lie, Point from, const Policy& policy) const;
   Played played_by(Lie lie, Point from, const Action& action) const;
   Action action_of(Lie lie, Point from, const Played& played) const;
@@ -149,25 +146,7 @@ inline CloseLookAhead::Weighed CloseLookAhead::weigh(const Looked& at, const Aro
   const double aim_step = model_.swing_of(at.lie, action).direction_scale_rad / numerics::aims_per_sd;
   constexpr double furthest = numerics::largest_aim;
   action.aim = static_cast<int>(std::lround(std::clamp(off / aim_step, -furthest, furthest)));
-  return {played, action.aim, strokes_of(at, action)};
-}
-
-// Struck at the same carries everywhere, so that what an error favours changes slowly from place to place.
-inline double CloseLookAhead::strokes_of(const Looked& at, const Action& action) const {
-  const Swing swing = model_.swing_of(at.lie, action);
-  std::array<Stratum, 2> strata = strata_of(model_, model_.nearest_state(at.lie, at.from), swing);
-  for (Stratum& stratum : strata) {
-    stratum.lattice_offset = model_.discretisation().options().lattice_offset % numerics::lattice_offsets;
-  }
-  double strokes = 1.0;
-  double replay = 0.0;
-  for_each_equal_weight_strike(model_, at.from, swing, strata, HoleModel::struck_heading_of(swing, action),
-                               [&](const Rest& rest, double weight) {
-                                 const Continuation continuation = model_.continuation(rest);
-                                 if (continuation.kind == Continuation::Kind::replay) replay += weight;
-                                 strokes += weight * continuation.worth(at.value);
-                               });
-  return until_away(strokes, replay);
+  return {played, action.aim, strokes_ahead({model_, at.lie, at.from}, action, at.value)};
 }
 
 inline std::array<CloseLookAhead::Known, 4> CloseLookAhead::known_around(Lie lie, Point from) const {
