@@ -106,7 +106,8 @@ inline constexpr double search_sampling_density = 0.65;
 inline constexpr double recovery_density = 4.0;
 // On the held-out grid a state that so many balls come to has the usual number of equal-weight strikes, and others in
 // proportion to this power of their visits, between the fewest and the most that there are. A round errs least by
-// independent errors of states that fall with n^-a, n being strikes, at the power 2 / (2 a + 1): a is about 3/4.
+// independent errors of states that fall with n^-a, n being strikes, at the power 2 / (2 a + 1); this is that of a =
+// 3/4.
 inline constexpr double usual_strikes_visits = 0.02;
 inline constexpr double strikes_by_visits = 0.8;
 // The sampling density at which every state is struck at every node.
@@ -200,8 +201,8 @@ inline constexpr double searched_share = 0.5;
 
 // Vertices lie so many times closer than the states of the search, along the line of play and across.
 inline constexpr double look_ahead_closer = 2.0;
-// Clubs are weighed at vertices that so many balls come to: that is where 9 of 10 do. At vertices with more than the
-// second every second equal-weight strike counts, with more than the third every fourth, and else every twelfth.
+// Clubs are weighed at vertices that so many balls come to. At vertices with more than the second every second
+// equal-weight strike counts, with more than the third every fourth, and else every twelfth.
 inline constexpr double look_ahead_visits = 1e-3;
 inline constexpr double look_ahead_every_second_visits = 0.03;
 inline constexpr double look_ahead_every_fourth_visits = 0.006;

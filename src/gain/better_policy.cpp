@@ -64,9 +64,7 @@ class Found {
   Action play(StateId state, const PolicyEvaluation& played, const LookAhead& ahead) const {
     const Action& known = played.policy[static_cast<std::size_t>(state)];
     const Action before = known.swing >= 0 ? known : play(state);
-    return state == model_.tee_state()
-               ? before
-               : with_club_ahead(searched_, ahead, model_.lie_of(state), model_.place_of(state), before);
+    return with_club_ahead(searched_, ahead, model_.lie_of(state), model_.place_of(state), before);
   }
 
  private:

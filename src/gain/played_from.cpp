@@ -10,8 +10,6 @@ namespace {
 ActionFrom found_from(const HoleModel& search, const HoleModel& model, const FoundPolicy& found) {
   return [&search, &model, &found](Lie lie, Point from) {
     const Action near = action_near(model, found.held_out.policy, lie, from);
-    const bool looked_at = lie != Lie::tee && distance_yd(from, model.pin()) > short_game_radius_yd;
-    if (!looked_at) return near;
     const Searched searched{search, found.searched.exact.policy, found.searched.shots};
     return with_club_ahead(searched, *found.look_ahead, lie, from, near);
   };

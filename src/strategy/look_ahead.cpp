@@ -111,6 +111,7 @@ double LookAhead::strokes_with(const Clubs& clubs, int swing) {
 }
 
 Action with_club_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from, const Action& given) {
+  if (!is_between_states(searched.model, lie, from)) return given;
   const std::optional<int> swing = ahead.swing(lie, from);
   if (!swing) return given;
   return action_with(searched, *swing, lie, from).value_or(given);

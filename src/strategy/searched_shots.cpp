@@ -20,7 +20,7 @@ struct SearchedState {
 
 // None where the search says nothing of half of the place.
 std::vector<SearchedState> searched_around(const Searched& searched, Lie lie, Point from) {
-  if (lie == Lie::tee || distance_yd(from, searched.model.pin()) <= short_game_radius_yd) return {};
+  if (!is_between_states(searched.model, lie, from)) return {};
   const Continuation here = searched.model.continuation({from, lie});
   const std::array<double, 4> shares = here.weights();
   std::vector<SearchedState> around;
@@ -78,22 +78,24 @@ std::optional<SearchedShot> best_between(const std::vector<SearchedState>& aroun
   return best;
 }
 
+std::optional<SearchedShot> best_with(const std::vector<SearchedState>& around, int swing) {
+  return best_between(around, [swing](const SearchedState&, const SearchedShot& shot) { return shot.swing == swing; });
+}
+
 }  // namespace
+
+bool is_between_states(const HoleModel& model, Lie lie, Point from) {
+  return lie != Lie::tee && distance_yd(from, model.pin()) > short_game_radius_yd;
+}
 
 std::vector<SearchedShot> shots_between(const Searched& searched, Lie lie, Point from) {
   const std::vector<SearchedState> around = searched_around(searched, lie, from);
   std::vector<SearchedShot> shots;
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {
-      const std::optional<SearchedShot> here = between(around, shot);
-      if (!here) continue;
-      const auto known = std::find_if(shots.begin(), shots.end(),
-                                      [&](const SearchedShot& other) { return other.swing == here->swing; });
-      if (known == shots.end()) {
-        shots.push_back(*here);
-      } else if (here->strokes < known->strokes) {
-        *known = *here;
-      }
+      const auto same_swing = [&](const SearchedShot& other) { return other.swing == shot.swing; };
+      if (std::any_of(shots.begin(), shots.end(), same_swing)) continue;
+      if (const auto best = best_with(around, shot.swing)) shots.push_back(*best);
     }
   }
   return shots;
@@ -116,8 +118,7 @@ Action action_between(const Searched& searched, Lie lie, Point from) {
 }
 
 std::optional<Action> action_with(const Searched& searched, int swing, Lie lie, Point from) {
-  const auto best = best_between(searched_around(searched, lie, from),
-                                 [&](const SearchedState&, const auto& shot) { return shot.swing == swing; });
+  const auto best = best_with(searched_around(searched, lie, from), swing);
   if (!best) return std::nullopt;
   return action_of(searched.model, lie, from, *best);
 }

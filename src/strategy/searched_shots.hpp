@@ -26,6 +26,9 @@ struct Searched {
   const SearchedShots& shots;
 };
 
+// Whether clubs are chosen there by what a search says: the tee has its own shot, and the short game is not searched.
+bool is_between_states(const HoleModel& model, Lie lie, Point from);
+
 // The best shot with every club between the states that were searched, on straight lines: what it costs, and how it is
 // directed. Of the clubs that were weighed at all of the states around that say anything; none where these have less
 // than half of the place. docs/model.md, "Between states".

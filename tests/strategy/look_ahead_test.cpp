@@ -45,8 +45,8 @@ struct OnBareHole {
 
 }  // namespace
 
-// With 240 yards left on a bare hole the longest club is the best one by any published table of strokes, and by the
-// baseline that the values are filled with: nearer is better.
+// On a bare hole nearer is better by the baseline that the values are filled with, so that with 240 yards left the
+// longest club is (common practice, no source).
 TEST_CASE("looking ahead takes the club that closer values favour, of those that came near the best of the search") {
   const OnBareHole golfer;
   CHECK(golfer.swing_ahead(4.00, 4.01, 1.0) == OnBareHole::second);
