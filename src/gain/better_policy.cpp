@@ -62,9 +62,10 @@ class Found {
 
   // The same with another club where looking ahead asks for it.
   Action play(StateId state, const PolicyEvaluation& played, const LookAhead& ahead) const {
+    const auto other = action_ahead(searched_, ahead, model_.lie_of(state), model_.place_of(state));
+    if (other) return *other;
     const Action& known = played.policy[static_cast<std::size_t>(state)];
-    const Action before = known.swing >= 0 ? known : play(state);
-    return with_club_ahead(searched_, ahead, model_.lie_of(state), model_.place_of(state), before);
+    return known.swing >= 0 ? known : play(state);
   }
 
  private:

@@ -9,9 +9,9 @@ namespace {
 
 ActionFrom found_from(const HoleModel& search, const HoleModel& model, const FoundPolicy& found) {
   return [&search, &model, &found](Lie lie, Point from) {
-    const Action near = action_near(model, found.held_out.policy, lie, from);
     const Searched searched{search, found.searched.exact.policy, found.searched.shots};
-    return with_club_ahead(searched, *found.look_ahead, lie, from, near);
+    const auto ahead = action_ahead(searched, *found.look_ahead, lie, from);
+    return ahead ? *ahead : action_near(model, found.held_out.policy, lie, from);
   };
 }
 

@@ -110,11 +110,10 @@ double LookAhead::strokes_with(const Clubs& clubs, int swing) {
   return least + numerics::look_ahead_margin;
 }
 
-Action with_club_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from, const Action& given) {
-  if (!is_between_states(searched.model, lie, from)) return given;
+std::optional<Action> action_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from) {
+  if (!is_between_states(searched.model, lie, from)) return std::nullopt;
   const std::optional<int> swing = ahead.swing(lie, from);
-  if (!swing) return given;
-  return action_with(searched, *swing, lie, from).value_or(given);
+  return swing ? action_with(searched, *swing, lie, from) : std::nullopt;
 }
 
 std::optional<int> LookAhead::swing(Lie lie, Point from) const {

@@ -71,8 +71,8 @@ class LookAhead {
   std::vector<Clubs> clubs_;  // by lie in play, by vertex
 };
 
-// What is played with the club that looking ahead has for a place, or as given where none is known.
-Action with_club_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from, const Action& given);
+// What is played with the club that looking ahead has for a place; nothing where none is known.
+std::optional<Action> action_ahead(const Searched& searched, const LookAhead& ahead, Lie lie, Point from);
 
 // Where the balls of an evaluated policy come to rest, around vertices closer than the states that it was looked for
 // at.

@@ -51,7 +51,7 @@ double worth_of_row(const Equations& equations, std::size_t index, const std::ve
 }
 
 // Sweeps of Gauss and Seidel; whether they came to rest.
-bool solve_by_sweeps(const Equations& equations, const Component& members, std::vector<double>& value) {
+bool solve_by_sweeps(const Equations& equations, Component members, std::vector<double>& value) {
   const std::vector<StateId>& states = equations.reached.states;
   for (const std::size_t i : members) value[static_cast<std::size_t>(states[i])] = 0.0;
   for (int sweep = 0; sweep < numerics::component_sweeps; ++sweep) {
@@ -70,7 +70,7 @@ bool solve_by_sweeps(const Equations& equations, const Component& members, std::
 }
 
 // A sparse LU factorisation, which also finds out a component that nothing leaves. `local` is scratch: -1 everywhere.
-void solve_by_factors(const Equations& equations, const Component& members, std::vector<int>& local,
+void solve_by_factors(const Equations& equations, Component members, std::vector<int>& local,
                       std::vector<double>& value) {
   const ReachedGraph& reached = equations.reached;
   for (std::size_t i = 0; i < members.size(); ++i) local[members[i]] = static_cast<int>(i);
@@ -108,7 +108,7 @@ void solve_by_factors(const Equations& equations, const Component& members, std:
 // Solves value = cost + replay * value + P value within one component, whose outside is already known. Its members come
 // nearest the hole first, and nearly every ball goes towards it: the matrix is nearly lower triangular, and a few
 // sweeps solve it to the last digit. What they do not solve is factorised.
-void solve_component(const Equations& equations, const Component& members, std::vector<int>& local,
+void solve_component(const Equations& equations, Component members, std::vector<int>& local,
                      std::vector<double>& value) {
   if (members.size() == 1) {
     const std::size_t index = members.front();
@@ -119,10 +119,10 @@ void solve_component(const Equations& equations, const Component& members, std::
 }
 
 // The values by state of such equations; NaN where nothing is reached.
-std::vector<double> solve(const Equations& equations, const std::vector<Component>& components) {
+std::vector<double> solve(const Equations& equations, const Components& components) {
   std::vector<double> value(equations.reached.index_of.size(), std::numeric_limits<double>::quiet_NaN());
   std::vector<int> local(equations.reached.rows.size(), -1);
-  for (const Component& members : components) solve_component(equations, members, local, value);
+  for (std::size_t i = 0; i < components.size(); ++i) solve_component(equations, components[i], local, value);
   return value;
 }
 
@@ -140,7 +140,7 @@ std::vector<double> furthest_by_lie(const HoleModel& model, const ReachedGraph& 
 }
 
 // The baseline bound of the value of the roots, of the largest of them.
-double baseline_bound(const HoleModel& model, const ReachedGraph& reached, const std::vector<Component>& components,
+double baseline_bound(const HoleModel& model, const ReachedGraph& reached, const Components& components,
                       const std::vector<StateId>& roots, const AboveBaseline& above, const std::vector<double>& value) {
   const std::vector<double> furthest = furthest_by_lie(model, reached, above, value);
   Equations equations{reached, std::vector<double>(reached.rows.size(), 0.0), numerics::bound_accuracy,
@@ -175,7 +175,7 @@ AboveBaseline assume_more_than_baseline(const HoleModel& model, const std::vecto
 PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
                                       const FollowedTo& followed_to, EvaluationWorkspace& workspace) {
   ReachedGraph reached = reach(model, row_of, roots, followed_to);
-  const std::vector<Component> components = strong_components(reached, workspace);
+  const Components components = strong_components(reached, workspace);
   Equations equations{reached, {}, numerics::component_accuracy, 1.0};
   for (const Row& row : reached.rows) equations.cost.push_back(row->cost);
   PolicyEvaluation result;
@@ -185,8 +185,8 @@ PolicyEvaluation evaluate_followed_to(const HoleModel& model, const RowOf& row_o
     result.value = solve(equations, components);
     result.baseline_bound = baseline_bound(model, reached, components, roots, above, result.value);
   }
-  for (const Component& members : components) {
-    result.largest_component = std::max(result.largest_component, static_cast<int>(members.size()));
+  for (std::size_t i = 0; i < components.size(); ++i) {
+    result.largest_component = std::max(result.largest_component, static_cast<int>(components[i].size()));
   }
   result.components = static_cast<int>(components.size());
   result.visits = std::move(reached.visits);

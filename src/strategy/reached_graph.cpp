@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <boost/graph/compressed_sparse_row_graph.hpp>
 #include <boost/graph/strong_components.hpp>
-#include <numeric>
 #include <queue>
 
 #include "strategy/expected_visits.hpp"
@@ -53,67 +52,87 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
 
 namespace {
 
-// Nearest the hole first.
-std::vector<std::size_t> by_distance(const ReachedGraph& reached) {
-  std::vector<std::size_t> order(reached.states.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(),
-                   [&](std::size_t a, std::size_t b) { return reached.distance_yd[a] < reached.distance_yd[b]; });
-  return order;
-}
-
-// Of the states from the first place in the order up to the last, between which balls go both ways.
-void add_components(const ReachedGraph& reached, const std::vector<std::size_t>& order, std::size_t first,
-                    std::size_t last, const std::vector<std::size_t>& place_of, EvaluationWorkspace& workspace,
-                    std::vector<Component>& components) {
-  auto& edges = workspace.edges;
-  edges.clear();
-  for (std::size_t place = first; place <= last; ++place) {
-    for (const auto& [to, share] : reached.rows[order[place]]->to) {
-      const std::size_t other = place_of[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(to)])];
-      if (other < first) continue;
-      edges.emplace_back(static_cast<std::uint32_t>(place - first), static_cast<std::uint32_t>(other - first));
+// Nearly all balls go nearer to the hole. In the order of distance a component lies within a stretch that balls go back
+// and forth in, from its nearest state to its furthest; what lies in no such stretch is a component alone.
+class ComponentsByDistance {
+ public:
+  ComponentsByDistance(const ReachedGraph& reached, EvaluationWorkspace& workspace)
+      : reached_(reached), edges_(workspace.edges), order_(reached.states.size()), place_of_(reached.index_of.size()) {
+    std::vector<std::pair<double, std::size_t>> nearest_first;
+    nearest_first.reserve(order_.size());
+    for (std::size_t i = 0; i < order_.size(); ++i) nearest_first.emplace_back(reached.distance_yd[i], i);
+    std::sort(nearest_first.begin(), nearest_first.end());
+    for (std::size_t place = 0; place < order_.size(); ++place) {
+      order_[place] = nearest_first[place].second;
+      place_of_[static_cast<std::size_t>(reached.states[order_[place]])] = place;
     }
   }
-  const Graph graph(boost::edges_are_sorted, edges.begin(), edges.end(), static_cast<std::uint32_t>(last - first + 1),
-                    static_cast<std::uint32_t>(edges.size()));
-  std::vector<int> number(last - first + 1);
-  // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.
-  const int count = boost::strong_components(
-      graph, boost::make_iterator_property_map(number.begin(), boost::get(boost::vertex_index, graph)));
-  const std::size_t before = components.size();
-  components.resize(before + static_cast<std::size_t>(count));
-  for (std::size_t i = 0; i < number.size(); ++i) {
-    components[before + static_cast<std::size_t>(number[i])].push_back(order[first + i]);
+
+  Components find() {
+    Components components(order_.size());
+    std::size_t first = 0;
+    std::size_t last = 0;
+    for (std::size_t place = 0; place < order_.size(); ++place) {
+      for (const auto& [to, share] : row_at(place).to) last = std::max(last, place_of(to));
+      last = std::max(last, place);
+      if (place < last) continue;
+      if (first == last) {
+        components.add(order_[place]);
+        components.close();
+      } else {
+        add_within(first, last, components);
+      }
+      first = place + 1;
+    }
+    return components;
   }
-}
+
+ private:
+  const Transition& row_at(std::size_t place) const { return *reached_.rows[order_[place]]; }
+  std::size_t place_of(StateId state) const { return place_of_[static_cast<std::size_t>(state)]; }
+
+  // Those from one place to another, between which balls go both ways.
+  void add_within(std::size_t first, std::size_t last, Components& components) {
+    const std::vector<int> number = numbers_within(first, last);
+    const int count = *std::max_element(number.begin(), number.end()) + 1;
+    std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(count));
+    for (std::size_t i = 0; i < number.size(); ++i) {
+      members[static_cast<std::size_t>(number[i])].push_back(order_[first + i]);
+    }
+    for (const std::vector<std::size_t>& component : members) {
+      for (const std::size_t member : component) components.add(member);
+      components.close();
+    }
+  }
+
+  // Boost numbers strong components in reverse topological order: what a component leads to has a smaller number.
+  std::vector<int> numbers_within(std::size_t first, std::size_t last) {
+    edges_.clear();
+    for (std::size_t place = first; place <= last; ++place) {
+      for (const auto& [to, share] : row_at(place).to) {
+        const std::size_t other = place_of(to);
+        if (other < first) continue;
+        edges_.emplace_back(static_cast<std::uint32_t>(place - first), static_cast<std::uint32_t>(other - first));
+      }
+    }
+    const Graph graph(boost::edges_are_sorted, edges_.begin(), edges_.end(),
+                      static_cast<std::uint32_t>(last - first + 1), static_cast<std::uint32_t>(edges_.size()));
+    std::vector<int> number(last - first + 1);
+    boost::strong_components(
+        graph, boost::make_iterator_property_map(number.begin(), boost::get(boost::vertex_index, graph)));
+    return number;
+  }
+
+  const ReachedGraph& reached_;
+  std::vector<std::pair<std::uint32_t, std::uint32_t>>& edges_;
+  std::vector<std::size_t> order_;     // of the reached states, nearest the hole first
+  std::vector<std::size_t> place_of_;  // in it, by state
+};
 
 }  // namespace
 
-// Nearly all balls go nearer to the hole. In the order of distance a component lies within a stretch that balls go back
-// and forth in, from its nearest state to its furthest; what lies in no such stretch is a component alone.
-std::vector<Component> strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace) {
-  const std::vector<std::size_t> order = by_distance(reached);
-  std::vector<std::size_t> place_of(order.size());
-  for (std::size_t place = 0; place < order.size(); ++place) place_of[order[place]] = place;
-  std::vector<Component> components;
-  components.reserve(order.size());
-  std::size_t first = 0;
-  std::size_t last = 0;
-  for (std::size_t place = 0; place < order.size(); ++place) {
-    for (const auto& [to, share] : reached.rows[order[place]]->to) {
-      last = std::max(last, place_of[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(to)])]);
-    }
-    last = std::max(last, place);
-    if (place < last) continue;
-    if (first == last) {
-      components.push_back({order[place]});
-    } else {
-      add_components(reached, order, first, last, place_of, workspace, components);
-    }
-    first = place + 1;
-  }
-  return components;
+Components strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace) {
+  return ComponentsByDistance(reached, workspace).find();
 }
 
 }  // namespace yardworth

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -41,9 +42,29 @@ struct EvaluationWorkspace {
 };
 
 // A strong component: indices into the reached states, nearest the hole first.
-using Component = std::vector<std::size_t>;
+using Component = std::span<const std::size_t>;
+
+// Components one after the other.
+class Components {
+ public:
+  explicit Components(std::size_t members) { members_.reserve(members); }
+
+  void add(std::size_t member) { members_.push_back(member); }
+  // What was added since the last one is a component.
+  void close() { ends_.push_back(members_.size()); }
+
+  std::size_t size() const { return ends_.size(); }
+  Component operator[](std::size_t i) const {
+    const std::size_t first = i == 0 ? 0 : ends_[i - 1];
+    return {members_.data() + first, ends_[i] - first};
+  }
+
+ private:
+  std::vector<std::size_t> members_;
+  std::vector<std::size_t> ends_;
+};
 
 // The strong components of the graph in reverse topological order: all that one leads to comes before it.
-std::vector<Component> strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace);
+Components strong_components(const ReachedGraph& reached, EvaluationWorkspace& workspace);
 
 }  // namespace yardworth

@@ -64,13 +64,17 @@ std::optional<SearchedShot> between(const std::vector<SearchedState>& around, co
   return sum;
 }
 
-// Of the shots with some clubs.
+// Of the shots with some clubs. What one of the same club costs that ends alike is the same from whichever state.
 template <class IsWanted>
 std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around, IsWanted is_wanted) {
   std::optional<SearchedShot> best;
+  std::vector<std::pair<int, bool>> tried;
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {
       if (!is_wanted(state, shot)) continue;
+      const std::pair kind{shot.swing, shot.ends_at_hole};
+      if (std::find(tried.begin(), tried.end(), kind) != tried.end()) continue;
+      tried.push_back(kind);
       const std::optional<SearchedShot> here = between(around, shot);
       if (here && (!best || here->strokes < best->strokes - numerics::as_good_strokes)) best = here;
     }
