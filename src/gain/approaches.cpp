@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/numerics.hpp"
+#include "gain/bag_places.hpp"
 #include "strategy/expected_visits.hpp"
 #include "strategy/shot_at_hole.hpp"
 
@@ -18,17 +19,15 @@ constexpr int no_approach = -1;
 // Follows balls to their approach, and counts its club.
 class Approaches {
  public:
-  Approaches(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
-             const ActionFrom& action_from, StrikeOutcomes& outcomes)
-      : model_(model),
-        player_(player),
-        planned_(planned),
-        action_from_(action_from),
+  Approaches(const PlayedHole& played, StrikeOutcomes& outcomes)
+      : played_(played),
+        model_(played.model),
+        planned_(played.planned),
         outcomes_(outcomes),
-        clubs_left_(static_cast<std::size_t>(model.state_count())) {
+        clubs_left_(static_cast<std::size_t>(model_.state_count())) {
     for (const Lie lie : all_lies) {
-      for (const Swing& swing : model.swings(lie)) {
-        furthest(lie) = std::max(furthest(lie), swing.total_yd(roll_on_green(model)));
+      for (const Swing& swing : model_.swings(lie)) {
+        furthest(lie) = std::max(furthest(lie), swing.total_yd(roll_on_green(model_)));
       }
     }
   }
@@ -45,10 +44,9 @@ class Approaches {
   void play_on(StateId state, double visits_here, Visits& next) {
     const Lie lie = model_.lie_of(state);
     const auto index = static_cast<std::size_t>(state);
-    if (lie != Lie::tee) {
-      const int club = club_of_approach(lie, model_.place_of(state), planned_.policy[index]);
-      if (club != no_approach) return count(club, visits_here);
-    }
+    if (lie == Lie::tee) return play_tee_shot(state, visits_here, next);
+    const int club = club_of_approach(lie, model_.place_of(state), planned_.policy[index]);
+    if (club != no_approach) return count(club, visits_here);
     if (visits_here < numerics::approach_visits) return pass_on(*planned_.rows[index], state, visits_here, next);
     const std::span<const StrikeOutcome> outcomes = outcomes_.of(state);
     std::vector<int>& clubs = clubs_left_[index];
@@ -60,13 +58,25 @@ class Approaches {
     }
   }
 
+  void play_tee_shot(StateId tee, double visits_here, Visits& next) {
+    const BagOrder order(played_.player);
+    for (const TeeShotNode& node : played_.tee_nodes) {
+      const double visits = visits_here * node.weight;
+      if (!node.rest.replay && order.is_club(node.next_place)) {
+        clubs_[node.next_club] += visits;
+      } else {
+        pass_on(model_.continuation(node.rest), tee, visits, next);
+      }
+    }
+  }
+
   // From where no swing comes to the green nobody has to be asked what is played.
   int club_left(const StrikeOutcome& outcome) {
     const Rest& rest = outcome.rest;
     if (outcome.continuation.kind != Continuation::Kind::between_states) return no_approach;
     constexpr double least_share = 1.0 - numerics::nearly_at_hole - numerics::rounding_share;
     if (furthest(rest.lie) < least_share * distance_yd(rest.at, model_.pin())) return no_approach;
-    return club_of_approach(rest.lie, rest.at, action_from_(rest.lie, rest.at));
+    return club_of_approach(rest.lie, rest.at, played_.from(rest.lie, rest.at));
   }
 
   double& furthest(Lie lie) { return furthest_yd_[static_cast<std::size_t>(lie)]; }
@@ -76,12 +86,11 @@ class Approaches {
     return static_cast<int>(model_.swings(lie)[static_cast<std::size_t>(action.swing)].club);
   }
 
-  void count(int club, double visits) { clubs_[player_.clubs[static_cast<std::size_t>(club)].name] += visits; }
+  void count(int club, double visits) { clubs_[played_.player.clubs[static_cast<std::size_t>(club)].name] += visits; }
 
+  const PlayedHole& played_;
   const HoleModel& model_;
-  const Player& player_;
   const PolicyEvaluation& planned_;
-  const ActionFrom& action_from_;
   StrikeOutcomes& outcomes_;
   std::array<double, all_lies.size()> furthest_yd_{};  // that a swing of a lie goes towards the hole
   std::map<std::string, double> clubs_;
@@ -91,10 +100,8 @@ class Approaches {
 
 }  // namespace
 
-std::map<std::string, double> approach_clubs(const HoleModel& model, const Player& player,
-                                             const PolicyEvaluation& planned, const ActionFrom& action_from,
-                                             StrikeOutcomes& outcomes) {
-  return Approaches(model, player, planned, action_from, outcomes).clubs();
+std::map<std::string, double> approach_clubs(const PlayedHole& played, StrikeOutcomes& outcomes) {
+  return Approaches(played, outcomes).clubs();
 }
 
 }  // namespace yardworth

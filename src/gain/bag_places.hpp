@@ -28,6 +28,7 @@ class BagOrder {
 
   static constexpr std::size_t lay_up = 0;
   std::size_t place_of(std::size_t club) const { return place_[club]; }
+  bool is_club(std::size_t place) const { return place != lay_up && place < short_game(); }
   std::size_t short_game() const { return names_.size() - 2; }
   std::size_t putter() const { return names_.size() - 1; }
   // A club's name, "lay-up", "short game" or "putter".

@@ -1,7 +1,6 @@
 #include "gain/hazards_met.hpp"
 
 #include "shot/area_found.hpp"
-#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
@@ -15,27 +14,26 @@ struct TeeShotEnd {
   int hazard = -1;
 };
 
-std::vector<TeeShotEnd> finishes(const HoleModel& model, const Action& tee_shot) {
-  const Swing swing = model.swing_of(Lie::tee, tee_shot);
-  const double heading = HoleModel::struck_heading_of(swing, tee_shot);
-  const double tee_along = model.map().line().nearest(model.tee()).along_yd;
+std::vector<TeeShotEnd> finishes(const HoleModel& model, const Swing& swing, const std::vector<TeeShotNode>& nodes) {
+  const HoleMap& map = model.map();
+  const double tee_along = map.line().nearest(model.tee()).along_yd;
   std::vector<TeeShotEnd> all;
-  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
-    const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    const Point end = rest.penalty_strokes > 0 ? model.tee() + carry * direction : rest.at;
-    const int area = area_found(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    const int hazard = area < 0 ? -1 : model.map().areas()[static_cast<std::size_t>(area)].hazard;
-    all.push_back({model.map().line().nearest(end).along_yd - tee_along, weight, hazard});
-  });
+  for (const TeeShotNode& node : nodes) {
+    const Point landing = model.tee() + node.carry_yd * node.direction;
+    const Point end = node.rest.penalty_strokes > 0 ? landing : node.rest.at;
+    const int area = area_found(map, landing, node.direction, node.carry_yd * swing.roll_share, node.rest);
+    const int hazard = area < 0 ? -1 : map.areas()[static_cast<std::size_t>(area)].hazard;
+    all.push_back({map.line().nearest(end).along_yd - tee_along, node.weight, hazard});
+  }
   return all;
 }
 
 }  // namespace
 
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
-                                   const Action& tee_shot) {
+                                   const Action& tee_shot, const std::vector<TeeShotNode>& nodes) {
   if (hazards.empty()) return {};
-  const std::vector<TeeShotEnd> ends = finishes(model, tee_shot);
+  const std::vector<TeeShotEnd> ends = finishes(model, model.swing_of(Lie::tee, tee_shot), nodes);
   std::vector<HazardMet> met;
   for (const HazardView& view : hazards) {
     HazardMet hazard;

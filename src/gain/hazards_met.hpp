@@ -2,14 +2,15 @@
 
 #include <vector>
 
+#include "gain/tee_shot.hpp"
 #include "strategy/hole_model.hpp"
 #include "yardworth/gain.hpp"
 
 namespace yardworth {
 
 // How a tee shot meets hazards as the tee sees them (hazards_from), in their order: how often it finds, reaches and
-// clears each. Whoever tells of a hazard asks here.
+// clears each. Whoever tells of a hazard asks here. `nodes` are those of the tee shot (strike_tee_shot).
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
-                                   const Action& tee_shot);
+                                   const Action& tee_shot, const std::vector<TeeShotNode>& nodes);
 
 }  // namespace yardworth

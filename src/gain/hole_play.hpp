@@ -13,10 +13,8 @@ struct PlayWorkspace {
   std::vector<StrikeOutcome> outcomes;
 };
 
-// How a hole is played under a policy. action_from says what that plays from any place. Par 3 to 6; the hazards are
-// those seen from the tee (hazards_from).
-HolePlay describe_play(const HoleModel& model, const Player& player, const PolicyEvaluation& planned,
-                       const ActionFrom& action_from, int par, const std::vector<HazardView>& hazards,
+// How a hole is played. Par 3 to 6; the hazards are those seen from the tee (hazards_from).
+HolePlay describe_play(const PlayedHole& played, int par, const std::vector<HazardView>& hazards,
                        PlayWorkspace& workspace);
 
 }  // namespace yardworth

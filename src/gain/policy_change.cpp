@@ -8,8 +8,8 @@
 
 #include "core/telling.hpp"
 #include "gain/hazards_met.hpp"
+#include "gain/tee_shot.hpp"
 #include "gain/tee_view.hpp"
-#include "strategy/strikes.hpp"
 
 namespace yardworth {
 
@@ -32,12 +32,17 @@ TeeShotTold shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::struck_heading_of(swing, planned.action);
-  TeeShotTold shot{planned.player.clubs[swing.club].name,       swing, heading,
-                   hazards_met(model, hazards, planned.action), 0.0,   0.0};
-  for_each_strike(model, model.tee_state(), planned.action, 1, [&](const Rest& rest, double weight) {
-    shot.left_yd += weight * distance_yd(rest.replay ? model.tee() : rest.at, model.pin());
-    if (rest.found == Ground::green) shot.on_green += weight;
-  });
+  const std::vector<TeeShotNode> nodes = strike_tee_shot_alone(model, planned.action);
+  TeeShotTold shot{planned.player.clubs[swing.club].name,
+                   swing,
+                   heading,
+                   hazards_met(model, hazards, planned.action, nodes),
+                   0.0,
+                   0.0};
+  for (const TeeShotNode& node : nodes) {
+    shot.left_yd += node.weight * distance_yd(node.rest.replay ? model.tee() : node.rest.at, model.pin());
+    if (node.rest.found == Ground::green) shot.on_green += node.weight;
+  }
   return shot;
 }
 

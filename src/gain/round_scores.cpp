@@ -101,7 +101,7 @@ ScoreDistribution convolve(const ScoreDistribution& a, const ScoreDistribution& 
 }
 
 ScoreDistribution distribution_of(const StrokeCounts& counts) {
-  const auto occurs = [](double share) { return share > 0.0; };
+  const auto occurs = [](double share) { return share >= numerics::score_tail; };
   const auto first = std::find_if(counts.begin(), counts.end(), occurs);
   ScoreDistribution scores{static_cast<int>(first - counts.begin()), std::vector<double>(first, counts.end())};
   while (!scores.probability.empty() && scores.probability.back() <= 0.0) scores.probability.pop_back();

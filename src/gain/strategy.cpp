@@ -296,9 +296,13 @@ TeePlay tee_play(const Planned& planned, const StrategyRequest& request) {
 
 std::vector<HazardChance> hazards_found(const Planned& before, const Planned* after) {
   const std::vector<HazardView> hazards = hazards_from(before.model.map(), before.model.tee());
-  const std::vector<HazardMet> met_before = hazards_met(before.model, hazards, before.tee_shot());
+  const auto met = [&](const Planned& planned) {
+    return hazards_met(planned.model, hazards, planned.tee_shot(),
+                       strike_tee_shot_alone(planned.model, planned.tee_shot()));
+  };
+  const std::vector<HazardMet> met_before = met(before);
   std::vector<HazardMet> met_after;
-  if (after != nullptr) met_after = hazards_met(after->model, hazards, after->tee_shot());
+  if (after != nullptr) met_after = met(*after);
   std::vector<HazardChance> chances;
   for (std::size_t i = 0; i < hazards.size(); ++i) {
     HazardChance chance{hazards[i], met_before[i].found, {}};
@@ -335,9 +339,9 @@ DrawnTeeShot drawn(const Planned& planned) {
   DrawnTeeShot shot;
   shot.aim = aimed_at(model, planned.tee_shot());
   shot.regions = finish_regions(model, planned.tee_shot(), {telling::inner_share, telling::outer_share});
-  shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(),
-                                   strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from));
-  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), planned.tee_shot());
+  const std::vector<TeeShotNode> nodes = strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from);
+  shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(), nodes);
+  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), planned.tee_shot(), nodes);
   return shot;
 }
 

@@ -35,33 +35,30 @@ const std::string& tee_club_of(const HoleModel& model, const Player& player, con
   return player.clubs[model.swings(Lie::tee)[static_cast<std::size_t>(action.swing)].club].name;
 }
 
-// Aim 0 of the same heading: the nodes' strikes then do not depend on the aim, and two policies can be paired.
-Action with_aim_zero(const HoleModel& model, const Action& action) {
-  Action straight = action;
-  straight.reference_heading_rad = HoleModel::heading_of(model.swing_of(Lie::tee, action), action);
-  straight.aim = 0;
-  return straight;
-}
-
 }  // namespace
 
 std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                          const ActionFrom& action_from) {
   const std::string& tee_club = tee_club_of(model, player, action);
   const BagOrder order(player);
-  std::vector<TeeShotNode> nodes;
-  for_each_strike(model, model.tee_state(), with_aim_zero(model, action), 1, [&](const Rest& rest, double weight) {
-    Next next = rest.replay ? Next{tee_club} : next_after(model, player, order, rest, action_from);
-    nodes.push_back({weight, rest, std::move(next.club), next.place});
-  });
+  std::vector<TeeShotNode> nodes = strike_tee_shot_alone(model, action);
+  for (TeeShotNode& node : nodes) {
+    Next next = node.rest.replay ? Next{tee_club} : next_after(model, player, order, node.rest, action_from);
+    node.next_club = std::move(next.club);
+    node.next_place = next.place;
+  }
   return nodes;
 }
 
+// The strikes do not depend on the aim: so two policies can be paired.
 std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action) {
+  const Swing swing = model.swing_of(Lie::tee, action);
   std::vector<TeeShotNode> nodes;
-  for_each_strike(model, model.tee_state(), with_aim_zero(model, action), 1, [&](const Rest& rest, double weight) {
-    nodes.push_back({weight, rest, {}});
-  });
+  for_each_tee_flight(
+      model, swing, HoleModel::struck_heading_of(swing, action), [&](Point direction, double carry, double weight) {
+        const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
+        nodes.push_back({weight, rest, {}, BagOrder::lay_up, direction, carry});
+      });
   return nodes;
 }
 

@@ -15,6 +15,8 @@ struct TeeShotNode {
   Rest rest;
   std::string next_club;
   std::size_t next_place = 0;  // as in BagPlaces
+  Point direction;             // in which it flew
+  double carry_yd = 0.0;
 };
 
 // The tee shot of a policy, node by node.

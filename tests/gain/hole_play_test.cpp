@@ -64,7 +64,8 @@ Played play_once(const HoleModel& model, const Player& player, int par, RandomEn
 HolePlay described(const HoleModel& model, const Player& player, int par) {
   const ActionFrom habit = [&](Lie lie, Point from) { return habit_action(model, lie, from); };
   PlayWorkspace workspace;
-  return describe_play(model, player, test::habit_value(model), habit, par, hazards_from(model.map(), model.tee()),
+  const PolicyEvaluation planned = test::habit_value(model);
+  return describe_play(played_hole(model, player, planned, habit), par, hazards_from(model.map(), model.tee()),
                        workspace);
 }
 
