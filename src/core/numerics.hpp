@@ -252,8 +252,8 @@ inline constexpr int most_strokes_followed = 200;
 inline constexpr double green_step_yd = 5.0;
 // The scores of a hole are followed until fewer balls than this are left, and from a state with the same number of
 // strokes taken only where more than the second come; what is left counts by what it is still worth.
-inline constexpr double score_visits_left = 1e-7;
-inline constexpr double score_visits_followed = 1e-9;
+inline constexpr double score_visits_left = 1e-6;
+inline constexpr double score_visits_followed = 3e-8;
 // The largest scores, of which all together have a probability below this, count as the last that is told.
 inline constexpr double score_tail = 1e-15;
 // For so many strokes when the graph of a policy is drawn; states with fewer visits than this are then left out.

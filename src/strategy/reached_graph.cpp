@@ -14,6 +14,11 @@ namespace {
 using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_property, boost::no_property,
                                                  boost::no_property, std::uint32_t, std::uint32_t>;
 
+// By indices of reached states; of those as far the one met later.
+bool is_further(const ReachedGraph& reached, std::size_t a, std::size_t b) {
+  return std::pair{reached.distance_yd[a], a} > std::pair{reached.distance_yd[b], b};
+}
+
 }  // namespace
 
 ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vector<StateId>& roots,
@@ -25,12 +30,14 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
   const auto meet = [&](StateId state, double more) {
     int& index = reached.index_of[static_cast<std::size_t>(state)];
     reached.visits[static_cast<std::size_t>(state)] += more;
-    if (index >= 0) return;
+    if (index >= 0) return static_cast<std::size_t>(index);
     index = static_cast<int>(reached.states.size());
     reached.states.push_back(state);
     reached.rows.emplace_back();
+    reached.furthest_to.push_back(static_cast<std::size_t>(index));
     reached.distance_yd.push_back(distance_yd(model.place_of(state), model.pin()));
     furthest.emplace(reached.distance_yd.back(), state);
+    return static_cast<std::size_t>(index);
   };
   for (const StateId root : roots) meet(root, 1.0);
   while (!furthest.empty()) {
@@ -44,8 +51,14 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     } else {
       row = row_of(state, here);
     }
-    pass_on_walking(*row, state, here, followed_to.replays, meet);
-    reached.rows[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])] = std::move(row);
+    const auto index = static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)]);
+    std::size_t furthest_to = index;
+    pass_on_walking(*row, state, here, followed_to.replays, [&](StateId to, double more) {
+      const std::size_t other = meet(to, more);
+      if (is_further(reached, other, furthest_to)) furthest_to = other;
+    });
+    reached.furthest_to[index] = furthest_to;
+    reached.rows[index] = std::move(row);
   }
   return reached;
 }
@@ -57,14 +70,14 @@ namespace {
 class ComponentsByDistance {
  public:
   ComponentsByDistance(const ReachedGraph& reached, EvaluationWorkspace& workspace)
-      : reached_(reached), edges_(workspace.edges), order_(reached.states.size()), place_of_(reached.index_of.size()) {
+      : reached_(reached), edges_(workspace.edges), order_(reached.states.size()), place_of_(order_.size()) {
     std::vector<std::pair<double, std::size_t>> nearest_first;
     nearest_first.reserve(order_.size());
     for (std::size_t i = 0; i < order_.size(); ++i) nearest_first.emplace_back(reached.distance_yd[i], i);
     std::sort(nearest_first.begin(), nearest_first.end());
     for (std::size_t place = 0; place < order_.size(); ++place) {
       order_[place] = nearest_first[place].second;
-      place_of_[static_cast<std::size_t>(reached.states[order_[place]])] = place;
+      place_of_[order_[place]] = place;
     }
   }
 
@@ -73,8 +86,7 @@ class ComponentsByDistance {
     std::size_t first = 0;
     std::size_t last = 0;
     for (std::size_t place = 0; place < order_.size(); ++place) {
-      for (const auto& [to, share] : row_at(place).to) last = std::max(last, place_of(to));
-      last = std::max(last, place);
+      last = std::max(last, place_of_[reached_.furthest_to[order_[place]]]);
       if (place < last) continue;
       if (first == last) {
         components.add(order_[place]);
@@ -88,9 +100,6 @@ class ComponentsByDistance {
   }
 
  private:
-  const Transition& row_at(std::size_t place) const { return *reached_.rows[order_[place]]; }
-  std::size_t place_of(StateId state) const { return place_of_[static_cast<std::size_t>(state)]; }
-
   // Those from one place to another, between which balls go both ways.
   void add_within(std::size_t first, std::size_t last, Components& components) {
     const std::vector<int> number = numbers_within(first, last);
@@ -109,8 +118,8 @@ class ComponentsByDistance {
   std::vector<int> numbers_within(std::size_t first, std::size_t last) {
     edges_.clear();
     for (std::size_t place = first; place <= last; ++place) {
-      for (const auto& [to, share] : row_at(place).to) {
-        const std::size_t other = place_of(to);
+      for (const auto& [to, share] : reached_.rows[order_[place]]->to) {
+        const std::size_t other = place_of_[static_cast<std::size_t>(reached_.index_of[static_cast<std::size_t>(to)])];
         if (other < first) continue;
         edges_.emplace_back(static_cast<std::uint32_t>(place - first), static_cast<std::uint32_t>(other - first));
       }
@@ -118,15 +127,15 @@ class ComponentsByDistance {
     const Graph graph(boost::edges_are_sorted, edges_.begin(), edges_.end(),
                       static_cast<std::uint32_t>(last - first + 1), static_cast<std::uint32_t>(edges_.size()));
     std::vector<int> number(last - first + 1);
-    boost::strong_components(
-        graph, boost::make_iterator_property_map(number.begin(), boost::get(boost::vertex_index, graph)));
+    boost::strong_components(graph,
+                             boost::make_iterator_property_map(number.begin(), boost::get(boost::vertex_index, graph)));
     return number;
   }
 
   const ReachedGraph& reached_;
   std::vector<std::pair<std::uint32_t, std::uint32_t>>& edges_;
   std::vector<std::size_t> order_;     // of the reached states, nearest the hole first
-  std::vector<std::size_t> place_of_;  // in it, by state
+  std::vector<std::size_t> place_of_;  // in it, by index
 };
 
 }  // namespace
