@@ -24,9 +24,9 @@ void tell(const OnCourse& on, const OfGolfer& of, int plays, PlayHole play_hole)
     std::printf("| %s | %s | %s |\n", on.name.c_str(), of.name.c_str(), error.what());
     return;
   }
-  std::printf("| %s | %s | %+.4f | %+.4f | %+.4f | %.4f | %+.4f on %d |\n", on.name.c_str(), of.name.c_str(),
-              round.off_before, round.off_after, round.off_saved(), round.standard_error, round.worst_off,
-              round.worst_hole);
+  std::printf("| %s | %s | %+.4f | %+.4f | %+.4f | %.4f | %+.4f on %d (%.4f) |\n", on.name.c_str(), of.name.c_str(),
+              round.off_before, round.off_after, round.off_saved(), round.standard_error, round.worst.off,
+              round.worst.number, round.worst.standard_error);
   std::fflush(stdout);
 }
 
@@ -41,7 +41,8 @@ int main(int argc, char** argv) {
   const PlayHole play_hole = policy == "best" ? play_best : play_habit;
   std::printf("%s, evaluated less played, strokes a round; %d plays of each hole\n\n", policy.c_str(), plays);
   std::printf(
-      "| course | golfer | before | after | saved | standard error | worst hole |\n|---|---|---|---|---|---|---|\n");
+      "| course | golfer | before | after | saved | standard error | worst hole (its own) "
+      "|\n|---|---|---|---|---|---|---|\n");
   for (const OnCourse& on : courses_to_agree_on()) {
     for (const OfGolfer& of : golfers_to_agree_on()) {
       if ((on.name + " " + of.name).find(wanted) != std::string::npos) tell(on, of, plays, play_hole);

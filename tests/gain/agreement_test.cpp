@@ -17,6 +17,7 @@ namespace yardworth::test {
 
 TEST_CASE("a round of like holes is worth what it comes to when it is played, before and after, by the habit") {
   constexpr double of_round = 0.02;
+  constexpr double of_hole = 0.005;
   const int plays = sanitized ? 1000 : 60'000;
   const OnCourse plain = courses_to_agree_on().front();
   for (const OfGolfer& golfer : golfers_to_agree_on()) {
@@ -28,6 +29,8 @@ TEST_CASE("a round of like holes is worth what it comes to when it is played, be
     CHECK(std::abs(round.off_before) < of_round + 3.0 * round.standard_error);
     CHECK(std::abs(round.off_after) < of_round + 3.0 * round.standard_error);
     CHECK(std::abs(round.off_saved()) < of_round + 3.0 * round.standard_error);
+    CAPTURE(round.worst.number);
+    CHECK(round.worst.beyond() < of_hole);
   }
 }
 

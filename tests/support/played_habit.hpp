@@ -71,12 +71,21 @@ inline HolePlayed play_habit(const Course& course, const Hole& hole, std::size_t
           play_at_the_place(models.after(), habit_as_followed(models, solved.after.policy), plays, seed)};
 }
 
+// A hole of that before or after the change: evaluated less played.
+struct HoleOff {
+  int number = 0;
+  double off = 0.0;
+  double standard_error = 0.0;
+
+  // What chance does not explain.
+  double beyond() const { return std::abs(off) - 3.0 * standard_error; }
+};
+
 // A round of that: evaluated less played.
 struct RoundPlayed {
   double off_before = 0.0, off_after = 0.0;
   double standard_error = 0.0;  // of the less sure of the two
-  double worst_off = 0.0;       // of a hole
-  int worst_hole = 0;
+  HoleOff worst;                // the hole that is furthest off beyond chance
 
   double off_saved() const { return off_before - off_after; }
 };
@@ -101,10 +110,11 @@ inline RoundPlayed play_round(const OnCourse& on, const OfGolfer& of, int plays,
     round.off_after += after;
     variance_before += holes[i].before.variance;
     variance_after += holes[i].after.variance;
-    const double off = std::abs(before) > std::abs(after) ? before : after;
-    if (std::abs(off) <= std::abs(round.worst_off)) continue;
-    round.worst_off = off;
-    round.worst_hole = on.course.holes[i].number;
+    const int number = on.course.holes[i].number;
+    for (const HoleOff& hole : {HoleOff{number, before, std::sqrt(holes[i].before.variance)},
+                                HoleOff{number, after, std::sqrt(holes[i].after.variance)}}) {
+      if (round.worst.number == 0 || hole.beyond() > round.worst.beyond()) round.worst = hole;
+    }
   }
   round.standard_error = std::sqrt(std::max(variance_before, variance_after));
   return round;
