@@ -125,7 +125,7 @@ inline constexpr double screen_margin = 0.03;
 inline constexpr double narrow_share = 0.5;
 inline constexpr int fine_aims = 2;
 // States with fewer visits are left as the warm start plays them.
-inline constexpr double least_visits = 1.5e-3;
+inline constexpr double least_visits = 1e-3;
 // A state is not tried again while nothing it may lead to has moved by more than this. A complete search, whose Bellman
 // residual is asserted to be under 1e-6, allows less.
 inline constexpr double search_tolerance = 1e-4;
@@ -238,6 +238,8 @@ inline constexpr double carry_line_step_yd = 5.0;
 
 // ---- How a hole is played
 
+// A tee shot is told of by every so manieth node that it is valued by: in whole per cent as well as by all.
+inline constexpr int told_tee_stride = 2;
 // Balls that come to a state less often are left out of how a hole is played: a hundred such states change no
 // probability by more than a hundredth, most of them by nothing. Coarser than evaluated_visits, since what is told of
 // play is told in whole per cent.

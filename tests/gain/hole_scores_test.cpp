@@ -179,8 +179,9 @@ TEST_CASE("the scores of a hole have the mean and the variance of the equations 
     const auto tee = static_cast<std::size_t>(model.tee_state());
     const StrokeCounts at_states = scores_at_states(model, habit, finish);
     CAPTURE(hole);
-    CHECK(std::abs(mean_of(at_states) - moments.first[tee]) < 1e-9);
-    CHECK(std::abs(variance_of(at_states) - (moments.second[tee] - moments.first[tee] * moments.first[tee])) < 1e-9);
+    // A millionth of a ball is followed no further; what it is still worth counts, so that the mean owes less to it.
+    CHECK(std::abs(mean_of(at_states) - moments.first[tee]) < 1e-7);
+    CHECK(std::abs(variance_of(at_states) - (moments.second[tee] - moments.first[tee] * moments.first[tee])) < 1e-5);
     // What the mean is put right by adds its own variance at most.
     const double moved = std::abs(moments.first[tee] - habit.at_tee);
     CHECK(std::abs(variance_of(hole_scores(model, habit, finish)) - variance_of(at_states)) < 3.0 * moved);
