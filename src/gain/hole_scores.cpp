@@ -39,7 +39,8 @@ bool is_left_to_baseline(const Transition& row) { return row.to.empty() && row.f
 // Plays one ball from the tee, by how many strokes it has taken.
 class ScoresFollowed {
  public:
-  ScoresFollowed(const HoleModel& model, const PolicyEvaluation& planned) : planned_(planned) {
+  ScoresFollowed(const HoleModel& model, const PolicyEvaluation& planned, const ScoresFollowedTo& followed_to)
+      : planned_(planned), followed_to_(followed_to) {
     for (StateId state = 0; state < model.state_count(); ++state) {
       if (planned.rows[static_cast<std::size_t>(state)]) reached_.push_back(state);
     }
@@ -51,7 +52,7 @@ class ScoresFollowed {
     // What is played a stroke or two later comes from these two levels.
     double before = 1.0;
     double played = 1.0;
-    while (before + played > numerics::score_visits_left && strokes_ < numerics::most_strokes_followed) {
+    while (before + played > followed_to_.left && strokes_ < numerics::most_strokes_followed) {
       before = std::exchange(played, play_level(model));
     }
     for (int later = 0; later < 3; ++later) {
@@ -74,7 +75,7 @@ class ScoresFollowed {
     Level& here = levels_[0];
     for (const StateId state : reached_) {
       const double visits = std::exchange(here.at[static_cast<std::size_t>(state)], 0.0);
-      if (visits <= numerics::score_visits_followed) {
+      if (visits <= followed_to_.followed) {
         count_by_value(state, 0, visits);
         continue;
       }
@@ -144,6 +145,7 @@ class ScoresFollowed {
   }
 
   const PolicyEvaluation& planned_;
+  ScoresFollowedTo followed_to_;
   std::vector<StateId> reached_;
   std::array<Level, 3> levels_;                          // of this many strokes, one and two more
   int strokes_ = 0;                                      // taken by those of the first level
@@ -154,8 +156,9 @@ class ScoresFollowed {
 
 }  // namespace
 
-StrokeCounts scores_at_states(const HoleModel& model, const PolicyEvaluation& planned, const FinishStrokes& finish) {
-  return ScoresFollowed(model, planned).follow(model, finish);
+StrokeCounts scores_at_states(const HoleModel& model, const PolicyEvaluation& planned, const FinishStrokes& finish,
+                              const ScoresFollowedTo& followed_to) {
+  return ScoresFollowed(model, planned, followed_to).follow(model, finish);
 }
 
 StrokeCounts hole_scores(const HoleModel& model, const PolicyEvaluation& planned, const FinishStrokes& finish) {
