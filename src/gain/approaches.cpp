@@ -22,8 +22,10 @@ class Approaches {
   Approaches(const PlayedHole& played, StrikeOutcomes& outcomes)
       : played_(played),
         model_(played.model),
+        order_(played.player),
         planned_(played.planned),
         outcomes_(outcomes),
+        by_place_(order_.none()),
         clubs_left_(static_cast<std::size_t>(model_.state_count())) {
     for (const Lie lie : all_lies) {
       for (const Swing& swing : model_.swings(lie)) {
@@ -37,17 +39,23 @@ class Approaches {
                  [&](StateId state, double visits_here, Visits& next) {
                    if (has_action(planned_, state)) play_on(state, visits_here, next);
                  });
-    return clubs_;
+    std::map<std::string, double> clubs;
+    for (std::size_t place = 0; place < by_place_.size(); ++place) {
+      if (by_place_[place] > 0.0) clubs[order_.name_of(place)] = by_place_[place];
+    }
+    return clubs;
   }
 
  private:
   void play_on(StateId state, double visits_here, Visits& next) {
     const Lie lie = model_.lie_of(state);
     const auto index = static_cast<std::size_t>(state);
-    if (lie == Lie::tee) return play_tee_shot(state, visits_here, next);
-    const int club = club_of_approach(lie, model_.place_of(state), planned_.policy[index]);
-    if (club != no_approach) return count(club, visits_here);
+    if (lie != Lie::tee) {
+      const int club = club_of_approach(lie, model_.place_of(state), planned_.policy[index]);
+      if (club != no_approach) return count(club, visits_here);
+    }
     if (visits_here < numerics::approach_visits) return pass_on(*planned_.rows[index], state, visits_here, next);
+    if (lie == Lie::tee) return play_tee_shot(state, visits_here, next);
     const std::span<const StrikeOutcome> outcomes = outcomes_.of(state);
     std::vector<int>& clubs = clubs_left_[index];
     for (std::size_t i = clubs.size(); i < outcomes.size(); ++i) clubs.push_back(club_left(outcomes[i]));
@@ -59,11 +67,10 @@ class Approaches {
   }
 
   void play_tee_shot(StateId tee, double visits_here, Visits& next) {
-    const BagOrder order(played_.player);
     for (const TeeShotNode& node : played_.tee_nodes) {
       const double visits = visits_here * node.weight;
-      if (!node.rest.replay && order.is_club(node.next_place)) {
-        clubs_[node.next_club] += visits;
+      if (!node.rest.replay && order_.is_club(node.next_place)) {
+        by_place_[node.next_place] += visits;
       } else {
         pass_on(model_.continuation(node.rest), tee, visits, next);
       }
@@ -86,14 +93,15 @@ class Approaches {
     return static_cast<int>(model_.swings(lie)[static_cast<std::size_t>(action.swing)].club);
   }
 
-  void count(int club, double visits) { clubs_[played_.player.clubs[static_cast<std::size_t>(club)].name] += visits; }
+  void count(int club, double visits) { by_place_[order_.place_of(static_cast<std::size_t>(club))] += visits; }
 
   const PlayedHole& played_;
   const HoleModel& model_;
+  BagOrder order_;
   const PolicyEvaluation& planned_;
   StrikeOutcomes& outcomes_;
   std::array<double, all_lies.size()> furthest_yd_{};  // that a swing of a lie goes towards the hole
-  std::map<std::string, double> clubs_;
+  BagPlaces by_place_;                                 // balls whose approach is played with the club of a place
   // By state and outcome: the approach that it leaves. Told once, since balls come to a state stroke after stroke.
   std::vector<std::vector<int>> clubs_left_;
 };

@@ -120,6 +120,7 @@ std::optional<int> LookAhead::swing(Lie lie, Point from) const {
   const RingGrid::Corners corners = around_.grid().corners(from - pin_, distance_yd(from, pin_));
   const std::array<double, 4> shares = corners.weights();
   std::vector<std::pair<const Clubs*, double>> known;
+  known.reserve(shares.size());
   double known_share = 0.0;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     const Clubs& clubs = clubs_[around_.index_of(lie, corners.vertex[i])];

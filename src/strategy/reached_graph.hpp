@@ -20,7 +20,7 @@ struct ReachedGraph {
   std::vector<double> distance_yd;  // of each from the hole
   std::vector<int> index_of;        // by state: its place in states; -1: not reached
   std::vector<Row> rows;
-  std::vector<std::size_t> furthest_to;  // of each and the states that its row leads to, the furthest from the hole
+  std::vector<std::size_t> furthest_to;  // index of the furthest from the hole of each and those that its row leads to
   std::vector<double> visits;            // by state: how many balls have come to it, of one from each root
   std::vector<StateId> rare;             // those of them that were not followed
 };

@@ -24,6 +24,7 @@ std::vector<SearchedState> searched_around(const Searched& searched, Lie lie, Po
   const Continuation here = searched.model.continuation({from, lie});
   const std::array<double, 4> shares = here.weights();
   std::vector<SearchedState> around;
+  around.reserve(shares.size());
   double known = 0.0;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     const std::size_t state = here.state[i];
@@ -69,6 +70,7 @@ template <class IsWanted>
 std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around, IsWanted is_wanted) {
   std::optional<SearchedShot> best;
   std::vector<std::pair<int, bool>> tried;
+  tried.reserve(2 * around.size());
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {
       if (!is_wanted(state, shot)) continue;
