@@ -238,8 +238,6 @@ inline constexpr double carry_line_step_yd = 5.0;
 
 // ---- How a hole is played
 
-// A tee shot is told of by every so manieth node that it is valued by: in whole per cent as well as by all.
-inline constexpr int told_tee_stride = 2;
 // Balls that come to a state less often are left out of how a hole is played: a hundred such states change no
 // probability by more than a hundredth, most of them by nothing. Coarser than evaluated_visits, since what is told of
 // play is told in whole per cent.
@@ -256,7 +254,8 @@ inline constexpr double green_step_yd = 5.0;
 // strokes taken only where more than the second come; what is left counts by what it is still worth.
 inline constexpr double score_visits_left = 1e-6;
 inline constexpr double score_visits_followed = 3e-8;
-// The largest scores, of which all together have a probability below this, count as the last that is told.
+// The largest scores, of which all together have a probability below this, count as the last that is told; lower scores
+// with a smaller one each are left out.
 inline constexpr double score_tail = 1e-15;
 // For so many strokes when the graph of a policy is drawn; states with fewer visits than this are then left out.
 inline constexpr int most_strokes_drawn = 500;

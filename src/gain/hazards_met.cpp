@@ -14,14 +14,14 @@ struct TeeShotEnd {
   int hazard = -1;
 };
 
-std::vector<TeeShotEnd> finishes(const HoleModel& model, const Swing& swing, const std::vector<TeeShotNode>& nodes) {
+std::vector<TeeShotEnd> finishes(const HoleModel& model, const std::vector<TeeShotNode>& tee_shot) {
   const HoleMap& map = model.map();
   const double tee_along = map.line().nearest(model.tee()).along_yd;
   std::vector<TeeShotEnd> all;
-  for (const TeeShotNode& node : nodes) {
+  for (const TeeShotNode& node : tee_shot) {
     const Point landing = model.tee() + node.carry_yd * node.direction;
     const Point end = node.rest.penalty_strokes > 0 ? landing : node.rest.at;
-    const int area = area_found(map, landing, node.direction, node.carry_yd * swing.roll_share, node.rest);
+    const int area = area_found(map, landing, node.direction, node.roll_yd, node.rest);
     const int hazard = area < 0 ? -1 : map.areas()[static_cast<std::size_t>(area)].hazard;
     all.push_back({map.line().nearest(end).along_yd - tee_along, node.weight, hazard});
   }
@@ -31,9 +31,9 @@ std::vector<TeeShotEnd> finishes(const HoleModel& model, const Swing& swing, con
 }  // namespace
 
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
-                                   const Action& tee_shot, const std::vector<TeeShotNode>& nodes) {
+                                   const std::vector<TeeShotNode>& tee_shot) {
   if (hazards.empty()) return {};
-  const std::vector<TeeShotEnd> ends = finishes(model, model.swing_of(Lie::tee, tee_shot), nodes);
+  const std::vector<TeeShotEnd> ends = finishes(model, tee_shot);
   std::vector<HazardMet> met;
   for (const HazardView& view : hazards) {
     HazardMet hazard;

@@ -9,8 +9,8 @@
 namespace yardworth {
 
 // How a tee shot meets hazards as the tee sees them (hazards_from), in their order: how often it finds, reaches and
-// clears each. Whoever tells of a hazard asks here. `nodes` are those of the tee shot (strike_tee_shot).
+// clears each. Whoever tells of a hazard asks here.
 std::vector<HazardMet> hazards_met(const HoleModel& model, const std::vector<HazardView>& hazards,
-                                   const Action& tee_shot, const std::vector<TeeShotNode>& nodes);
+                                   const std::vector<TeeShotNode>& tee_shot);
 
 }  // namespace yardworth

@@ -11,7 +11,7 @@ HolePlay describe_play(const PlayedHole& played, int par, const std::vector<Haza
   StrikeOutcomes outcomes(played.model, played.planned, workspace.outcomes);
   play.green_in_regulation = green_in_regulation(played.model, played.planned, par, outcomes);
   if (par > 3) play.approach = approach_clubs(played, outcomes);
-  play.hazards = hazards_met(played.model, hazards, played.tee_shot(), played.tee_nodes);
+  play.hazards = hazards_met(played.model, hazards, played.tee_nodes);
   return play;
 }
 

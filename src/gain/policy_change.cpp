@@ -33,12 +33,7 @@ TeeShotTold shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::struck_heading_of(swing, planned.action);
   const std::vector<TeeShotNode> nodes = strike_tee_shot_alone(model, planned.action);
-  TeeShotTold shot{planned.player.clubs[swing.club].name,
-                   swing,
-                   heading,
-                   hazards_met(model, hazards, planned.action, nodes),
-                   0.0,
-                   0.0};
+  TeeShotTold shot{planned.player.clubs[swing.club].name, swing, heading, hazards_met(model, hazards, nodes), 0.0, 0.0};
   for (const TeeShotNode& node : nodes) {
     shot.left_yd += node.weight * distance_yd(node.rest.replay ? model.tee() : node.rest.at, model.pin());
     if (node.rest.found == Ground::green) shot.on_green += node.weight;

@@ -297,8 +297,7 @@ TeePlay tee_play(const Planned& planned, const StrategyRequest& request) {
 std::vector<HazardChance> hazards_found(const Planned& before, const Planned* after) {
   const std::vector<HazardView> hazards = hazards_from(before.model.map(), before.model.tee());
   const auto met = [&](const Planned& planned) {
-    return hazards_met(planned.model, hazards, planned.tee_shot(),
-                       strike_tee_shot_alone(planned.model, planned.tee_shot()));
+    return hazards_met(planned.model, hazards, strike_tee_shot_alone(planned.model, planned.tee_shot()));
   };
   const std::vector<HazardMet> met_before = met(before);
   std::vector<HazardMet> met_after;
@@ -341,7 +340,7 @@ DrawnTeeShot drawn(const Planned& planned) {
   shot.regions = finish_regions(model, planned.tee_shot(), {telling::inner_share, telling::outer_share});
   const std::vector<TeeShotNode> nodes = strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from);
   shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(), nodes);
-  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), planned.tee_shot(), nodes);
+  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), nodes);
   return shot;
 }
 

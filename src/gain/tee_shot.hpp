@@ -3,7 +3,6 @@
 #include <string>
 #include <vector>
 
-#include "core/numerics.hpp"
 #include "strategy/policy.hpp"
 #include "yardworth/gain.hpp"
 
@@ -16,17 +15,17 @@ struct TeeShotNode {
   Rest rest;
   std::string next_club;
   std::size_t next_place = 0;  // as in BagPlaces
-  Point direction = {};        // in which it flew
+  // As it flew, from the tee: a unit vector, the carry, and the roll on a normal fairway.
+  Point direction = {};
   double carry_yd = 0.0;
+  double roll_yd = 0.0;
 };
 
-// The tee shot of a policy as it is told of, node by node.
+// The tee shot of a policy, node by node.
 std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                          const ActionFrom& action_from);
-// The same without what is played next, which takes longer to find than where the ball came to rest; at every stride-th
-// node.
-std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action,
-                                               int stride = numerics::told_tee_stride);
+// The same without what is played next, which takes longer to find than where the ball came to rest.
+std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action);
 
 TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                  const std::vector<TeeShotNode>& nodes);
