@@ -20,8 +20,22 @@ bool is_sensible(const HoleModel& model, Point from, const Swing& swing, Point d
   return !is_trouble(ground_found(model.map(), from, direction, carry_yd, carry_yd * swing.roll_share));
 }
 
-// Whether it does so with the margin, if the shot as it is meant does.
+// Whether there is nothing but open ground on the way, and no edge of anything else, from one distance to another: as
+// far as the nearest such edge may be, step by step.
+bool is_open(const HoleMap& map, Point from, Point direction, double first_yd, double last_yd) {
+  HoleMap::GroundProbe probed = map.probe(from + first_yd * direction);
+  if (is_trouble(probed.ground)) return false;
+  for (double at = first_yd; at < last_yd; probed = map.probe(from + at * direction)) {
+    if (probed.edge_free_yd == 0) return false;
+    at += probed.edge_free_yd;
+  }
+  return true;
+}
+
+// Whether it does so with the margin, if the shot as it is meant does. On open ground no shot need be followed.
 bool has_margin(const HoleModel& model, Point from, const Swing& swing, Point direction) {
+  const double longest = swing.solid_carry_yd(margin_sd) * (1.0 + swing.roll_share * longest_roll_factor());
+  if (is_open(model.map(), from, direction, swing.solid_carry_yd(-margin_sd), longest)) return true;
   const double margin = margin_sd * swing.carry_sd_share;
   const double steps = std::ceil(margin * swing.carry_yd / numerics::habit_margin_step_yd);
   for (double step = steps; step > 0.0; --step) {
