@@ -18,9 +18,9 @@ namespace yardworth::numerics {
 inline constexpr double search_ring_yd = 13.0;
 inline constexpr double search_arc_yd = 40.0;
 // The rings of the held-out grid lie so many times closer, and its states along a ring: what a state is worth is felt
-// in full by how far apart they are, with the square, and most across the line of play.
-inline constexpr double held_out_rings = 1.4;
-inline constexpr double held_out_arcs = 6.4;
+// in full by how far apart they are. It jumps where the habit changes its club, and mostly along the line of play.
+inline constexpr double held_out_rings = 1.8;
+inline constexpr double held_out_arcs = 5.0;
 // Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
 inline constexpr double ring_yd = 13.0;
 inline constexpr double arc_yd = 22.0;
@@ -57,7 +57,7 @@ inline constexpr int steps_per_sd = 24;
 // Times as many for the tee shot, on the search grid and on the held-out grid: there is one of it, and no other state's
 // error cancels its own.
 inline constexpr int tee_refinement = 6;
-inline constexpr int held_out_tee_refinement = 12;
+inline constexpr int held_out_tee_refinement = 24;
 // Aims lie this share of the direction spread apart: a quarter of a spread off the best costs less than the quadrature.
 inline constexpr int aims_per_sd = 4;
 // Aims are searched this far beyond the hole and the reference direction, in direction spreads.
@@ -108,7 +108,7 @@ inline constexpr double recovery_density = 4.0;
 // proportion to this power of their visits, between the fewest and the most that there are. A round errs least by
 // independent errors of states that fall with n^-a, n being strikes, at the power 2 / (2 a + 1); this is that of a =
 // 3/4.
-inline constexpr double usual_strikes_visits = 0.02;
+inline constexpr double usual_strikes_visits = 0.015;
 inline constexpr double strikes_by_visits = 0.8;
 // The sampling density at which every state is struck at every node.
 inline constexpr double every_node = std::numeric_limits<double>::infinity();
@@ -125,7 +125,7 @@ inline constexpr double screen_margin = 0.03;
 inline constexpr double narrow_share = 0.5;
 inline constexpr int fine_aims = 2;
 // States with fewer visits are left as the warm start plays them.
-inline constexpr double least_visits = 1e-3;
+inline constexpr double least_visits = 1.2e-3;
 // A state is not tried again while nothing it may lead to has moved by more than this. A complete search, whose Bellman
 // residual is asserted to be under 1e-6, allows less.
 inline constexpr double search_tolerance = 1e-4;
@@ -238,6 +238,9 @@ inline constexpr double carry_line_step_yd = 5.0;
 
 // ---- How a hole is played
 
+// A tee shot is told of by every so manieth of the nodes that it is valued by: for each the next club is looked for,
+// which takes longer than the strike.
+inline constexpr int told_tee_stride = 2;
 // Balls that come to a state less often are left out of how a hole is played: a hundred such states change no
 // probability by more than a hundredth, most of them by nothing. Coarser than evaluated_visits, since what is told of
 // play is told in whole per cent.

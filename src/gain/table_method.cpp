@@ -24,7 +24,7 @@ struct TableShot {
 };
 
 TableShot shot_by_table(const OnHole& on, const Action& action) {
-  const double strokes = table_strokes(on.model, on.baseline, strike_tee_shot_alone(on.model, action));
+  const double strokes = table_strokes(on.model, on.baseline, strike_tee_shot_alone(on.model, action, 1));
   require_finished(on.model, strokes);
   return {action, strokes};
 }

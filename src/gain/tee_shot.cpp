@@ -51,11 +51,11 @@ std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& p
 }
 
 // The strikes do not depend on the aim: so two policies can be paired.
-std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action) {
+std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action, int stride) {
   const Swing swing = model.swing_of(Lie::tee, action);
   const double heading = HoleModel::struck_heading_of(swing, action);
   std::vector<TeeShotNode> nodes;
-  for_each_tee_flight(model, swing, heading, [&](Point direction, double carry, double weight) {
+  for_each_tee_flight(model, swing, heading, stride, [&](Point direction, double carry, double weight) {
     const double roll = carry * swing.roll_share;
     const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, roll);
     nodes.push_back({weight, rest, {}, BagOrder::lay_up, direction, carry, roll});

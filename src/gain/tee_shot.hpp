@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "core/numerics.hpp"
 #include "strategy/policy.hpp"
 #include "yardworth/gain.hpp"
 
@@ -21,11 +22,13 @@ struct TeeShotNode {
   double roll_yd = 0.0;
 };
 
-// The tee shot of a policy, node by node.
+// The tee shot of a policy as it is told of, node by node.
 std::vector<TeeShotNode> strike_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                          const ActionFrom& action_from);
-// The same without what is played next, which takes longer to find than where the ball came to rest.
-std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action);
+// The same without what is played next, which takes longer to find than where the ball came to rest; at every stride-th
+// node.
+std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Action& action,
+                                               int stride = numerics::told_tee_stride);
 
 TeeShotResult summarise_tee_shot(const HoleModel& model, const Player& player, const Action& action,
                                  const std::vector<TeeShotNode>& nodes);

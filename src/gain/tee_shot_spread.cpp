@@ -42,7 +42,7 @@ struct ShotFrame {
 
 std::vector<Finish> finishes_of(const HoleModel& model, const Swing& swing, double heading_rad) {
   std::vector<Finish> finishes;
-  for_each_tee_flight(model, swing, heading_rad, [&](Point direction, double carry, double weight) {
+  for_each_tee_flight(model, swing, heading_rad, 1, [&](Point direction, double carry, double weight) {
     finishes.push_back({stopped_at(model.map(), model.tee(), direction, carry, carry * swing.roll_share), weight});
   });
   return finishes;

@@ -169,16 +169,16 @@ void for_each_strike(const HoleModel& model, StateId state, const Action& action
   for_each_strike(model, state, action, stride, model.has_equal_weight_rows(), visit);
 }
 
-// The tee shots of a swing as they fly, wherever they end: visit(Point direction, double carry_yd, double weight). The
-// same strikes, to the last digit, as those of the tee shot at aim 0 of that heading.
+// The tee shots of a swing as they fly, at every stride-th node, wherever they end: visit(Point direction, double
+// carry_yd, double weight). The same strikes, to the last digit, as those of the tee shot at aim 0 of that heading.
 template <class Visit>
-void for_each_tee_flight(const HoleModel& model, const Swing& swing, double heading_rad, Visit visit) {
-  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing)) {
+void for_each_tee_flight(const HoleModel& model, const Swing& swing, double heading_rad, int stride, Visit visit) {
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing, stride)) {
     if (stratum.share <= 0.0) continue;
     const int half = stratum.lattice->half_width();
-    for_each_flight(swing, stratum, heading_rad, -half, half, [&](int k, Point direction, double carry) {
-      visit(direction, carry, stratum.share * stratum.lattice->weights()[static_cast<std::size_t>(k + half)]);
-    });
+    const double* weight = stratum.weights().data();
+    for_each_flight(swing, stratum, heading_rad, -half, half,
+                    [&](int, Point direction, double carry) { visit(direction, carry, stratum.share * *weight++); });
   }
 }
 

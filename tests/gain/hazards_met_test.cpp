@@ -78,12 +78,13 @@ TEST_CASE("a hazard is found by the very strikes that the tee shot is told by") 
   std::vector<Rest> struck;
   for_each_strike(model, model.tee_state(), action, 1, [&](const Rest& rest, double) { struck.push_back(rest); });
   std::size_t i = 0;
-  for_each_tee_flight(model, swing, HoleModel::heading_of(swing, action), [&](Point direction, double carry, double) {
-    const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
-    CHECK(rest.at.x == struck[i].at.x);
-    CHECK(rest.at.y == struck[i].at.y);
-    ++i;
-  });
+  for_each_tee_flight(
+      model, swing, HoleModel::heading_of(swing, action), 1, [&](Point direction, double carry, double) {
+        const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, carry * swing.roll_share);
+        CHECK(rest.at.x == struck[i].at.x);
+        CHECK(rest.at.y == struck[i].at.y);
+        ++i;
+      });
   CHECK(i == struck.size());
 }
 

@@ -52,7 +52,7 @@ void check_same(const HoleGain& a, const HoleGain& b) {
 }  // namespace
 
 // Only the tee shot differs, and how closely a place is struck.
-TEST_CASE("who plays a hole from twenty tees strikes fewer than twice as many shots as from one") {
+TEST_CASE("who plays a hole from twenty tees strikes fewer than three times as many shots as from one") {
   const Plays plays;
   KeptShots from_one;
   plays.from(0, PolicyChoice::habit, &from_one);
@@ -60,7 +60,7 @@ TEST_CASE("who plays a hole from twenty tees strikes fewer than twice as many sh
   for (std::size_t tee = 0; tee < limits::most_tees; ++tee) plays.from(tee, PolicyChoice::habit, &from_all);
   MESSAGE("shots struck: " << from_one.shots_struck() << " from one tee, " << from_all.shots_struck() << " from all");
   CHECK(from_one.shots_struck() > 100);
-  CHECK(from_all.shots_struck() < 2 * from_one.shots_struck());
+  CHECK(from_all.shots_struck() < 3 * from_one.shots_struck());
 }
 
 TEST_CASE("kept shots change no answer") {

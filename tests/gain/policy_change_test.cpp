@@ -211,7 +211,7 @@ TEST_CASE("the chances of all hazards are those of the lies") {
       if (rest.penalty_strokes == 0 && rest.lie == Lie::bunker) bunker += weight;
     });
     for (const HazardMet& met :
-         hazards_met(model, hazards_from(model.map(), model.tee()), strike_tee_shot_alone(model, action))) {
+         hazards_met(model, hazards_from(model.map(), model.tee()), strike_tee_shot_alone(model, action, 1))) {
       const HazardKind kind = hole.hazards[static_cast<std::size_t>(met.hazard.hazard)].kind;
       if (kind == HazardKind::penalty_area || kind == HazardKind::out_of_bounds) penalty -= met.found;
       if (kind == HazardKind::bunker) bunker -= met.found;
