@@ -17,8 +17,8 @@ namespace yardworth::numerics {
 // changes every ten yards.
 inline constexpr double search_ring_yd = 13.0;
 inline constexpr double search_arc_yd = 40.0;
-// The rings of the held-out grid lie so many times closer, and its states along a ring: what a state is worth is felt
-// in full by how far apart they are. It jumps where the habit changes its club, and mostly along the line of play.
+// The rings of the held-out grid lie so many times closer, and its states along a ring. What a policy is worth is read
+// off between them, and it jumps where a habit changes its club, mostly along the line of play.
 inline constexpr double held_out_rings = 1.8;
 inline constexpr double held_out_arcs = 5.0;
 // Where nothing is searched and evaluated apart, as when a baseline is derived: one grid for both.
