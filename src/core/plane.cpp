@@ -33,6 +33,31 @@ double distance_yd(Point a, Point b) {
 
 Point along_heading(double heading_rad) { return {std::sin(heading_rad), std::cos(heading_rad)}; }
 
+// Sine and cosine of an eighth of the angle by the first terms of their series, which are right to the last digit up to
+// 0.8; doubled three times. Nothing in the loop depends on the angle or on the one before, so that several are worked
+// out at once.
+Directions turned_right(Point direction, const std::array<double, directions_at_a_time>& right_rad) {
+  Directions turned;
+  for (std::size_t i = 0; i < directions_at_a_time; ++i) {
+    const double part = 0.125 * right_rad[i];
+    const double u = part * part;
+    double cosine = 1.0 - u * (1.0 / 240.0);
+    for (const double divisor : {182.0, 132.0, 90.0, 56.0, 30.0, 12.0, 2.0})
+      cosine = 1.0 - u * (1.0 / divisor) * cosine;
+    double sine = 1.0 - u * (1.0 / 210.0);
+    for (const double divisor : {156.0, 110.0, 72.0, 42.0, 20.0, 6.0}) sine = 1.0 - u * (1.0 / divisor) * sine;
+    sine *= part;
+    for (int doubled = 0; doubled < 3; ++doubled) {
+      const double twice = 2.0 * sine * cosine;
+      cosine = 1.0 - 2.0 * sine * sine;
+      sine = twice;
+    }
+    turned.x[i] = direction.x * cosine + direction.y * sine;
+    turned.y[i] = direction.y * cosine - direction.x * sine;
+  }
+  return turned;
+}
+
 double heading_rad(Point from, Point to) { return std::atan2(to.x - from.x, to.y - from.y); }
 
 bool is_simple(const Polygon& polygon) {

@@ -83,7 +83,11 @@ EqualWeightLattice::EqualWeightLattice(int most, int cut_sd)
   const std::vector<double> finest = direction_quantiles(most * shifts, cut_sd);
   for (int n = 1; n <= most; ++n) {
     if (most % n != 0) continue;
-    deviates_[static_cast<std::size_t>(n)] = root_mean_squares(finest, static_cast<std::size_t>(most / n));
+    const std::vector<double> by_node = root_mean_squares(finest, static_cast<std::size_t>(most / n));
+    auto& by_shift = deviates_[static_cast<std::size_t>(n)];
+    for (std::size_t shift = 0; shift < shifts; ++shift) {
+      for (std::size_t at = shift; at < by_node.size(); at += shifts) by_shift.push_back(by_node[at]);
+    }
   }
 }
 

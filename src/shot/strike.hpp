@@ -76,9 +76,9 @@ class EqualWeightLattice {
   EqualWeightLattice(int most, int cut_sd);
 
   int most() const { return most_; }
-  // Deviate of the direction of node i of n; shift in 0..shifts - 1. n divides most().
-  double direction_deviate(int i, int n, int shift) const {
-    return deviates_[static_cast<std::size_t>(n)][static_cast<std::size_t>(i * shifts + shift)];
+  // Deviates of the directions of n nodes, from the leftmost on; shift in 0..shifts - 1. n divides most().
+  const double* direction_deviates(int n, int shift) const {
+    return deviates_[static_cast<std::size_t>(n)].data() + static_cast<std::size_t>(shift * n);
   }
   // The node of a StrikeLattice whose carry node i of n takes. As many lie left of node 0 as right of it, so that
   // shots are as often too long as too short.
@@ -87,7 +87,7 @@ class EqualWeightLattice {
 
  private:
   int most_;
-  std::vector<std::vector<double>> deviates_;  // by n, by part from the leftmost on; empty where n does not divide most
+  std::vector<std::vector<double>> deviates_;  // by n, by shift and node; empty where n does not divide most
 };
 
 }  // namespace yardworth

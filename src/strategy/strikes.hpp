@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <vector>
 
@@ -112,17 +113,25 @@ void for_each_strike_from(const HoleModel& model, Point from, const Swing& swing
 template <class Visit>
 void for_each_equal_weight_strike(const HoleModel& model, Point from, const Swing& swing,
                                   const std::array<Stratum, 2>& strata, double heading_rad, Visit visit) {
+  const Point heading = along_heading(heading_rad);
   for (const Stratum& stratum : strata) {
     if (stratum.share <= 0.0) continue;
     const EqualWeightLattice& even = model.equal_weight_rows(stratum.solid);
     const int nodes = even.most() / stratum.stride;
-    const int shift = stratum.lattice_offset % EqualWeightLattice::shifts;
+    const double* const deviates = even.direction_deviates(nodes, stratum.lattice_offset % EqualWeightLattice::shifts);
     const double weight = stratum.share / nodes;
     const double scale_rad = stratum.step_rad * stratum.lattice->steps_per_sd();
-    for (int i = 0; i < nodes; ++i) {
-      const Point direction = along_heading(heading_rad + scale_rad * even.direction_deviate(i, nodes, shift));
-      const double carry = stratum.carry_yd(swing, EqualWeightLattice::carry_node(i, nodes));
-      visit(come_to_rest(model.map(), from, direction, carry, carry * swing.roll_share), weight);
+    for (int first = 0; first < nodes; first += static_cast<int>(directions_at_a_time)) {
+      const int count = std::min(nodes - first, static_cast<int>(directions_at_a_time));
+      std::array<double, directions_at_a_time> right_rad{};
+      for (int i = 0; i < count; ++i) right_rad[static_cast<std::size_t>(i)] = scale_rad * deviates[first + i];
+      const Directions directions = turned_right(heading, right_rad);
+      for (int i = 0; i < count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const double carry = stratum.carry_yd(swing, EqualWeightLattice::carry_node(first + i, nodes));
+        visit(come_to_rest(model.map(), from, {directions.x[at], directions.y[at]}, carry, carry * swing.roll_share),
+              weight);
+      }
     }
   }
 }

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <array>
 #include <boost/geometry.hpp>
 #include <boost/geometry/geometries/linestring.hpp>
 #include <boost/geometry/geometries/point_xy.hpp>
@@ -44,6 +45,25 @@ TEST_CASE("headings: 0 along the line, right positive") {
   CHECK(heading_rad({0.0, 0.0}, {1.0, 1.0}) == doctest::Approx(pi / 4.0));
   CHECK(heading_rad({0.0, 0.0}, {-1.0, 1.0}) == doctest::Approx(-pi / 4.0));
   CHECK(distance_yd({1.0, 2.0}, {4.0, 6.0}) == doctest::Approx(5.0));
+}
+
+// Against the C library's sine and cosine of each angle.
+TEST_CASE("directions turned side by side are those turned one by one, up to a whole turn") {
+  for (const double heading : {0.0, 0.7, -2.5}) {
+    for (const double widest : {0.01, 0.5, pi, 2.0 * pi}) {
+      std::array<double, directions_at_a_time> right{};
+      for (std::size_t i = 0; i < right.size(); ++i) {
+        right[i] = widest * (2.0 * static_cast<double>(i) / (directions_at_a_time - 1) - 1.0);
+      }
+      const Directions turned = turned_right(along_heading(heading), right);
+      for (std::size_t i = 0; i < right.size(); ++i) {
+        CAPTURE(heading);
+        CAPTURE(right[i]);
+        CHECK(std::abs(turned.x[i] - std::sin(heading + right[i])) < 1e-14);
+        CHECK(std::abs(turned.y[i] - std::cos(heading + right[i])) < 1e-14);
+      }
+    }
+  }
 }
 
 // By hand: a line 200 yards up, then 100 of the 200 yards of the second leg at a right angle.

@@ -131,7 +131,7 @@ double sum_of_equal_weights(const StrikeLattices& lattices, int stride, int offs
   double sum = 0.0;
   for (int i = 0; i < nodes; ++i) {
     const int node = node_at_offset(EqualWeightLattice::carry_node(i, nodes), offset);
-    sum += cost_of(even.direction_deviate(i, nodes, shift), lattices.solid.solid_deviate(node)) / nodes;
+    sum += cost_of(even.direction_deviates(nodes, shift)[i], lattices.solid.solid_deviate(node)) / nodes;
   }
   return sum;
 }
@@ -180,7 +180,7 @@ TEST_CASE("all places together strike neither long nor short, and as wide as the
       }
     }
     for (int shift = 0; shift < EqualWeightLattice::shifts; ++shift) {
-      for (int i = 0; i < nodes; ++i) squares += std::pow(even.direction_deviate(i, nodes, shift), 2.0);
+      for (int i = 0; i < nodes; ++i) squares += std::pow(even.direction_deviates(nodes, shift)[i], 2.0);
     }
     CHECK(std::abs(carry / nodes / numerics::lattice_offsets) < 0.0005);
     CHECK(squares / nodes / EqualWeightLattice::shifts == doctest::Approx(variance).epsilon(0.0005));
