@@ -34,7 +34,9 @@ int furthest_place(Lie lie) {
 }
 
 // A row that says what is still to come, and not how: evaluation stopped there (FollowedTo).
-bool is_left_to_baseline(const Transition& row) { return row.to.empty() && row.finished.empty() && row.replay == 0.0; }
+bool is_left_to_baseline(const Transition& row) {
+  return row.to().empty() && row.finished().empty() && row.replay == 0.0;
+}
 
 // Plays one ball from the tee, by how many strokes it has taken.
 class ScoresFollowed {
@@ -108,13 +110,13 @@ class ScoresFollowed {
     }
     Visits& next = levels_[1].at;
     Visits& after_penalty = levels_[2].at;
-    for (const auto& [to, share] : row.to) next[static_cast<std::size_t>(to)] += visits * share;
-    for (const auto& [to, share] : row.dropped) {
+    for (const auto& [to, share] : row.to()) next[static_cast<std::size_t>(to)] += visits * share;
+    for (const auto& [to, share] : row.dropped()) {
       next[static_cast<std::size_t>(to)] -= visits * share;
       after_penalty[static_cast<std::size_t>(to)] += visits * share;
     }
     after_penalty[static_cast<std::size_t>(state)] += visits * row.replay;
-    for (const auto& [place, share] : row.finished) {
+    for (const auto& [place, share] : row.finished()) {
       Level& there = levels_[place < finish_places ? 1 : 2];
       there.finished[static_cast<std::size_t>(place % finish_places)] += visits * share;
     }

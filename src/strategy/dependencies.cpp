@@ -9,7 +9,7 @@ namespace yardworth {
 Dependencies dependencies_of(const Transition& row, const StateValues& values) {
   Dependencies dependencies;
   note_leaving(dependencies, 1.0 - row.replay);
-  for (const auto& [to, share] : row.to) {
+  for (const auto& [to, share] : row.to()) {
     dependencies.states.push_back({to, values.accumulated_change(to), share});
   }
   return dependencies;

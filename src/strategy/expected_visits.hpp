@@ -25,7 +25,7 @@ inline Visits one_on_tee(const HoleModel& model) {
 // One stroke: adds where the visits of a state go under its row; those replayed stay. What holes out goes nowhere.
 inline void pass_on(const Transition& row, StateId from, double visits, Visits& to) {
   to[static_cast<std::size_t>(from)] += visits * row.replay;
-  for (const auto& [state, share] : row.to) to[static_cast<std::size_t>(state)] += visits * share;
+  for (const auto& [state, share] : row.to()) to[static_cast<std::size_t>(state)] += visits * share;
 }
 
 // The same by one outcome of the stroke.
@@ -45,9 +45,9 @@ template <class Add>
 void pass_on_walking(const Transition& row, StateId from, double visits, Replays replays, Add add) {
   const bool returns = replays == Replays::played_with_returns;
   double leaving = replays == Replays::left_out ? 1.0 : 1.0 - row.replay;
-  for (const auto& [state, share] : row.to) leaving -= returns && state == from ? share : 0.0;
+  for (const auto& [state, share] : row.to()) leaving -= returns && state == from ? share : 0.0;
   if (returns && leaving < numerics::never_leaves) return;
-  for (const auto& [state, share] : row.to) {
+  for (const auto& [state, share] : row.to()) {
     if (!(returns && state == from)) add(state, visits * share / leaving);
   }
 }

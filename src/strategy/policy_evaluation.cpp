@@ -39,7 +39,7 @@ double worth_of_row(const Equations& equations, std::size_t index, const std::ve
   const StateId self = equations.reached.states[index];
   double sum = equations.cost[index];
   double stays = row.replay;
-  for (const auto& [state, weight] : row.to) {
+  for (const auto& [state, weight] : row.to()) {
     if (state == self) {
       stays += weight;
     } else {
@@ -81,7 +81,7 @@ void solve_by_factors(const Equations& equations, Component members, std::vector
     const Transition& row = *reached.rows[members[i]];
     double sum = equations.cost[members[i]];
     entries.emplace_back(static_cast<int>(i), static_cast<int>(i), 1.0 - row.replay);
-    for (const auto& [state, weight] : row.to) {
+    for (const auto& [state, weight] : row.to()) {
       const int other = local[static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)])];
       if (other >= 0) {
         entries.emplace_back(static_cast<int>(i), other, -weight);

@@ -108,7 +108,7 @@ class PolicyIteration {
       for (const StateId state : todo) {
         if (!improve(state)) continue;
         moved = true;
-        for (const auto& edge : record(state).row->to) consider(edge.first, reached);
+        for (const auto& edge : record(state).row->to()) consider(edge.first, reached);
       }
       todo = std::move(reached);
     }

@@ -1,5 +1,6 @@
 #include "strategy/transition.hpp"
 
+#include <algorithm>
 #include <limits>
 
 #include "core/numerics.hpp"
@@ -11,18 +12,16 @@ TransitionBuilder::TransitionBuilder(const HoleModel& model, bool equal_weight)
     : model_(&model), equal_weight_(equal_weight), weight_(static_cast<std::size_t>(model.state_count()), 0.0) {}
 
 void TransitionBuilder::begin(int stride) {
-  row_.stride = stride;
-  row_.cost = 1.0;
-  row_.replay = 0.0;
-  row_.to.clear();
-  row_.dropped.clear();
-  row_.finished.clear();
+  stride_ = stride;
+  cost_ = 1.0;
+  replay_ = 0.0;
+  dropped_.clear();
   touched_.clear();
 }
 
 void TransitionBuilder::add(const Continuation& continuation, double weight) {
-  row_.cost += weight * continuation.cost;
-  if (continuation.kind == Continuation::Kind::replay) row_.replay += weight;
+  cost_ += weight * continuation.cost;
+  if (continuation.kind == Continuation::Kind::replay) replay_ += weight;
   if (continuation.kind != Continuation::Kind::between_states) return;
   const std::array<double, 4> shares = continuation.weights();
   for (std::size_t i = 0; i < 4; ++i) {
@@ -43,22 +42,32 @@ void TransitionBuilder::add_whole_strokes(const Rest& rest, const Continuation& 
   } else if (continuation.kind == Continuation::Kind::between_states && rest.penalty_strokes > 0) {
     const std::array<double, 4> shares = continuation.weights();
     for (std::size_t i = 0; i < 4; ++i) {
-      if (shares[i] * weight > 0.0) row_.dropped.emplace_back(continuation.state[i], weight * shares[i]);
+      if (shares[i] * weight > 0.0) dropped_.emplace_back(continuation.state[i], weight * shares[i]);
     }
   }
 }
 
 Row TransitionBuilder::finish() {
+  const auto row = std::make_shared<Transition>();
+  row->cost = cost_;
+  row->replay = replay_;
+  row->stride = stride_;
+  row->to_end = touched_.size();
+  row->dropped_end = row->to_end + dropped_.size();
+  std::vector<Share>& shares = row->shares;
+  const auto places = finished_.size() - static_cast<std::size_t>(std::count(finished_.begin(), finished_.end(), 0.0));
+  shares.reserve(row->dropped_end + places);
   for (const StateId to : touched_) {
-    row_.to.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
+    shares.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;
   }
+  shares.insert(shares.end(), dropped_.begin(), dropped_.end());
   for (std::size_t place = 0; place < finished_.size(); ++place) {
     if (finished_[place] == 0.0) continue;
-    row_.finished.emplace_back(static_cast<int>(place), finished_[place]);
+    shares.emplace_back(static_cast<int>(place), finished_[place]);
     finished_[place] = 0.0;
   }
-  return std::make_shared<const Transition>(row_);
+  return row;
 }
 
 Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
@@ -73,7 +82,7 @@ Row TransitionBuilder::build(StateId state, const Action& action, int stride) {
 
 bool is_never_left(const Transition& row, StateId self) {
   double stays = row.replay;
-  for (const auto& [state, weight] : row.to) {
+  for (const auto& [state, weight] : row.to()) {
     if (state == self) stays += weight;
   }
   return stays > 1.0 - numerics::never_leaves;
@@ -92,7 +101,7 @@ double until_away(double strokes, double replay) {
 
 double action_value(const Transition& row, const std::vector<double>& value) {
   double sum = row.cost;
-  for (const auto& [state, weight] : row.to) sum += weight * value[static_cast<std::size_t>(state)];
+  for (const auto& [state, weight] : row.to()) sum += weight * value[static_cast<std::size_t>(state)];
   return until_away(sum, row.replay);
 }
 

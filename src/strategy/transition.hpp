@@ -2,6 +2,7 @@
 
 #include <array>
 #include <memory>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -10,17 +11,24 @@
 
 namespace yardworth {
 
+// Where balls go, a state or a finish place, and the share of them that do.
+using Share = std::pair<int, double>;
+
 // One row of the transition matrix: from a state under an action.
 struct Transition {
   double cost = 1.0;    // the stroke, penalties, and what ends in the short game or on the green
   double replay = 0.0;  // probability that the same shot is played again
-  std::vector<std::pair<StateId, double>> to;
-  int stride = 1;  // of the nodes that it was summed over (HoleModel::stride_for)
-  // For those who count whole strokes, where the row was built from strikes (TransitionBuilder::build): what of `to` is
+  int stride = 1;       // of the nodes that it was summed over (HoleModel::stride_for)
+  // One after the other, so that a row takes one piece of memory: there are a hundred thousand.
+  std::vector<Share> shares;
+  std::size_t to_end = 0, dropped_end = 0;
+
+  std::span<const Share> to() const { return {shares.data(), to_end}; }
+  // For those who count whole strokes, where the row was built from strikes (TransitionBuilder::build): what of to() is
   // played from after a penalty stroke, and what is left to the short game, by finish place (shot/finish_places.hpp),
   // `finish_places` further on after a penalty stroke.
-  std::vector<std::pair<StateId, double>> dropped;
-  std::vector<std::pair<int, double>> finished;
+  std::span<const Share> dropped() const { return {shares.data() + to_end, dropped_end - to_end}; }
+  std::span<const Share> finished() const { return {shares.data() + dropped_end, shares.size() - dropped_end}; }
 };
 // Policies that play the same from a state share its row: rows are most of what a policy keeps in memory.
 using Row = std::shared_ptr<const Transition>;
@@ -49,7 +57,10 @@ class TransitionBuilder {
 
   const HoleModel* model_;
   bool equal_weight_;
-  Transition row_;
+  int stride_ = 1;
+  double cost_ = 1.0;
+  double replay_ = 0.0;
+  std::vector<Share> dropped_;                                                  // as in the row
   std::vector<double> weight_;                                                  // by state; zero between uses
   std::vector<StateId> touched_;                                                // states with a weight
   std::array<double, 2 * static_cast<std::size_t>(finish_places)> finished_{};  // likewise, as in the row

@@ -50,13 +50,13 @@ Moments moments_of(const HoleModel& model, const PolicyEvaluation& planned, cons
     const auto add_state = [&](StateId to, double share, double strokes) {
       add(share, strokes, moments.first[static_cast<std::size_t>(to)], moments.second[static_cast<std::size_t>(to)]);
     };
-    for (const auto& [to, share] : row.to) add_state(to, share, 1.0);
-    for (const auto& [to, share] : row.dropped) {
+    for (const auto& [to, share] : row.to()) add_state(to, share, 1.0);
+    for (const auto& [to, share] : row.dropped()) {
       add_state(to, -share, 1.0);
       add_state(to, share, 2.0);
     }
     add_state(static_cast<StateId>(state), row.replay, 2.0);
-    for (const auto& [place, share] : row.finished) {
+    for (const auto& [place, share] : row.finished()) {
       const StrokeCounts& counts = finish.at(place % finish_places);
       const double mean = mean_of(counts);
       add(share, place < finish_places ? 1.0 : 2.0, mean, variance_of(counts) + mean * mean);

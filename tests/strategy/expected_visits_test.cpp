@@ -22,7 +22,7 @@ Eigen::VectorXd visits_by_factors(const HoleModel& model, const std::vector<Row>
     const Row& row = rows[static_cast<std::size_t>(from)];
     if (!row) continue;
     system(from, from) -= row->replay;
-    for (const auto& [to, share] : row->to) system(to, from) -= share;
+    for (const auto& [to, share] : row->to()) system(to, from) -= share;
   }
   Eigen::VectorXd one_ball = Eigen::VectorXd::Zero(size);
   one_ball[model.tee_state()] = 1.0;

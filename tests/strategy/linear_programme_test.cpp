@@ -57,7 +57,7 @@ class LinearProgramme {
  private:
   void add_action(StateId state, const Transition& row) {
     std::map<int, double> entries = {{row_of_.at(state), 1.0 - row.replay}};
-    for (const auto& [to, weight] : row.to) entries[row_of_.at(to)] -= weight;
+    for (const auto& [to, weight] : row.to()) entries[row_of_.at(to)] -= weight;
     std::vector<int> index = {0};
     std::vector<double> entry = {0.0};
     for (const auto& [at, value] : entries) {
