@@ -1,5 +1,7 @@
 #include "gain/followed_policy.hpp"
 
+#include <memory>
+
 #include "strategy/follow.hpp"
 #include "strategy/habit.hpp"
 
@@ -37,12 +39,18 @@ ActionFrom habit_with_tee_shot(const HoleModel& model, const Action& tee_shot) {
 }
 
 ActionFrom played_as_followed(const HoleModels& models, const Policy& policy, const Followed& follow) {
-  return [&models, &policy, follow](Lie lie, Point from) {
+  // Whether a state plays what it follows, asked once of each: a thousand places may be nearest to one.
+  enum class Plays : char { unasked, followed, kept };
+  const auto known = std::make_shared<std::vector<Plays>>(policy.size(), Plays::unasked);
+  return [&models, &policy, follow, known](Lie lie, Point from) {
     const HoleModel& model = models.after();
     if (lie == Lie::tee) return policy[static_cast<std::size_t>(model.tee_state())];
     const StateId near = model.nearest_state(lie, from);
     const Action& planned = policy[static_cast<std::size_t>(near)];
-    if (planned.swing < 0 || planned == follow.at(near)) return follow.now(lie, from);
+    if (planned.swing < 0) return follow.now(lie, from);
+    Plays& plays = (*known)[static_cast<std::size_t>(near)];
+    if (plays == Plays::unasked) plays = planned == follow.at(near) ? Plays::followed : Plays::kept;
+    if (plays == Plays::followed) return follow.now(lie, from);
     const auto stays = same_shot(model, models.before, lie, follow.before(lie, from));
     return stays ? *stays : action_near(model, policy, lie, from);
   };

@@ -21,7 +21,8 @@ struct Followed {
 };
 
 // A policy of the golfer after as it is followed from any place: where it stays with a shot played before the clubs
-// changed, the one that was played from there. Models and policy must outlive it.
+// changed, the one that was played from there. Models and policy must outlive it; it remembers what it was asked, so
+// one thread may ask at a time.
 ActionFrom played_as_followed(const HoleModels& models, const Policy& policy, const Followed& follow);
 
 // The same of the habit.

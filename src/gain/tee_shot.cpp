@@ -55,6 +55,9 @@ std::vector<TeeShotNode> strike_tee_shot_alone(const HoleModel& model, const Act
   const Swing swing = model.swing_of(Lie::tee, action);
   const double heading = HoleModel::struck_heading_of(swing, action);
   std::vector<TeeShotNode> nodes;
+  std::size_t count = 0;
+  for (const Stratum& stratum : strata_of(model, model.tee_state(), swing, stride)) count += stratum.weights().size();
+  nodes.reserve(count);
   for_each_tee_flight(model, swing, heading, stride, [&](Point direction, double carry, double weight) {
     const double roll = carry * swing.roll_share;
     const Rest rest = come_to_rest(model.map(), model.tee(), direction, carry, roll);

@@ -173,8 +173,7 @@ int HoleModel::fitting_stride(StateId state, int wanted) const {
 double HoleModel::baseline_at(StateId state) const {
   if (state == tee_state()) return short_game().strokes(Lie::tee, distance_yd(tee(), pin()));
   const auto [lie, place] = std::div(state, place_count());
-  const auto in_play = static_cast<std::size_t>(lies_in_play[static_cast<std::size_t>(lie)]);
-  return baseline_on_rings_[in_play][ring_at_[static_cast<std::size_t>(place)]];
+  return baseline_at(lies_in_play[static_cast<std::size_t>(lie)], place);
 }
 
 Lie HoleModel::lie_of(StateId state) const {

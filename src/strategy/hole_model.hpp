@@ -92,8 +92,14 @@ class HoleModel {
   StateId tee_state() const { return static_cast<int>(lies_in_play.size()) * place_count(); }
   Lie lie_of(StateId state) const;
   Point place_of(StateId state) const { return places_[static_cast<std::size_t>(state)]; }
-  // Strokes of the baseline from there.
+  // The states of a lie that is played from are so many in a row, of the same places for every lie.
+  StateId first_state(Lie lie) const { return static_cast<int>(index_in_play(lie)) * place_count(); }
+  int place_count() const { return static_cast<int>(vertices_.size()); }
+  // Strokes of the baseline from a state; and from such a place of a lie.
   double baseline_at(StateId state) const;
+  double baseline_at(Lie lie, int place) const {
+    return baseline_on_rings_[static_cast<std::size_t>(lie)][ring_at_[static_cast<std::size_t>(place)]];
+  }
   // The state of a lie nearest to a place: on the nearer ring, since what is best to play depends most on the distance.
   StateId nearest_state(Lie lie, Point place) const;
 
@@ -194,8 +200,6 @@ class HoleModel {
   }
 
  private:
-  int place_count() const { return static_cast<int>(vertices_.size()); }
-  int first_state(Lie lie) const { return static_cast<int>(index_in_play(lie)) * place_count(); }
   int place_at(int vertex) const { return place_at_[static_cast<std::size_t>(vertex)]; }
   int equal_weight_stride_for(double visits_here) const;
   const StrikeLattices& lattices() const { return discretisation_.lattices(); }

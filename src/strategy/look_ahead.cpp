@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/container/static_vector.hpp>
 #include <limits>
 #include <utility>
 
@@ -119,8 +120,7 @@ std::optional<Action> action_ahead(const Searched& searched, const LookAhead& ah
 std::optional<int> LookAhead::swing(Lie lie, Point from) const {
   const RingGrid::Corners corners = around_.grid().corners(from - pin_, distance_yd(from, pin_));
   const std::array<double, 4> shares = corners.weights();
-  std::vector<std::pair<const Clubs*, double>> known;
-  known.reserve(shares.size());
+  boost::container::static_vector<std::pair<const Clubs*, double>, 4> known;
   double known_share = 0.0;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     const Clubs& clubs = clubs_[around_.index_of(lie, corners.vertex[i])];

@@ -16,7 +16,8 @@ using Graph = boost::compressed_sparse_row_graph<boost::directedS, boost::no_pro
 
 // By indices of reached states; of those as far the one met later.
 bool is_further(const ReachedGraph& reached, std::size_t a, std::size_t b) {
-  return std::pair{reached.distance_yd[a], a} > std::pair{reached.distance_yd[b], b};
+  const double off = reached.distance_yd[a] - reached.distance_yd[b];
+  return off > 0.0 || (off == 0.0 && a > b);
 }
 
 }  // namespace
@@ -27,19 +28,20 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
   reached.index_of.assign(static_cast<std::size_t>(model.state_count()), -1);
   reached.visits.assign(static_cast<std::size_t>(model.state_count()), 0.0);
   std::priority_queue<std::pair<double, StateId>> furthest;
-  const auto meet = [&](StateId state, double more) {
-    int& index = reached.index_of[static_cast<std::size_t>(state)];
-    reached.visits[static_cast<std::size_t>(state)] += more;
-    if (index >= 0) return static_cast<std::size_t>(index);
-    index = static_cast<int>(reached.states.size());
+  const auto meet_first = [&](StateId state) {
+    const int index = static_cast<int>(reached.states.size());
+    reached.index_of[static_cast<std::size_t>(state)] = index;
     reached.states.push_back(state);
     reached.rows.emplace_back();
     reached.furthest_to.push_back(static_cast<std::size_t>(index));
     reached.distance_yd.push_back(distance_yd(model.place_of(state), model.pin()));
     furthest.emplace(reached.distance_yd.back(), state);
-    return static_cast<std::size_t>(index);
   };
-  for (const StateId root : roots) meet(root, 1.0);
+  for (const StateId root : roots) {
+    double& visits = reached.visits[static_cast<std::size_t>(root)];
+    if (visits == 0.0) meet_first(root);
+    visits += 1.0;
+  }
   while (!furthest.empty()) {
     const auto [distance, state] = furthest.top();
     furthest.pop();
@@ -54,7 +56,10 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     const auto index = static_cast<std::size_t>(reached.index_of[static_cast<std::size_t>(state)]);
     std::size_t furthest_to = index;
     pass_on_walking(*row, state, here, followed_to.replays, [&](StateId to, double more) {
-      const std::size_t other = meet(to, more);
+      const auto at = static_cast<std::size_t>(to);
+      reached.visits[at] += more;
+      if (reached.index_of[at] < 0) meet_first(to);
+      const auto other = static_cast<std::size_t>(reached.index_of[at]);
       if (is_further(reached, other, furthest_to)) furthest_to = other;
     });
     reached.furthest_to[index] = furthest_to;
@@ -103,14 +108,13 @@ class ComponentsByDistance {
   // Those from one place to another, between which balls go both ways.
   void add_within(std::size_t first, std::size_t last, Components& components) {
     const std::vector<int> number = numbers_within(first, last);
-    const int count = *std::max_element(number.begin(), number.end()) + 1;
-    std::vector<std::vector<std::size_t>> members(static_cast<std::size_t>(count));
-    for (std::size_t i = 0; i < number.size(); ++i) {
-      members[static_cast<std::size_t>(number[i])].push_back(order_[first + i]);
-    }
-    for (const std::vector<std::size_t>& component : members) {
-      for (const std::size_t member : component) components.add(member);
-      components.close();
+    std::vector<std::pair<int, std::size_t>> members;  // by component, in it nearest first
+    members.reserve(number.size());
+    for (std::size_t i = 0; i < number.size(); ++i) members.emplace_back(number[i], first + i);
+    std::sort(members.begin(), members.end());
+    for (std::size_t i = 0; i < members.size(); ++i) {
+      components.add(order_[members[i].second]);
+      if (i + 1 == members.size() || members[i + 1].first != members[i].first) components.close();
     }
   }
 
@@ -118,7 +122,7 @@ class ComponentsByDistance {
   std::vector<int> numbers_within(std::size_t first, std::size_t last) {
     edges_.clear();
     for (std::size_t place = first; place <= last; ++place) {
-      for (const auto& [to, share] : reached_.rows[order_[place]]->to) {
+      for (const auto& [to, share] : reached_.rows[order_[place]]->to()) {
         const std::size_t other = place_of_[static_cast<std::size_t>(reached_.index_of[static_cast<std::size_t>(to)])];
         if (other < first) continue;
         edges_.emplace_back(static_cast<std::uint32_t>(place - first), static_cast<std::uint32_t>(other - first));
