@@ -84,10 +84,10 @@ class HoleMap {
     enum class Corner : std::uint8_t { none, outward, inward };
 
     Edge edge;
-    Edge next;  // where there is a corner
     Corner corner = Corner::none;
     Ground inside, outside;
     std::uint16_t area;
+    Edge next;  // where there is a corner; last, as it is seldom asked for
 
     bool has_inside(Point p) const {
       const bool left = edge.has_on_left(p);

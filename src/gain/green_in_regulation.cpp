@@ -19,9 +19,10 @@ namespace {
 // distance, struck from before the green.
 class GreenFromShortGame {
  public:
-  explicit GreenFromShortGame(const HoleModel& model) {
+  GreenFromShortGame(const HoleModel& model, std::vector<GreenChance>& known) {
     for (const Lie lie : lies_in_play) {
-      for (std::size_t i = 1; i < knots; ++i) found(lie)[i] = chance(model, lie, static_cast<double>(i) * step_yd);
+      for (std::size_t i = 1; i < knots; ++i)
+        found(lie)[i] = chance(model, lie, static_cast<double>(i) * step_yd, known);
       // Beside the hole itself nothing is left to miss.
       found(lie)[0] = 1.0;
     }
@@ -41,17 +42,24 @@ class GreenFromShortGame {
 
   std::array<double, knots>& found(Lie lie) { return found_[static_cast<std::size_t>(lie)]; }
 
-  static double chance(const HoleModel& model, Lie lie, double distance_yd) {
+  static double chance(const HoleModel& model, Lie lie, double distance_yd, std::vector<GreenChance>& known) {
     const LineOfPlay& line = model.map().line();
     const Point from = model.pin() + (-distance_yd) * along_heading(line.heading_at(line.length_yd()));
     const Action action = habit_action(model, lie, from);
     const Swing swing = model.swing_of(lie, action);
-    double found = 0.0;
     // Struck as it is meant: a mean direction is one of full strikes.
-    for_each_strike_from(model, from, swing, strata_of(model, 0, swing), HoleModel::heading_of(swing, action), 0,
+    const double heading = HoleModel::heading_of(swing, action);
+    const auto same = std::find_if(known.begin(), known.end(), [&](const GreenChance& chance) {
+      return chance.lie == lie && chance.distance_yd == distance_yd && chance.swing == swing &&
+             chance.heading_rad == heading;
+    });
+    if (same != known.end()) return same->found;
+    double found = 0.0;
+    for_each_strike_from(model, from, swing, strata_of(model, 0, swing), heading, 0,
                          [&](const Rest& rest, double weight) {
                            if (rest.lie == Lie::green && rest.penalty_strokes == 0) found += weight;
                          });
+    known.push_back({lie, distance_yd, swing, heading, found});
     return found;
   }
 
@@ -61,8 +69,9 @@ class GreenFromShortGame {
 // Expected visits by state and strokes taken so far, followed until the ball is on the green or out of strokes.
 class Regulation {
  public:
-  Regulation(const HoleModel& model, const PolicyEvaluation& planned, int par, StrikeOutcomes& outcomes)
-      : model_(model), planned_(planned), outcomes_(outcomes), near_(model), last_(par - 2) {
+  Regulation(const HoleModel& model, const PolicyEvaluation& planned, int par, StrikeOutcomes& outcomes,
+             std::vector<GreenChance>& known)
+      : model_(model), planned_(planned), outcomes_(outcomes), near_(model, known), last_(par - 2) {
     visits_.push_back(one_on_tee(model));
     for (int taken = 1; taken < last_; ++taken) visits_.push_back(no_visits(model));
   }
@@ -108,8 +117,9 @@ class Regulation {
 
 }  // namespace
 
-double green_in_regulation(const HoleModel& model, const PolicyEvaluation& planned, int par, StrikeOutcomes& outcomes) {
-  return Regulation(model, planned, par, outcomes).green();
+double green_in_regulation(const HoleModel& model, const PolicyEvaluation& planned, int par, StrikeOutcomes& outcomes,
+                           std::vector<GreenChance>& known) {
+  return Regulation(model, planned, par, outcomes, known).green();
 }
 
 }  // namespace yardworth

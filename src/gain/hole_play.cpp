@@ -1,6 +1,5 @@
 #include "gain/hole_play.hpp"
 
-#include "gain/green_in_regulation.hpp"
 #include "gain/hazards_met.hpp"
 
 namespace yardworth {
@@ -9,7 +8,7 @@ HolePlay describe_play(const PlayedHole& played, int par, const std::vector<Haza
                        PlayWorkspace& workspace) {
   HolePlay play;
   StrikeOutcomes outcomes(played.model, played.planned, workspace.outcomes);
-  play.green_in_regulation = green_in_regulation(played.model, played.planned, par, outcomes);
+  play.green_in_regulation = green_in_regulation(played.model, played.planned, par, outcomes, workspace.green_chances);
   if (par > 3) play.approach = approach_clubs(played, outcomes);
   play.hazards = hazards_met(played.model, hazards, played.tee_nodes);
   return play;

@@ -45,10 +45,13 @@ template <class Add>
 void pass_on_walking(const Transition& row, StateId from, double visits, Replays replays, Add add) {
   const bool returns = replays == Replays::played_with_returns;
   double leaving = replays == Replays::left_out ? 1.0 : 1.0 - row.replay;
-  for (const auto& [state, share] : row.to()) leaving -= returns && state == from ? share : 0.0;
-  if (returns && leaving < numerics::never_leaves) return;
+  if (returns) {
+    for (const auto& [state, share] : row.to()) leaving -= state == from ? share : 0.0;
+    if (leaving < numerics::never_leaves) return;
+  }
+  const double leave = visits / leaving;
   for (const auto& [state, share] : row.to()) {
-    if (!(returns && state == from)) add(state, visits * share / leaving);
+    if (!(returns && state == from)) add(state, leave * share);
   }
 }
 

@@ -1,6 +1,8 @@
 #include "strategy/searched_shots.hpp"
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
+#include <boost/container/static_vector.hpp>
 #include <optional>
 #include <utility>
 
@@ -17,14 +19,14 @@ struct SearchedState {
   const Action& taken;
   double share;
 };
+using Around = boost::container::static_vector<SearchedState, 4>;
 
 // None where the search says nothing of half of the place.
-std::vector<SearchedState> searched_around(const Searched& searched, Lie lie, Point from) {
+Around searched_around(const Searched& searched, Lie lie, Point from) {
   if (!is_between_states(searched.model, lie, from)) return {};
   const Continuation here = searched.model.continuation({from, lie});
   const std::array<double, 4> shares = here.weights();
-  std::vector<SearchedState> around;
-  around.reserve(shares.size());
+  Around around;
   double known = 0.0;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     const std::size_t state = here.state[i];
@@ -50,7 +52,7 @@ const SearchedShot* same_club(const std::vector<SearchedShot>& shots, const Sear
 
 // What a club costs between states, and how it is directed there, by the states at which it ends where it does here;
 // nothing where it was not weighed at all states.
-std::optional<SearchedShot> between(const std::vector<SearchedState>& around, const SearchedShot& shot) {
+std::optional<SearchedShot> between(const Around& around, const SearchedShot& shot) {
   SearchedShot sum{shot.swing, shot.ends_at_hole, 0.0, 0.0};
   double alike = 0.0;
   for (const SearchedState& state : around) {
@@ -67,10 +69,9 @@ std::optional<SearchedShot> between(const std::vector<SearchedState>& around, co
 
 // Of the shots with some clubs. What one of the same club costs that ends alike is the same from whichever state.
 template <class IsWanted>
-std::optional<SearchedShot> best_between(const std::vector<SearchedState>& around, IsWanted is_wanted) {
+std::optional<SearchedShot> best_between(const Around& around, IsWanted is_wanted) {
   std::optional<SearchedShot> best;
-  std::vector<std::pair<int, bool>> tried;
-  tried.reserve(2 * around.size());
+  boost::container::small_vector<std::pair<int, bool>, 8> tried;
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {
       if (!is_wanted(state, shot)) continue;
@@ -84,7 +85,7 @@ std::optional<SearchedShot> best_between(const std::vector<SearchedState>& aroun
   return best;
 }
 
-std::optional<SearchedShot> best_with(const std::vector<SearchedState>& around, int swing) {
+std::optional<SearchedShot> best_with(const Around& around, int swing) {
   return best_between(around, [swing](const SearchedState&, const SearchedShot& shot) { return shot.swing == swing; });
 }
 
@@ -95,7 +96,7 @@ bool is_between_states(const HoleModel& model, Lie lie, Point from) {
 }
 
 std::vector<SearchedShot> shots_between(const Searched& searched, Lie lie, Point from) {
-  const std::vector<SearchedState> around = searched_around(searched, lie, from);
+  const Around around = searched_around(searched, lie, from);
   std::vector<SearchedShot> shots;
   for (const SearchedState& state : around) {
     for (const SearchedShot& shot : state.shots) {

@@ -36,9 +36,11 @@ void TransitionBuilder::add(const Continuation& continuation, double weight) {
 void TransitionBuilder::add_whole_strokes(const Rest& rest, const Continuation& continuation, double weight) {
   if (continuation.kind == Continuation::Kind::holed) {
     const FinishPlace place = finish_place(rest.lie, distance_yd(rest.at, model_->pin()));
-    const int lower = place.lower + (rest.penalty_strokes > 0 ? finish_places : 0);
-    finished_[static_cast<std::size_t>(lower)] += weight * (1.0 - place.share);
-    finished_[static_cast<std::size_t>(lower) + 1] += weight * place.share;
+    const auto lower = static_cast<std::size_t>(place.lower + (rest.penalty_strokes > 0 ? finish_places : 0));
+    finished_[lower] += weight * (1.0 - place.share);
+    finished_[lower + 1] += weight * place.share;
+    finished_from_ = std::min(finished_from_, lower);
+    finished_to_ = std::max(finished_to_, lower + 2);
   } else if (continuation.kind == Continuation::Kind::between_states && rest.penalty_strokes > 0) {
     const std::array<double, 4> shares = continuation.weights();
     for (std::size_t i = 0; i < 4; ++i) {
@@ -55,18 +57,21 @@ Row TransitionBuilder::finish() {
   row->to_end = touched_.size();
   row->dropped_end = row->to_end + dropped_.size();
   std::vector<Share>& shares = row->shares;
-  const auto places = finished_.size() - static_cast<std::size_t>(std::count(finished_.begin(), finished_.end(), 0.0));
+  std::size_t places = 0;
+  for (std::size_t place = finished_from_; place < finished_to_; ++place) places += finished_[place] != 0.0;
   shares.reserve(row->dropped_end + places);
   for (const StateId to : touched_) {
     shares.emplace_back(to, weight_[static_cast<std::size_t>(to)]);
     weight_[static_cast<std::size_t>(to)] = 0.0;
   }
   shares.insert(shares.end(), dropped_.begin(), dropped_.end());
-  for (std::size_t place = 0; place < finished_.size(); ++place) {
+  for (std::size_t place = finished_from_; place < finished_to_; ++place) {
     if (finished_[place] == 0.0) continue;
     shares.emplace_back(static_cast<int>(place), finished_[place]);
     finished_[place] = 0.0;
   }
+  finished_from_ = finished_.size();
+  finished_to_ = 0;
   return row;
 }
 
