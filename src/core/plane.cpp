@@ -79,11 +79,12 @@ double distance_to_edge_yd(const Polygon& polygon, Point p) {
 }
 
 LineOfPlay::LineOfPlay(double length_yd, const std::vector<Dogleg>& doglegs) : length_yd_(length_yd) {
-  legs_.push_back({0.0, {0.0, 0.0}, 0.0});
+  legs_.push_back({0.0, {0.0, 0.0}, 0.0, along_heading(0.0)});
   for (const Dogleg& dogleg : doglegs) {
     const Leg& last = legs_.back();
-    const Point corner = last.start + (dogleg.at_yd - last.from_yd) * along_heading(last.heading_rad);
-    legs_.push_back({dogleg.at_yd, corner, last.heading_rad + dogleg.turn_rad});
+    const Point corner = last.start + (dogleg.at_yd - last.from_yd) * last.forward;
+    const double heading = last.heading_rad + dogleg.turn_rad;
+    legs_.push_back({dogleg.at_yd, corner, heading, along_heading(heading)});
   }
 }
 
@@ -105,7 +106,7 @@ Point LineOfPlay::to_plane(LinePlace place) const {
   double along = place.along_yd;
   if (leg > 0) along = std::max(along, legs_[leg].from_yd + cut_by(leg));
   if (leg + 1 < legs_.size()) along = std::min(along, legs_[leg + 1].from_yd - cut_by(leg + 1));
-  const Point forward = along_heading(legs_[leg].heading_rad);
+  const Point forward = legs_[leg].forward;
   const Point right = {forward.y, -forward.x};
   return legs_[leg].start + (along - legs_[leg].from_yd) * forward + place.right_yd * right;
 }
@@ -115,7 +116,7 @@ LinePlace LineOfPlay::nearest(Point p) const {
   double best_distance = std::numeric_limits<double>::infinity();
   for (std::size_t leg = 0; leg < legs_.size(); ++leg) {
     const bool last = leg + 1 == legs_.size();
-    const Point forward = along_heading(legs_[leg].heading_rad);
+    const Point forward = legs_[leg].forward;
     const Point offset = p - legs_[leg].start;
     double along = legs_[leg].from_yd + offset.x * forward.x + offset.y * forward.y;
     if (leg > 0) along = std::max(along, legs_[leg].from_yd);
@@ -134,7 +135,7 @@ LinePlace LineOfPlay::nearest(Point p) const {
 std::optional<Point> LineOfPlay::furthest_at(Point p, double distance_yd) const {
   for (std::size_t leg = legs_.size(); leg-- > 0;) {
     const double length = (leg + 1 < legs_.size() ? legs_[leg + 1].from_yd : length_yd_) - legs_[leg].from_yd;
-    const Point forward = along_heading(legs_[leg].heading_rad);
+    const Point forward = legs_[leg].forward;
     const Point offset = p - legs_[leg].start;
     const double foot = offset.x * forward.x + offset.y * forward.y;
     const double aside = offset.x * forward.y - offset.y * forward.x;

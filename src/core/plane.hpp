@@ -62,6 +62,7 @@ class LineOfPlay {
     double from_yd;
     Point start;
     double heading_rad;
+    Point forward;  // along the heading
   };
   std::size_t leg_of(double along_yd) const;
 

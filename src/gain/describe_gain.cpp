@@ -89,9 +89,9 @@ HoleGain describe_best(const HoleModels& models, const SolvedBest& best, const H
   const PlayedHole after =
       played_hole(models.after(), golfers.after(), best.planned_after().held_out, best_after_from(models, best));
   describe_policy(models, before, after, options, gain);
-  gain.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot()},
+  gain.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot(), &before.tee_nodes},
                                              {models.after(), golfers.after(), best.kept_tee_shot},
-                                             {models.after(), golfers.after(), after.tee_shot()});
+                                             {models.after(), golfers.after(), after.tee_shot(), &after.tee_nodes});
   return gain;
 }
 

@@ -32,7 +32,9 @@ TeeShotTold shot_of(const PlannedTeeShot& planned, const std::vector<HazardView>
   const HoleModel& model = planned.model;
   const Swing swing = model.swing_of(Lie::tee, planned.action);
   const double heading = HoleModel::struck_heading_of(swing, planned.action);
-  const std::vector<TeeShotNode> nodes = strike_tee_shot_alone(model, planned.action);
+  const std::vector<TeeShotNode> anew =
+      planned.struck ? std::vector<TeeShotNode>{} : strike_tee_shot_alone(model, planned.action);
+  const std::vector<TeeShotNode>& nodes = planned.struck ? *planned.struck : anew;
   TeeShotTold shot{planned.player.clubs[swing.club].name, swing, heading, hazards_met(model, hazards, nodes), 0.0, 0.0};
   for (const TeeShotNode& node : nodes) {
     shot.left_yd += node.weight * distance_yd(node.rest.replay ? model.tee() : node.rest.at, model.pin());

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "strategy/hole_model.hpp"
+#include "gain/tee_shot.hpp"
 #include "yardworth/player.hpp"
 #include "yardworth/tee_view.hpp"
 
@@ -11,6 +11,7 @@ struct PlannedTeeShot {
   const HoleModel& model;
   const Player& player;
   Action action;
+  const std::vector<TeeShotNode>* struck = nullptr;  // node by node, where that is known
 };
 
 // Why the tee shot of the best policy is another one after a change. `kept` is the policy before, followed with the

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <functional>
-#include <numeric>
 #include <utility>
 #include <vector>
 
@@ -65,15 +64,19 @@ struct FollowedUntil {
 // probability that it does, and adds to `next` where it may lie after the stroke.
 template <class Play>
 void play_strokes(const HoleModel& model, const FollowedUntil& until, Play play) {
-  Visits here = one_on_tee(model);
-  const auto in_play = [&] { return std::accumulate(here.begin(), here.end(), 0.0); };
-  for (int stroke = 0; stroke < until.most_strokes && in_play() > until.least_left; ++stroke) {
-    Visits next = no_visits(model);
+  Visits next = one_on_tee(model);
+  std::vector<std::pair<StateId, double>> here;
+  for (int stroke = 0; stroke < until.most_strokes; ++stroke) {
+    here.clear();
+    double in_play = 0.0;
     for (StateId state = 0; state < model.state_count(); ++state) {
-      const double visits = here[static_cast<std::size_t>(state)];
-      if (visits > 0.0) play(state, visits, next);
+      double& visits = next[static_cast<std::size_t>(state)];
+      if (visits == 0.0) continue;
+      in_play += visits;
+      here.emplace_back(state, std::exchange(visits, 0.0));
     }
-    here = std::move(next);
+    if (in_play <= until.least_left) break;
+    for (const auto& [state, visits] : here) play(state, visits, next);
   }
 }
 
