@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+#include "yardworth/units.hpp"
+
 BOOST_GEOMETRY_REGISTER_POINT_2D(yardworth::Point, double, boost::geometry::cs::cartesian, x, y)
 
 namespace yardworth {
@@ -34,9 +36,12 @@ double distance_yd(Point a, Point b) {
 Point along_heading(double heading_rad) { return {std::sin(heading_rad), std::cos(heading_rad)}; }
 
 // Sine and cosine of an eighth of the angle by the first terms of their series, which are right to the last digit up to
-// 0.8; doubled three times. Nothing in the loop depends on the angle or on the one before, so that several are worked
-// out at once.
-Directions turned_right(Point direction, const std::array<double, directions_at_a_time>& right_rad) {
+// 0.8, an eighth of a whole turn; doubled three times. Nothing in the loop depends on the angle or on the one before,
+// so that several are worked out at once.
+Directions turned_right(Point direction, std::array<double, directions_at_a_time> right_rad) {
+  for (double& right : right_rad) {
+    if (std::abs(right) > 2.0 * pi) right = std::remainder(right, 2.0 * pi);
+  }
   Directions turned;
   for (std::size_t i = 0; i < directions_at_a_time; ++i) {
     const double part = 0.125 * right_rad[i];

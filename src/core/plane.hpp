@@ -24,9 +24,9 @@ struct Directions {
   std::array<double, directions_at_a_time> x, y;
 };
 
-// What a unit vector becomes that is turned right by each of these angles, up to a whole turn either way: to 1e-14 what
-// a sine and a cosine of each give, several times as fast.
-Directions turned_right(Point direction, const std::array<double, directions_at_a_time>& right_rad);
+// What a unit vector becomes that is turned right by each of these angles: to 1e-14 what a sine and a cosine of each
+// give, several times as fast.
+Directions turned_right(Point direction, std::array<double, directions_at_a_time> right_rad);
 
 bool is_simple(const Polygon& polygon);
 double area_sq_yd(const Polygon& polygon);
