@@ -13,6 +13,7 @@
 #include "gain/finish_holes.hpp"
 #include "gain/hazards_met.hpp"
 #include "gain/played_from.hpp"
+#include "gain/played_hole.hpp"
 #include "gain/policy_change.hpp"
 #include "gain/request_rules.hpp"
 #include "gain/round_gain.hpp"
@@ -47,15 +48,10 @@ struct Setting {
 };
 
 // One golfer on one hole, with the best policy: the values are those judged, as the gain gives them.
-struct Planned {
+struct Planned : PlayedHole {
   const HoleModel& search;
-  const HoleModel& model;  // that judges
-  const Player& player;
   const FoundPolicy& best;
-  ActionFrom from;  // what it plays from any place
 
-  const Policy& policy() const { return best.held_out.policy; }
-  const Action& tee_shot() const { return policy()[static_cast<std::size_t>(model.tee_state())]; }
   double strokes() const { return best.held_out.at_tee; }
 };
 
@@ -263,9 +259,8 @@ NextShot stretch_of(Ground finish, const char* third, const std::vector<Landed>&
 
 std::vector<NextShot> next_shots(const Planned& planned) {
   const HoleModel& model = planned.model;
-  const std::vector<TeeShotNode> nodes = strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from);
   std::map<Ground, std::vector<Landed>, InOrderOfCost> by_finish;
-  for (const TeeShotNode& node : nodes) {
+  for (const TeeShotNode& node : planned.tee_nodes) {
     const Point from = node.rest.replay ? model.tee() : node.rest.at;
     by_finish[finish_of(node.rest)].push_back({node.weight, distance_yd(from, model.pin()), &node.next_club});
   }
@@ -296,9 +291,7 @@ TeePlay tee_play(const Planned& planned, const StrategyRequest& request) {
 
 std::vector<HazardChance> hazards_found(const Planned& before, const Planned* after) {
   const std::vector<HazardView> hazards = hazards_from(before.model.map(), before.model.tee());
-  const auto met = [&](const Planned& planned) {
-    return hazards_met(planned.model, hazards, strike_tee_shot_alone(planned.model, planned.tee_shot()));
-  };
+  const auto met = [&](const Planned& planned) { return hazards_met(planned.model, hazards, planned.tee_nodes); };
   const std::vector<HazardMet> met_before = met(before);
   std::vector<HazardMet> met_after;
   if (after != nullptr) met_after = met(*after);
@@ -338,9 +331,8 @@ DrawnTeeShot drawn(const Planned& planned) {
   DrawnTeeShot shot;
   shot.aim = aimed_at(model, planned.tee_shot());
   shot.regions = finish_regions(model, planned.tee_shot(), {telling::inner_share, telling::outer_share});
-  const std::vector<TeeShotNode> nodes = strike_tee_shot(model, planned.player, planned.tee_shot(), planned.from);
-  shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(), nodes);
-  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), nodes);
+  shot.result = summarise_tee_shot(model, planned.player, planned.tee_shot(), planned.tee_nodes);
+  shot.hazards = hazards_met(model, hazards_from(model.map(), model.tee()), planned.tee_nodes);
   return shot;
 }
 
@@ -357,12 +349,14 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   const SolvedHole solved = solve_hole(models, wanted);
   const SolvedBest& best = *solved.best;
   const Golfers& golfers = models.golfers;
-  const Planned before{models.search_before, models.before, golfers.before, best.before,
-                       best_before_from(models, best)};
+  const Planned before{played_hole(models.before, golfers.before, best.before.held_out, best_before_from(models, best)),
+                       models.search_before, best.before};
   // Where the change moves no club, the golfer and the policy stay as they are.
-  const Planned with_change = best.after ? Planned{models.search_after, models.after(), golfers.after(), *best.after,
-                                                   best_after_from(models, best)}
-                                         : before;
+  const Planned with_change =
+      best.after
+          ? Planned{played_hole(models.after(), golfers.after(), best.after->held_out, best_after_from(models, best)),
+                    models.search_after, *best.after}
+          : before;
   const Planned* after = setting.request.change ? &with_change : nullptr;
   HoleStrategy strategy;
   strategy.number = hole.number;
@@ -371,9 +365,10 @@ HoleStrategy strategy_on(const Setting& setting, const Hole& hole, const HoleMod
   strategy.before = tee_play(before, setting.request);
   if (after) {
     strategy.after = tee_play(*after, setting.request);
-    strategy.policy_change = explain_policy_change({models.before, golfers.before, before.tee_shot()},
-                                                   {models.after(), golfers.after(), best.kept_tee_shot},
-                                                   {models.after(), golfers.after(), after->tee_shot()});
+    strategy.policy_change =
+        explain_policy_change({models.before, golfers.before, before.tee_shot(), &before.tee_nodes},
+                              {models.after(), golfers.after(), best.kept_tee_shot},
+                              {models.after(), golfers.after(), after->tee_shot(), &after->tee_nodes});
   }
   strategy.hazards = hazards_found(before, after);
   if (setting.request.prove) {
