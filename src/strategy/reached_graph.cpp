@@ -38,9 +38,8 @@ ReachedGraph reach(const HoleModel& model, const RowOf& row_of, const std::vecto
     furthest.emplace(reached.distance_yd.back(), state);
   };
   for (const StateId root : roots) {
-    double& visits = reached.visits[static_cast<std::size_t>(root)];
-    if (visits == 0.0) meet_first(root);
-    visits += 1.0;
+    reached.visits[static_cast<std::size_t>(root)] += 1.0;
+    if (reached.index_of[static_cast<std::size_t>(root)] < 0) meet_first(root);
   }
   while (!furthest.empty()) {
     const auto [distance, state] = furthest.top();

@@ -12,13 +12,14 @@ namespace {
 // At least the stroke that it takes.
 double assumed(double baseline, double above) { return std::max(1.0, baseline + above); }
 
-// visit(StateId, Lie, double baseline) for every state but the tee's, lie by lie: a state need not be asked for either.
+// visit(StateId, Lie, double baseline) for every state, lie by lie: a state need not be asked for either.
 template <class Visit>
-void for_each_state_in_play(const HoleModel& model, Visit visit) {
+void for_each_state(const HoleModel& model, Visit visit) {
   for (const Lie lie : lies_in_play) {
     const StateId first = model.first_state(lie);
     for (int place = 0; place < model.place_count(); ++place) visit(first + place, lie, model.baseline_at(lie, place));
   }
+  visit(model.tee_state(), Lie::tee, model.baseline_at(model.tee_state()));
 }
 
 }  // namespace
@@ -26,15 +27,13 @@ void for_each_state_in_play(const HoleModel& model, Visit visit) {
 AboveBaseline mean_above_baseline(const HoleModel& model, const std::vector<double>& known) {
   AboveBaseline above{};
   std::array<int, all_lies.size()> count{};
-  const auto add = [&](StateId state, Lie of, double baseline) {
+  for_each_state(model, [&](StateId state, Lie of, double baseline) {
     const double value = known[static_cast<std::size_t>(state)];
     if (std::isnan(value)) return;
     const auto lie = static_cast<std::size_t>(of);
     above[lie] += value - baseline;
     ++count[lie];
-  };
-  for_each_state_in_play(model, add);
-  add(model.tee_state(), Lie::tee, model.baseline_at(model.tee_state()));
+  });
   for (std::size_t lie = 0; lie < above.size(); ++lie) above[lie] /= std::max(1, count[lie]);
   return above;
 }
@@ -46,12 +45,10 @@ double assumed_value(const HoleModel& model, const AboveBaseline& above, StateId
 std::vector<double> filled_values(const HoleModel& model, const std::vector<double>& known) {
   const AboveBaseline above = mean_above_baseline(model, known);
   std::vector<double> values = known;
-  for_each_state_in_play(model, [&](StateId state, Lie lie, double baseline) {
+  for_each_state(model, [&](StateId state, Lie lie, double baseline) {
     double& value = values[static_cast<std::size_t>(state)];
     if (std::isnan(value)) value = assumed(baseline, above[static_cast<std::size_t>(lie)]);
   });
-  double& on_tee = values[static_cast<std::size_t>(model.tee_state())];
-  if (std::isnan(on_tee)) on_tee = assumed_value(model, above, model.tee_state());
   return values;
 }
 

@@ -64,7 +64,7 @@ class TransitionBuilder {
   std::vector<double> weight_;                                                  // by state; zero between uses
   std::vector<StateId> touched_;                                                // states with a weight
   std::array<double, 2 * static_cast<std::size_t>(finish_places)> finished_{};  // likewise, as in the row
-  std::size_t finished_from_ = 2 * static_cast<std::size_t>(finish_places), finished_to_ = 0;  // where any is not zero
+  std::size_t finished_from_ = finished_.size(), finished_to_ = 0;              // where any is not zero
 };
 
 // Expected strokes of a shot that costs so many, what follows it included, and is played again with such a probability.
